@@ -1,0 +1,5 @@
+/**
+ * Roots from fixed brackets, integration of stiff systems with dense output and events, progress and cancelling. Knows
+ * nothing of pumps, fluids or units. May use errors.
+ */
+package boilwright.numerics;
