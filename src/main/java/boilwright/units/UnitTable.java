@@ -43,7 +43,7 @@ import javax.measure.Unit;
  * The closed table of unit spellings. A spelling that is not here is refused, never guessed. Spellings are
  * case-sensitive, because mPa and MPa both exist. Defined values that JSR-385 does not bring (standard atmosphere, torr
  * as 1/760 of it, conventional millimetre of mercury, International Table BTU, standard gravity in psi) are those of
- * NIST SP 811, appendix B, and exact there.
+ * NIST SP 811, appendix B, and exact there. A gallon is the US one.
  */
 public final class UnitTable {
     private static final Map<Dimension, List<UnitSpelling>> BY_DIMENSION = new EnumMap<>(Dimension.class);
