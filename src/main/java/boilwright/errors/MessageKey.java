@@ -66,6 +66,12 @@ public enum MessageKey {
     EVENT_NOT_A_NUMBER(2),
 
     // --- thermal: the model and its results
+    /** {0} oil temperature in degC, {1} rounds tried. */
+    COLUMN_NOT_AT_REST(2),
+    /** {0} rounds tried. */
+    JET_MODES_NOT_SETTLED(1),
+    /** {0} what did not close, {1} closure found, {2} closure allowed. */
+    ENERGY_NOT_CLOSED(3),
 
     // --- answers: margins and verdicts
 

@@ -113,6 +113,11 @@ final class CondensingWalls {
         lossKgPerS = passing;
     }
 
+    /** Share of the top jet that the cap catches. */
+    double spillShare() {
+        return spill;
+    }
+
     /** Prepares single-zone solutions at one state of the column. */
     void begin(VapourColumn column, double oilK) {
         this.oilK = oilK;

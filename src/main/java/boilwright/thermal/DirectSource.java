@@ -92,10 +92,7 @@ final class DirectSource implements SourceBlock {
     public double steadyDeliveredW(double outerFaceK, double oilK) {
         // a field that heats nothing draws nothing worth counting
         input = efficiency > 0
-                ? ratedW
-                        * fraction
-                        * HeatedBody.proportional(holdK, oilK)
-                        * HeatedBody.proportional(limitK, outerFaceK)
+                ? ratedW * fraction * HeatedBody.proportional(holdK, oilK) * HeatedBody.proportional(limitK, outerFaceK)
                 : 0;
         delivered = input * efficiency;
         faceK = outerFaceK;

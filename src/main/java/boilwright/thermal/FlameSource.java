@@ -36,7 +36,8 @@ final class FlameSource implements SourceBlock {
     FlameSource(Rig rig, HeatSource.GasBurner burner, ParameterValues parameters, double halfResistance) {
         ratedW = burner.ratedPowerW();
         bestEfficiency = parameters.get(Parameter.BURNER_BEST_EFFICIENCY);
-        saturationW = parameters.get(Parameter.BURNER_SATURATION_FLUX) * rig.boiler().heatedAreaM2();
+        saturationW =
+                parameters.get(Parameter.BURNER_SATURATION_FLUX) * rig.boiler().heatedAreaM2();
         flameK = parameters.get(Parameter.FLAME_TEMPERATURE);
         this.halfResistance = halfResistance;
         cartridge = burner.cartridge().orElse(null);

@@ -108,6 +108,11 @@ final class JetModes {
         }
     }
 
+    /** Highest pressure that a stage with this pressure before its throat can work against, Pa. */
+    double holdablePa(double stagePa) {
+        return holdingRatio * stagePa;
+    }
+
     /** How much of the pressure it can hold stage k has to spare: 1 at the limit. */
     double holding(int k, double stagePa) {
         return holdingRatio * stagePa / outletPa[k];
@@ -117,8 +122,7 @@ final class JetModes {
     double litExcess(int k, VapourColumn column, CondensingWalls walls) {
         double threshold = lit[k] ? LOST_AT : LIT_AT;
         double pressure = holding(k, column.stagePa[k]) - (lit[k] ? PRESSURE_HYSTERESIS : 1);
-        double least = Math.min(
-                Math.min(fraction[k] - threshold, pressure), walls.condensedShare[k] - threshold);
+        double least = Math.min(Math.min(fraction[k] - threshold, pressure), walls.condensedShare[k] - threshold);
         return lit[k] ? -least : least;
     }
 

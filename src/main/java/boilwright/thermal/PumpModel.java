@@ -47,6 +47,7 @@ final class PumpModel implements OdeSystem {
     private final int[] nodeOfWall;
 
     private final double[] heatToWall;
+    private final double[] cellHeat;
     private final double[] lastState;
     private boolean lastValid;
     private double toWaterW;
@@ -83,8 +84,7 @@ final class PumpModel implements OdeSystem {
         radiation = new double[geometry.cells];
         for (int j = 0; j < geometry.cells; j++) {
             facing[j] = wallGeometry.facing(geometry.midM[j]);
-            double ratio =
-                    geometry.outerAreaM2[j] / (Math.PI * rig.body().innerDiameterM() * geometry.cellM[j]);
+            double ratio = geometry.outerAreaM2[j] / (Math.PI * rig.body().innerDiameterM() * geometry.cellM[j]);
             radiation[j] = ThermalRadiation.SIGMA
                     * ThermalRadiation.effectiveEmissivity(
                             geometry.emissivity[j], rig.body().emissivityInside(), Math.min(1, ratio));
@@ -92,9 +92,9 @@ final class PumpModel implements OdeSystem {
         thinGas = parameters.get(Parameter.THIN_GAS_CONDUCTANCE);
         frothTime = parameters.get(Parameter.DEGASSING_TIME);
         double depth = rig.chargeM3() / rig.boiler().surfaceAreaM2();
-        diffusionTime =
-                StillLayerDiffusion.timeConstant(depth, parameters.get(Parameter.DISSOLVED_GAS_DIFFUSIVITY));
+        diffusionTime = StillLayerDiffusion.timeConstant(depth, parameters.get(Parameter.DISSOLVED_GAS_DIFFUSIVITY));
         heatToWall = new double[wallGeometry.count];
+        cellHeat = new double[geometry.cells];
         lastState = new double[layout.size];
     }
 
@@ -190,7 +190,6 @@ final class PumpModel implements OdeSystem {
     @Override
     public void derivative(double t, double[] y, double[] dydt) {
         solveFlows(y);
-        java.util.Arrays.fill(heatToWall, 0);
         double oilK = y[layout.oil];
         double wallK = y[layout.boilerWall];
         source.evaluate(y, layout.source, wallK, oilK, dydt);
@@ -199,7 +198,10 @@ final class PumpModel implements OdeSystem {
         double intoOil = boiler.heatToOilW(wallK, oilK);
         boolean direct = source.heatsLiquid();
         dydt[layout.boilerWall] = ((direct ? 0 : delivered) - boilerLossW - intoOil) / boiler.heatCapacity();
-        cells(y, dydt);
+        columnHeat(y, cellHeat);
+        for (int j = 0; j < geometry.cells; j++) {
+            dydt[layout.column + j] = cellHeat[j] / geometry.heatCapacity[j];
+        }
         liquid(y, dydt, intoOil + (direct ? delivered : 0));
         toAirW = boilerLossW;
         toWaterW = 0;
@@ -217,15 +219,16 @@ final class PumpModel implements OdeSystem {
         dydt[layout.quadrature(Quadrature.SOURCE_INPUT)] = source.inputW();
     }
 
-    /** Column cells: condensation, film from above, conduction along the wall, radiation and thin gas to the body. */
-    private void cells(double[] y, double[] dydt) {
+    /**
+     * Net heat into each column cell, W: condensation, film from above, conduction along the wall, less radiation and thin
+     * gas to the body, which is added to the body walls. Flows must have been solved for this state.
+     */
+    void columnHeat(double[] y, double[] heat) {
+        java.util.Arrays.fill(heatToWall, 0);
         double film = 0;
-        int n = geometry.cells;
-        for (int j = n - 1; j >= 0; j--) {
-            int i = layout.column + j;
-            double heat = cellHeat(j, film, y);
+        for (int j = geometry.cells - 1; j >= 0; j--) {
+            heat[j] = cellHeat(j, film, y);
             film += column.cellTake[j];
-            dydt[i] = heat / geometry.heatCapacity[j];
         }
     }
 
@@ -278,8 +281,7 @@ final class PumpModel implements OdeSystem {
 
     private void liquid(double[] y, double[] dydt, double intoOil) {
         double evaporation = column.flow() * column.latentHeat();
-        dydt[layout.oil] =
-                (intoOil - evaporation - returnHeatW()) / (y[layout.oilMass] * column.liquidSpecificHeat());
+        dydt[layout.oil] = (intoOil - evaporation - returnHeatW()) / (y[layout.oilMass] * column.liquidSpecificHeat());
         dydt[layout.oilMass] = -walls.lossKgPerS();
         double content = y[layout.gas];
         double over = content * rig.room().pressurePa() - forelinePa;
@@ -297,8 +299,7 @@ final class PumpModel implements OdeSystem {
             double shell = water.shellLossW(i, waterK);
             double stream = water.streamW(water.upstreamK(i, y, layout.water), waterK);
             double boiling = water.boilingW(waterK) * Math.min(1, fill / LEAST_FILL);
-            double heatCapacity =
-                    water.fullMass(i) * Math.max(LEAST_FILL, fill) * Water.specificHeat(waterK);
+            double heatCapacity = water.fullMass(i) * Math.max(LEAST_FILL, fill) * Water.specificHeat(waterK);
             heatToWall[w] -= fromWall;
             dydt[layout.water + i] = (fromWall - shell - stream - boiling) / heatCapacity;
             double steam = water.flows() ? 0 : boiling / Water.latentHeat(waterK);
@@ -331,9 +332,7 @@ final class PumpModel implements OdeSystem {
 
     /** Loss of a wall to the room over this share of its outside, W. */
     double wallToAirW(int w, double wallK, double bareShare) {
-        return bareShare == 0
-                ? 0
-                : bareShare * wallGeometry.outerAreaM2[w] * wallLoss[w].flux(wallK);
+        return bareShare == 0 ? 0 : bareShare * wallGeometry.outerAreaM2[w] * wallLoss[w].flux(wallK);
     }
 
     /** Node that cools wall w, or -1. */
@@ -353,8 +352,8 @@ final class PumpModel implements OdeSystem {
 
     /** Heat stored in everything behind the boiler's outer face, J, from the datum of the liquids. */
     double storedJ(double[] y) {
-        double stored = boiler.heatCapacity() * y[layout.boilerWall]
-                + y[layout.oilMass] * fluid.liquidEnthalpy(y[layout.oil]);
+        double stored =
+                boiler.heatCapacity() * y[layout.boilerWall] + y[layout.oilMass] * fluid.liquidEnthalpy(y[layout.oil]);
         for (int j = 0; j < geometry.cells; j++) {
             stored += geometry.heatCapacity[j] * y[layout.column + j];
         }

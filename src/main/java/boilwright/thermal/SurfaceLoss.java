@@ -80,9 +80,6 @@ final class SurfaceLoss {
         double slopeC = (d - b) / 2;
         double u2 = u * u;
         double u3 = u2 * u;
-        return (2 * u3 - 3 * u2 + 1) * b
-                + (u3 - 2 * u2 + u) * slopeB
-                + (3 * u2 - 2 * u3) * c
-                + (u3 - u2) * slopeC;
+        return (2 * u3 - 3 * u2 + 1) * b + (u3 - 2 * u2 + u) * slopeB + (3 * u2 - 2 * u3) * c + (u3 - u2) * slopeC;
     }
 }

@@ -53,6 +53,7 @@ final class VapourColumn {
     // the solution
     final double[] cellTake;
     final double[] cellPa;
+    private final double[] cellAvailable;
     final double[] cellSaturationK;
     final double[] stageFlow;
     final double[] stagePa;
@@ -81,6 +82,7 @@ final class VapourColumn {
         }
         cellTake = new double[geometry.cells];
         cellPa = new double[geometry.cells];
+        cellAvailable = new double[geometry.cells];
         cellSaturationK = new double[geometry.cells];
         cellLiquidEnthalpy = new double[geometry.cells];
         stageFlow = new double[stages];
@@ -211,7 +213,8 @@ final class VapourColumn {
             flux = Math.max(0, m - taken) / area;
             p = Math.max(least, p - friction(flux, p, j));
             cellPa[j] = p;
-            double take = limited(cellWant(j, p), cap - taken);
+            cellAvailable[j] = cap - taken;
+            double take = limited(cellWant(j, p, state[columnStart + j], cellLiquidEnthalpy[j]), cap - taken);
             cellTake[j] = take;
             taken += take;
             p = recovered(p, flux, Math.max(0, m - taken) / area, pv);
@@ -243,10 +246,9 @@ final class VapourColumn {
     }
 
     /** What the wall of cell j would condense from plenty of vapour at pressure p, kg/s. */
-    private double cellWant(int j, double p) {
+    private double cellWant(int j, double p, double wallK, double liquidEnthalpy) {
         double saturationK = fluid.saturationTemperature(p);
         cellSaturationK[j] = saturationK;
-        double wallK = state[columnStart + j];
         double dT = saturationK - wallK;
         if (dT <= 0) {
             return 0;
@@ -256,9 +258,24 @@ final class VapourColumn {
                 fluid.filmGroup(filmK), latent + specificHeat * (oilK - filmK), geometry.heightM, dT);
         double surface = InterfaceResistance.coefficient(p, saturationK, gasConstant, latent);
         double area = geometry.innerAreaM2[j];
-        double want =
-                area * dT * film * surface / (film + surface) / (vapourEnthalpy - cellLiquidEnthalpy[j]);
+        double want = area * dT * film * surface / (film + surface) / (vapourEnthalpy - liquidEnthalpy);
         return limited(want, area * p / Math.sqrt(2 * Math.PI * gasConstant * saturationK));
+    }
+
+    /**
+     * How the condensation in cell j changes with the temperature of its wall alone, kg/(s K), at the last solution; by a
+     * difference towards the colder side.
+     */
+    double takeSlope(int j) {
+        double wallK = state[columnStart + j];
+        double dT = cellSaturationK[j] - wallK;
+        if (dT <= 0 || cellAvailable[j] <= 0) {
+            return 0;
+        }
+        double step = 1e-4 * dT;
+        double enthalpy = cellLiquidEnthalpy[j] - specificHeat * step;
+        double colder = limited(cellWant(j, cellPa[j], wallK - step, enthalpy), cellAvailable[j]);
+        return (cellTake[j] - colder) / step;
     }
 
     /** Smooth smaller of what is wanted and what there is: w a / (w^8 + a^8)^(1/8). */
