@@ -43,9 +43,7 @@ public final class StabilizedExplicit implements OdeIntegrator {
     @Override
     public void attach(TrialSystem trialSystem, Tolerances accepted, double smallest, double largest) {
         int n = trialSystem.size();
-        if (accepted.size() != n) {
-            throw new IllegalArgumentException("tolerances for " + accepted.size() + " components, state has " + n);
-        }
+        accepted.requireSize(n);
         system = trialSystem;
         tolerances = accepted;
         smallestStep = smallest;

