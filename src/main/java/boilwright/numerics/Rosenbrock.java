@@ -55,6 +55,7 @@ public final class Rosenbrock implements OdeIntegrator {
     private double[] y;
     private double[] yNew;
     private double[] f;
+    private double[] fNew;
     private double[] byTime;
     private double[][] jacobian;
     private double[][] matrix;
@@ -78,6 +79,7 @@ public final class Rosenbrock implements OdeIntegrator {
         y = new double[n];
         yNew = new double[n];
         f = new double[n];
+        fNew = new double[n];
         byTime = new double[n];
         jacobian = new double[n][n];
         matrix = new double[n][n];
@@ -93,7 +95,6 @@ public final class Rosenbrock implements OdeIntegrator {
         System.arraycopy(state, 0, y, 0, y.length);
         system.start(t, y, f);
         nextStep = firstStepSize(limit - t);
-        derivativesAreFresh = false;
         stepBefore = Double.NaN;
         takeDerivatives(limit);
     }
@@ -101,7 +102,6 @@ public final class Rosenbrock implements OdeIntegrator {
     @Override
     public StepInterpolant step(double limit) {
         if (!derivativesAreFresh) {
-            system.start(t, y, f);
             takeDerivatives(limit);
         }
         double h = nextStep;
@@ -114,7 +114,7 @@ public final class Rosenbrock implements OdeIntegrator {
             }
             double tNew = last ? limit : t + h;
             system.forgetFault();
-            boolean possible = advance(h) && system.isAdmissible(tNew, yNew);
+            boolean possible = advance(h) && system.tryDerivative(tNew, yNew, fNew);
             double size = possible ? tolerances.norm(stages[STAGES - 1], y, yNew) : Double.POSITIVE_INFINITY;
             if (size <= 1) {
                 accept(tNew, h, size, rejected);
@@ -127,7 +127,7 @@ public final class Rosenbrock implements OdeIntegrator {
                         t, h, possible ? tolerances.worst(stages[STAGES - 1], y, yNew) : tolerances.worst(f, y, y));
             }
             // An impossible state says nothing about how much shorter the step must be.
-            h *= Double.isFinite(size) ? Math.max(0.2, 0.9 / StrictMath.pow(size, 0.25)) : 0.25;
+            h *= Double.isFinite(size) ? Math.max(0.2, 0.9 / fourthRoot(size)) : 0.25;
             h = Math.max(h, smallest());
         }
     }
@@ -143,7 +143,10 @@ public final class Rosenbrock implements OdeIntegrator {
             double later = system.seen(t + Math.min(1e-6 * Math.max(Math.abs(t), 1), Math.min(nextStep, limit - t)));
             double displacement = later - t;
             // A step of one rounding unit before a stop point has no room to differ in time, and no need.
-            if (displacement > 0 && system.tryDerivative(later, y, byTime)) {
+            if (displacement > 0) {
+                if (!system.tryDerivative(later, y, byTime)) {
+                    throw system.startNotPossible(t);
+                }
                 for (int i = 0; i < byTime.length; i++) {
                     byTime[i] = (byTime[i] - f[i]) / displacement;
                 }
@@ -178,7 +181,7 @@ public final class Rosenbrock implements OdeIntegrator {
             derivative[i] = (derivative[i] - f[i]) / h;
         }
         double fastest = Math.max(speed, tolerances.norm(derivative, y, y));
-        double proposed = fastest <= 1e-15 ? Math.max(1e-6, 1e-3 * h) : StrictMath.pow(0.01 / fastest, 0.25);
+        double proposed = fastest <= 1e-15 ? Math.max(1e-6, 1e-3 * h) : fourthRoot(0.01 / fastest);
         return Math.min(most, Math.max(smallest(), Math.min(100 * h, proposed)));
     }
 
@@ -219,6 +222,10 @@ public final class Rosenbrock implements OdeIntegrator {
         return true;
     }
 
+    private static double fourthRoot(double x) {
+        return Math.sqrt(Math.sqrt(x));
+    }
+
     private static void addTo(double[] sum, double factor, double[] term) {
         for (int i = 0; i < sum.length; i++) {
             sum[i] += factor * term[i];
@@ -226,10 +233,10 @@ public final class Rosenbrock implements OdeIntegrator {
     }
 
     private void accept(double tNew, double h, double size, boolean rejected) {
-        double factor = 0.9 / StrictMath.pow(size, 0.25);
+        double factor = 0.9 / fourthRoot(size);
         if (!Double.isNaN(stepBefore)) {
             // Predictive control (Hairer and Wanner, section IV.8): how did the error change from step to step?
-            double predicted = 0.9 * h / stepBefore * StrictMath.pow(errorBefore / (size * size), 0.25);
+            double predicted = 0.9 * h / stepBefore * fourthRoot(errorBefore / (size * size));
             factor = Math.min(factor, predicted);
         }
         factor = Math.min(rejected ? 1 : 6, Math.max(0.2, factor));
@@ -251,6 +258,9 @@ public final class Rosenbrock implements OdeIntegrator {
         double[] old = y;
         y = yNew;
         yNew = old;
+        old = f;
+        f = fNew;
+        fNew = old;
         t = tNew;
         derivativesAreFresh = false;
     }
