@@ -21,8 +21,26 @@ public enum MessageKey {
 
     // --- report and command line
 
-    /** {0} what failed unexpectedly. */
-    INTERNAL_FAULT(1);
+    /** {0} what failed unexpectedly, {1} where the report about it is. */
+    INTERNAL_FAULT(2),
+    /** {0} what failed unexpectedly; no report could be written. */
+    INTERNAL_FAULT_UNREPORTED(1),
+    /** {0} file, {1} why, as half a sentence. */
+    OUTPUT_NOT_WRITTEN(2),
+    /** The answer could not be printed. */
+    ANSWER_NOT_PRINTED(0),
+    /** {0} file of the picture. */
+    PICTURE_NEEDS_FONTS(1),
+    /** {0} the two options, {1} the file that both name. */
+    OUTPUTS_COINCIDE(2),
+    /** {0} option, {1} file. */
+    OUTPUT_OVER_INPUT(2),
+    /** {0} option, {1} what it was given. */
+    PATH_NOT_UNDERSTOOD(2),
+    /** {0} what the usage check found, {1} command whose help to read. */
+    USAGE_REFUSED(2),
+    /** Stopped by the person. */
+    STOPPED(0);
 
     private final int argumentCount;
 
