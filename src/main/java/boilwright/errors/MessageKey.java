@@ -44,6 +44,26 @@ public enum MessageKey {
     // --- fluid: data files and ranges
 
     // --- numerics: roots and integration
+    /** {0} what is sought, {1} lower end, {2} upper end, {3} and {4} the values there (same sign). */
+    ROOT_NOT_BRACKETED(5),
+    /** {0} what is sought, {1} where the value is not a number. */
+    ROOT_VALUE_NOT_A_NUMBER(2),
+    /** {0} what is sought, {1} and {2} the ends of the last bracket. */
+    ROOT_NOT_REACHED(3),
+    /** {0} time in s, {1} step in s, {2} the component that is hardest to follow. */
+    STEP_TOO_SMALL(3),
+    /** {0} time in s, {1} step in s, {2} the component that was hardest to follow before. */
+    STEP_LEAVES_RANGE(3),
+    /** {0} how many steps were taken, {1} time in s. */
+    STEPS_USED_UP(2),
+    /** {0} time in s, {1} the number of the event, {2} how many events happened without time going on. */
+    EVENTS_WITHOUT_PROGRESS(3),
+    /** {0} time in s: the state there is not one that can exist. */
+    START_STATE_NOT_POSSIBLE(1),
+    /** {0} time in s, {1} the name of the component whose derivative there is not a number. */
+    DERIVATIVE_NOT_A_NUMBER(2),
+    /** {0} time in s, {1} the number of the event whose value there is not a number. */
+    EVENT_NOT_A_NUMBER(2),
 
     // --- thermal: the model and its results
 
