@@ -8,6 +8,36 @@ import java.util.Locale;
  */
 public enum MessageKey {
     // --- units: numbers, spellings, likely slips
+    /** {0} what is wanted, with its article; {1} an example. */
+    QUANTITY_EMPTY(2),
+    /** {0} the text; {1} an example. */
+    NUMBER_MISSING(2),
+    /** {0} the text; {1} an example. */
+    NUMBER_NOT_UNDERSTOOD(2),
+    /** {0} the text; {1} an example. */
+    NUMBER_NOT_FINITE(2),
+    /** {0} the text. */
+    NUMBER_OUT_OF_REACH(1),
+    /** {0} the text; {1} the number as it was probably meant. */
+    NUMBER_WITH_COMMA(2),
+    /** {0} the text; {1} the number if the comma is a decimal one; {2} if it parts thousands. */
+    NUMBER_WITH_UNCLEAR_COMMA(3),
+    /** {0} the text; {1} the number as it was probably meant. */
+    NUMBER_WITH_BLANK(2),
+    /** {0} the text; {1} the number as it is to be written. */
+    NUMBER_POWER_WRITTEN_OUT(2),
+    /** {0} the text; {1} the number it says; {2} the number probably meant. */
+    NUMBER_SLIPPED_EXPONENT(3),
+    /** {0} the text; {1} what is wanted, with its article; {2} accepted units. */
+    UNIT_MISSING(3),
+    /** {0} the unit found; {1} what is wanted, with its article; {2} accepted units. */
+    UNIT_UNKNOWN(3),
+    /** {0} the unit found; {1} nearest accepted spelling; {2} what is wanted, with its article; {3} accepted units. */
+    UNIT_UNKNOWN_NEAREST(4),
+    /** {0} the text; {1} what its unit measures; {2} what is wanted; {3} accepted units. */
+    UNIT_OF_OTHER_DIMENSION(4),
+    /** {0} the text; {1} absolute zero in its unit. */
+    BELOW_ABSOLUTE_ZERO(2),
 
     // --- rig: fields and files
 
