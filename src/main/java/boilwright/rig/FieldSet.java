@@ -9,7 +9,8 @@ import java.util.Optional;
 /** Collects the fields of one part of a rig, with short ways to say what is the same for most of them. */
 final class FieldSet {
     /** No publication collects the sizes of such pumps. */
-    static final String SIZES = "sizes of glass and metal pumps from 20 mm to 1 m bore, from memory; engineering judgement";
+    static final String SIZES =
+            "sizes of glass and metal pumps from 20 mm to 1 m bore, from memory; engineering judgement";
     /** Figures that users may override but seldom know. */
     static final String JUDGEMENT = "engineering judgement, from memory";
     /** Counts and lengths of text have no physics in them. */

@@ -29,11 +29,14 @@ final class LimitFields {
                 .optional()
                 .quantityFrom(FieldSet.JUDGEMENT, "source", TEMPERATURE, "degC", 350, 1800, 400, 1500)
                 .optional()
-                .quantityFrom("water between freezing and boiling", "waterOut", TEMPERATURE, "degC", 280, 373.15, 290, 370)
+                .quantityFrom(
+                        "water between freezing and boiling", "waterOut", TEMPERATURE, "degC", 280, 373.15, 290, 370)
                 .optional()
-                .quantityFrom("water between freezing and boiling", "waterInLow", TEMPERATURE, "degC", 273.15, 333, 275, 313)
+                .quantityFrom(
+                        "water between freezing and boiling", "waterInLow", TEMPERATURE, "degC", 273.15, 333, 275, 313)
                 .optional()
-                .quantityFrom("water between freezing and boiling", "waterInHigh", TEMPERATURE, "degC", 274.15, 343, 280, 323)
+                .quantityFrom(
+                        "water between freezing and boiling", "waterInHigh", TEMPERATURE, "degC", 274.15, 343, 280, 323)
                 .optional()
                 .quantityFrom(FieldSet.JUDGEMENT, "cap", TEMPERATURE, "degC", 280, 500, 290, 450)
                 .optional()
@@ -55,7 +58,9 @@ final class LimitFields {
                         "parameters." + p.id(),
                         Field.Kind.QUANTITY,
                         Optional.of(p.dimension()),
-                        p.dimension() == Dimension.FRACTION ? "1" : p.dimension().siUnit(),
+                        p.dimension() == Dimension.FRACTION
+                                ? "1"
+                                : p.dimension().siUnit(),
                         p.low(),
                         p.high(),
                         p.low(),

@@ -52,14 +52,24 @@ final class OperationFields {
                 .quantityFrom("backing pumps, common practice", "pressure", PRESSURE, "mTorr", 1e-3, 1.1e5, 0.1, 200)
                 .fields());
         all.addAll(new FieldSet("cooling")
-                .quantityFrom("water between freezing and boiling", "inletTemperature", TEMPERATURE, "degC", 273.15, 368.15, 275, 313)
+                .quantityFrom(
+                        "water between freezing and boiling",
+                        "inletTemperature",
+                        TEMPERATURE,
+                        "degC",
+                        273.15,
+                        368.15,
+                        275,
+                        313)
                 .quantity("flow", VOLUME_FLOW, "L/min", 0, 200e-3 / 60, 0.05e-3 / 60, 25e-3 / 60)
                 .list("elements", 0, 20)
                 .quantity("chillerCapacity", POWER, "W", 1, 1e6, 50, 20e3)
                 .optional()
                 .fields());
         all.addAll(new FieldSet("cooling.elements[]")
-                .choice("kind", Arrays.stream(ElementKind.values()).map(ElementKind::id).toArray(String[]::new))
+                .choice(
+                        "kind",
+                        Arrays.stream(ElementKind.values()).map(ElementKind::id).toArray(String[]::new))
                 .only(JACKET, COIL)
                 .textList("covers", 1, 12)
                 .only(JACKET)
@@ -72,7 +82,15 @@ final class OperationFields {
                 .optional()
                 .fields());
         all.addAll(new FieldSet("room")
-                .quantityFrom("rooms in which people work", "temperature", TEMPERATURE, "degC", 253.15, 333.15, 273.15, 318.15)
+                .quantityFrom(
+                        "rooms in which people work",
+                        "temperature",
+                        TEMPERATURE,
+                        "degC",
+                        253.15,
+                        333.15,
+                        273.15,
+                        318.15)
                 .quantityFrom("inhabited heights above the sea", "pressure", PRESSURE, "kPa", 3e4, 1.1e5, 6e4, 1.06e5)
                 .optional()
                 .fields());
@@ -81,7 +99,9 @@ final class OperationFields {
 
     private static List<Field> heatSource() {
         return new FieldSet("heatSource")
-                .choice("kind", Arrays.stream(SourceKind.values()).map(SourceKind::id).toArray(String[]::new))
+                .choice(
+                        "kind",
+                        Arrays.stream(SourceKind.values()).map(SourceKind::id).toArray(String[]::new))
                 .quantity("ratedPower", POWER, "W", 1, 1e7, 50, 20e3)
                 .only(INDUCTION)
                 .choice("susceptor", FieldCatalogue.ids(HeatSource.Susceptor.values()))
@@ -116,7 +136,8 @@ final class OperationFields {
                 .only(PLATE, MANTLE, CLAMPED)
                 .quantity("insulationThickness", LENGTH, "mm", 0, 0.5, 1e-3, 0.15)
                 .optional()
-                .quantityFrom(FieldSet.JUDGEMENT, "insulationConductivity", THERMAL_CONDUCTIVITY, "W/(m K)", 5e-3, 5, 0.01, 1)
+                .quantityFrom(
+                        FieldSet.JUDGEMENT, "insulationConductivity", THERMAL_CONDUCTIVITY, "W/(m K)", 5e-3, 5, 0.01, 1)
                 .optional()
                 .only(BURNER)
                 .object("cartridge")

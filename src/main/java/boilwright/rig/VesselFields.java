@@ -51,7 +51,8 @@ final class VesselFields {
                 .optional()
                 .quantity("insulationThickness", LENGTH, "mm", 0, 0.5, 1e-3, 0.15)
                 .optional()
-                .quantityFrom(FieldSet.JUDGEMENT, "insulationConductivity", THERMAL_CONDUCTIVITY, "W/(m K)", 5e-3, 5, 0.01, 1)
+                .quantityFrom(
+                        FieldSet.JUDGEMENT, "insulationConductivity", THERMAL_CONDUCTIVITY, "W/(m K)", 5e-3, 5, 0.01, 1)
                 .optional()
                 .quantityFrom(FieldSet.JUDGEMENT, "emissivity", FRACTION, "1", 0.01, 1, 0.01, 1)
                 .optional()

@@ -34,9 +34,7 @@ final class FieldWords {
                 ? value(field, field.allowedLow()) + " to " + value(field, field.allowedHigh())
                 : "";
         return switch (field.kind()) {
-            case QUANTITY -> FieldWords.unit(field).isPlain()
-                    ? "a number, " + range
-                    : "a text with a unit, " + range;
+            case QUANTITY -> FieldWords.unit(field).isPlain() ? "a number, " + range : "a text with a unit, " + range;
             case TEXT -> "a text in quotation marks";
             case CHOICE -> Shown.quotedList(field.choices());
             case INTEGER -> "a whole number";

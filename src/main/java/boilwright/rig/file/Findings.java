@@ -50,11 +50,6 @@ final class Findings {
         return acceptedFields.contains(path) || acceptedFields.contains(FieldCatalogue.general(path));
     }
 
-    /** A fault of the whole file. */
-    void report(MessageKey key, String... values) {
-        faults.add(new Fault(0, Message.of(key, values)));
-    }
-
     /** A fault at a position: the place becomes the message's first value. */
     void reportAt(Position at, MessageKey key, String... values) {
         List<String> all = new ArrayList<>(List.of(file + ", line " + at.line()));
@@ -74,18 +69,12 @@ final class Findings {
         return faults.isEmpty();
     }
 
-    /**
-     * Ends the reading when anything was wrong.
-     *
-     * @throws InputRefusedException with all faults, in the order of the file
-     */
-    void refuseIfAny() {
-        if (!faults.isEmpty()) {
-            throw new InputRefusedException(faults.stream()
-                    .sorted(Comparator.comparingInt(Fault::line))
-                    .map(Fault::message)
-                    .toList());
-        }
+    /** The refusal, with all faults in the order of the file; there is at least one. */
+    InputRefusedException refusal() {
+        return new InputRefusedException(faults.stream()
+                .sorted(Comparator.comparingInt(Fault::line))
+                .map(Fault::message)
+                .toList());
     }
 
     /** Where a path stands, or the nearest thing around it that the file has. */

@@ -25,8 +25,8 @@ final class HeatSourceReader {
             case CONTACT_PLATE -> plate(in);
             case HEATING_MANTLE -> mantle(in);
             case CLAMPED_HEATER -> clamped(in);
-            case IMMERSED_ELEMENT -> new HeatSource.ImmersedElement(
-                    in.quantity("ratedPower"), in.quantity("surfaceArea"));
+            case IMMERSED_ELEMENT ->
+                new HeatSource.ImmersedElement(in.quantity("ratedPower"), in.quantity("surfaceArea"));
             case INDUCTION -> induction(in);
         };
     }

@@ -55,7 +55,7 @@ sealed interface Json {
 
         @Override
         public String shown() {
-            return "a list in brackets";
+            return items.isEmpty() ? "[]" : "a list in brackets";
         }
     }
 

@@ -139,8 +139,7 @@ final class JsonReader {
         String[] lines = text.split("\r\n|\r|\n", -1);
         String lineText = lines[Math.min(at.line(), lines.length) - 1];
         int middle = Math.min(at.column() - 1, lineText.length());
-        String around =
-                lineText.substring(Math.max(0, middle - NEAR), Math.min(lineText.length(), middle + NEAR));
+        String around = lineText.substring(Math.max(0, middle - NEAR), Math.min(lineText.length(), middle + NEAR));
         return Shown.quoted(around.strip());
     }
 

@@ -50,9 +50,8 @@ final class QuantityField {
         if (refused.asWritten().isPresent() && findings.accepts(path)) {
             return refused.asWritten();
         }
-        MessageKey key = refused.asWritten().isPresent()
-                ? MessageKey.RIG_FIELD_QUANTITY_SLIP
-                : MessageKey.RIG_FIELD_QUANTITY;
+        MessageKey key =
+                refused.asWritten().isPresent() ? MessageKey.RIG_FIELD_QUANTITY_SLIP : MessageKey.RIG_FIELD_QUANTITY;
         findings.reportField(path, key, refused.fault().text());
         return Optional.empty();
     }

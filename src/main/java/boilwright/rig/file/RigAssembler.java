@@ -76,8 +76,8 @@ final class RigAssembler {
                 diameter,
                 wall,
                 heated,
-                in.quantityOr("wettedArea", wettedRatio * heated),
-                in.quantityOr("outsideArea", Math.PI / 2 * outside * outside),
+                in.quantityOr("wettedArea", squareMillimetres(wettedRatio * heated)),
+                in.quantityOr("outsideArea", squareMillimetres(Math.PI / 2 * outside * outside)),
                 in.quantityOr("insulationThickness", 0),
                 in.quantityOr("insulationConductivity", USUAL_INSULATION),
                 in.quantityOr("emissivity", usualEmissivity(material)),
@@ -151,6 +151,11 @@ final class RigAssembler {
 
     private static Material material(Section in) {
         return in.choice("material", Material.values(), Material::id);
+    }
+
+    /** An estimated area, m2, to the square millimetre: more digits would only look exact. */
+    private static double squareMillimetres(double area) {
+        return Math.rint(area * 1e6) / 1e6;
     }
 
     private static double usualEmissivity(Material material) {

@@ -60,8 +60,7 @@ final class Section {
 
     /** A quantity in SI; NaN when it is missing or refused. */
     double quantity(String name) {
-        Optional<Json> json = find(name);
-        return json.isEmpty() ? Double.NaN : quantity(name, json.get());
+        return quantityAs(name, field(name));
     }
 
     /** A quantity that may be left out. */
@@ -74,8 +73,17 @@ final class Section {
         return has(name) ? quantity(name) : usual;
     }
 
-    private double quantity(String name, Json json) {
-        return QuantityField.read(field(name), path(name), json, findings);
+    /** A quantity read as another field describes it. */
+    double quantityAs(String name, Field field) {
+        Optional<Json> json = find(name);
+        return json.isEmpty() ? Double.NaN : QuantityField.read(field, path(name), json.get(), findings);
+    }
+
+    /** The text that stands at a field, when it is one, as it was written. */
+    Optional<String> textOf(String name) {
+        return object.map(present -> present.members().get(name))
+                .filter(JsonText.class::isInstance)
+                .map(json -> ((JsonText) json).value());
     }
 
     /** A text; empty when it is missing or refused. */
@@ -125,7 +133,8 @@ final class Section {
         }
         if (!(json.get() instanceof JsonText text)) {
             String accepted = FieldWords.accepted(field(name));
-            findings.reportField(path(name), MessageKey.RIG_FIELD_TYPE, json.get().shown(), accepted);
+            findings.reportField(
+                    path(name), MessageKey.RIG_FIELD_TYPE, json.get().shown(), accepted);
             return null;
         }
         Optional<E> chosen = Arrays.stream(constants)
@@ -196,14 +205,14 @@ final class Section {
                 .toList();
         members.forEach((name, value) -> {
             if (!names.contains(name)) {
-                findings.saw(path(name), value);
-                reportUnknown(name, kind, known, names);
+                reportUnknown(name, value, kind, known, names);
             }
         });
     }
 
-    private void reportUnknown(String name, String kind, List<Field> known, List<String> names) {
-        String at = Shown.printable(path(Shown.plain(name)));
+    private void reportUnknown(String name, Json value, String kind, List<Field> known, List<String> names) {
+        String at = path(Shown.plain(name));
+        findings.saw(at, value);
         Optional<Field> elsewhere =
                 known.stream().filter(field -> field.name().equals(name)).findFirst();
         if (elsewhere.isPresent()) {
@@ -226,7 +235,8 @@ final class Section {
         Field field = field(name);
         if (!(json.get() instanceof JsonArray array)) {
             String accepted = FieldWords.accepted(field);
-            findings.reportField(path(name), MessageKey.RIG_FIELD_TYPE, json.get().shown(), accepted);
+            findings.reportField(
+                    path(name), MessageKey.RIG_FIELD_TYPE, json.get().shown(), accepted);
             return List.of();
         }
         int count = array.items().size();
