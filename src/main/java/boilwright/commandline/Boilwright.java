@@ -60,27 +60,27 @@ public final class Boilwright implements Runnable {
         PrintStream err = utf8(FileDescriptor.err);
         CancelToken cancel = new CancelToken();
         Interrupt interrupt = Interrupt.raising(cancel);
-        Terminal terminal = new Terminal(out, err, Path.of(""), System.console() != null, cancel);
-        int code = run(terminal, arguments);
+        Terminal terminal = new Terminal(out, err, Path.of(""), isWatched(), cancel);
+        int code = run(terminal, ModelAnswers.INSTANCE, arguments);
         interrupt.nothingLeft();
         System.exit(code);
     }
 
     /** Runs one command line and gives its exit code; never throws. */
-    static int run(Terminal terminal, String... arguments) {
+    static int run(Terminal terminal, AnswerSource source, String... arguments) {
         try {
-            return commands(terminal).execute(arguments);
+            return commands(terminal, source).execute(arguments);
         } catch (Throwable fault) { // errors too: whatever happens, no trace reaches the screen
             return fault(terminal, fault, arguments);
         }
     }
 
     /** The commands, each with its options. */
-    static CommandLine commands(Terminal terminal) {
+    static CommandLine commands(Terminal terminal, AnswerSource source) {
         CommandLine commands = new CommandLine(new Boilwright(terminal))
-                .addSubcommand(new CheckCommand(terminal))
-                .addSubcommand(new WarmupCommand(terminal))
-                .addSubcommand(new CooldownCommand(terminal))
+                .addSubcommand(new CheckCommand(terminal, source))
+                .addSubcommand(new WarmupCommand(terminal, source))
+                .addSubcommand(new CooldownCommand(terminal, source))
                 .addSubcommand(new FluidsCommand(terminal));
         return commands.setExpandAtFiles(false)
                 .setUsageHelpWidth(100)
@@ -102,9 +102,7 @@ public final class Boilwright implements Runnable {
         if (refusal.getCause() instanceof InputRefusedException input) {
             return stopped(terminal, input);
         }
-        String sentence = refusal.getMessage().replaceAll("[.\\s]*$", "") + ".";
-        String command = refusal.getCommandLine().getCommandSpec().qualifiedName();
-        terminal.say(Message.of(MessageKey.USAGE_REFUSED, sentence, command));
+        terminal.say(UsageFault.message(refusal));
         return ExitCode.REFUSED;
     }
 
@@ -132,6 +130,12 @@ public final class Boilwright implements Runnable {
         List<Path> folders = List.of(terminal.folder(), Path.of(System.getProperty("java.io.tmpdir")));
         terminal.say(FaultReport.write(fault, List.of(arguments), folders));
         return ExitCode.FAULT;
+    }
+
+    /** The start script knows whether the errors' stream is a terminal; Java only whether everything is. */
+    private static boolean isWatched() {
+        String told = System.getProperty("boilwright.watched");
+        return told == null ? System.console() != null : Boolean.parseBoolean(told);
     }
 
     private static PrintStream utf8(FileDescriptor descriptor) {

@@ -31,7 +31,9 @@ final class FaultReport {
             Optional<Path> file = write(text, folder);
             if (file.isPresent()) {
                 return Message.of(
-                        MessageKey.INTERNAL_FAULT, what, file.get().toAbsolutePath().toString());
+                        MessageKey.INTERNAL_FAULT,
+                        what,
+                        file.get().toAbsolutePath().toString());
             }
         }
         return Message.of(MessageKey.INTERNAL_FAULT_UNREPORTED, what);
@@ -52,7 +54,9 @@ final class FaultReport {
     }
 
     private static String summary(Throwable fault) {
-        String first = fault.getMessage() == null ? "" : fault.getMessage().lines().findFirst().orElse("");
+        String first = fault.getMessage() == null
+                ? ""
+                : fault.getMessage().lines().findFirst().orElse("");
         String kind = fault.getClass().getSimpleName();
         return first.isEmpty() ? kind : kind + ", " + first;
     }

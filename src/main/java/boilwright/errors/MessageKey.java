@@ -332,6 +332,10 @@ public enum MessageKey {
     PATH_NOT_UNDERSTOOD(2),
     /** {0} what the usage check found, {1} command whose help to read. */
     USAGE_REFUSED(2),
+    /** {0} what was typed, {1} command whose help to read. */
+    ARGUMENT_UNKNOWN(2),
+    /** {0} what was typed, {1} nearest word that is known, {2} command whose help to read. */
+    ARGUMENT_UNKNOWN_NEAR(3),
     /** Stopped by the person. */
     STOPPED(0);
 

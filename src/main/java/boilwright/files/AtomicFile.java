@@ -109,7 +109,8 @@ public final class AtomicFile {
         }
         // Not createTempFile: that would make the finished file readable by its owner alone.
         for (int number = 1; ; number++) {
-            Path beside = folder.resolve(".boilwright-" + ProcessHandle.current().pid() + "-" + number + ".part");
+            Path beside =
+                    folder.resolve(".boilwright-" + ProcessHandle.current().pid() + "-" + number + ".part");
             if (Files.notExists(beside)) {
                 return Files.createFile(beside);
             }
@@ -138,14 +139,14 @@ public final class AtomicFile {
         try {
             Files.deleteIfExists(file);
         } catch (IOException e) {
-            // The failure that led here is the one worth telling; a stray part file is named so that it can be recognised.
+            // The failure that led here is the one worth telling; a stray part file is named so that it can be
+            // recognised.
             file.toFile().deleteOnExit();
         }
     }
 
     private static OutputNotWrittenException notWritten(Path target, String why) {
-        return new OutputNotWrittenException(
-                Message.of(MessageKey.OUTPUT_NOT_WRITTEN, target.toString(), why), null);
+        return new OutputNotWrittenException(Message.of(MessageKey.OUTPUT_NOT_WRITTEN, target.toString(), why), null);
     }
 
     private static OutputNotWrittenException notWritten(Path target, IOException e) {

@@ -80,7 +80,8 @@ public final class CheckText {
         List<List<String>> rows = new ArrayList<>();
         rows.add(List.of("oil", kelvin(steady.liquidTemperatureK())));
         rows.add(List.of("boiler pressure", Sections.quantity(steady.boilerPressurePa(), Dimension.PRESSURE)));
-        rows.add(List.of("vapour leaving the boiler", Sections.quantity(steady.vapourFlowKgPerS(), Dimension.MASS_FLOW)));
+        rows.add(List.of(
+                "vapour leaving the boiler", Sections.quantity(steady.vapourFlowKgPerS(), Dimension.MASS_FLOW)));
         rows.add(List.of("boiler wall, outside", kelvin(steady.outerFaceK())));
         rows.add(List.of("boiler wall, inside", kelvin(steady.innerFaceK())));
         optional(rows, "plate, mantle or heater", steady.sourceK(), Dimension.TEMPERATURE);
@@ -92,7 +93,8 @@ public final class CheckText {
         rows.add(List.of("charge left in the boiler", percent(steady.liquidFraction())));
         rows.add(List.of("oil lost into the foreline", Sections.quantity(steady.oilLossKgPerS(), Dimension.MASS_FLOW)));
         rows.add(List.of("pumping speed for air", Sections.quantity(steady.speedM3PerS(), Dimension.VOLUME_FLOW)));
-        rows.add(List.of("foreline that the jets bear", Sections.quantity(steady.criticalBackingPa(), Dimension.PRESSURE)));
+        rows.add(List.of(
+                "foreline that the jets bear", Sections.quantity(steady.criticalBackingPa(), Dimension.PRESSURE)));
         page.table(rows);
     }
 

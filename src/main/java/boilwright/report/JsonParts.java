@@ -57,7 +57,12 @@ final class JsonParts {
     }
 
     static void ending(
-            JsonTree json, List<String> cautions, List<String> notes, ParameterValues values, String program, String data) {
+            JsonTree json,
+            List<String> cautions,
+            List<String> notes,
+            ParameterValues values,
+            String program,
+            String data) {
         json.put("cautions", cautions).put("notes", notes);
         JsonTree parameters = json.object("parameters");
         for (Parameter parameter : Parameter.values()) {

@@ -19,7 +19,8 @@ final class JsonTree {
     private static final ObjectWriter WRITER = JsonMapper.builder()
             .enable(StreamWriteFeature.USE_FAST_DOUBLE_WRITER) // the same digits on every Java
             .build()
-            .writer(new DefaultPrettyPrinter()
+            .writer()
+            .with(new DefaultPrettyPrinter()
                     .withObjectIndenter(new DefaultIndenter("  ", "\n"))
                     .withArrayIndenter(new DefaultIndenter("  ", "\n")));
 

@@ -46,9 +46,8 @@ final class LineStyle {
 
     /** The look of one more line. */
     void add(Column column, int index) {
-        Color colour = column.stage() > 0
-                ? STAGES[(column.stage() - 1) % STAGES.length]
-                : WHOLE[whole++ % WHOLE.length];
+        Color colour =
+                column.stage() > 0 ? STAGES[(column.stage() - 1) % STAGES.length] : WHOLE[whole++ % WHOLE.length];
         renderer.setSeriesPaint(index, colour);
         float[] dash = DASHES[index % DASHES.length];
         renderer.setSeriesStroke(

@@ -61,6 +61,19 @@ public final class RunPicture {
         }
     }
 
+    /** Whether this machine has what drawing text takes: a font and the library that finds it. */
+    public static boolean canDraw() {
+        BufferedImage image = new BufferedImage(1, 1, BufferedImage.TYPE_INT_RGB);
+        Graphics2D graphics = image.createGraphics();
+        try {
+            return graphics.getFontMetrics(LineStyle.TEXT).stringWidth("m") > 0;
+        } catch (LinkageError | RuntimeException | InternalError e) {
+            return false;
+        } finally {
+            graphics.dispose();
+        }
+    }
+
     private static void draw(Graphics2D graphics, String rig, RunResult run) {
         graphics.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
         graphics.setRenderingHint(RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_ON);

@@ -45,7 +45,8 @@ final class Sections {
                 Page.left(margin.title(), 38),
                 Page.right(figure(margin.value(), margin, "not known"), 12),
                 "",
-                Page.left(side + figure(margin.limit(), margin, "?"), 22),
+                Page.left(
+                        margin.limit().isPresent() ? side + figure(margin.limit(), margin, "") : "limit not known", 22),
                 margin.ratio().isPresent() ? Page.right(ratio(margin.ratio().getAsDouble()), 6) : ""));
         String indent = " ".repeat(UNDER_MARGIN);
         page.paragraph(indent, UNDER_MARGIN, margin.basis());
@@ -58,9 +59,8 @@ final class Sections {
     static void timeLine(Page page, String heading, List<TimeEvent> events) {
         page.heading(heading);
         for (TimeEvent event : events) {
-            String when = event.timeS().isPresent()
-                    ? EventWords.clock(event.timeS().getAsDouble())
-                    : "never";
+            String when =
+                    event.timeS().isPresent() ? EventWords.clock(event.timeS().getAsDouble()) : "never";
             String what = "  " + Page.right(when, 8) + "  " + EventWords.title(event);
             if (event.reason().isEmpty()) {
                 page.line(what);
@@ -125,9 +125,8 @@ final class Sections {
 
     /** A share of what went in, for closures. */
     static String share(double value) {
-        return value == 0 ? "0" : String.format(Locale.ROOT, "%.1e of what went in", value);
+        return value == 0 ? "0" : String.format(Locale.ROOT, "%.1e", value).replace("e-0", "e-") + " of what went in";
     }
-
 
     private static String energy(double joules) {
         double size = Math.abs(joules);
@@ -139,7 +138,8 @@ final class Sections {
 
     private static String threeFigures(double value) {
         double size = Math.abs(value);
-        return String.format(Locale.ROOT, size >= 99.95 ? "%.0f" : size >= 9.995 ? "%.1f" : size >= 0.9995 ? "%.2f" : "%.3f", value);
+        return String.format(
+                Locale.ROOT, size >= 99.95 ? "%.0f" : size >= 9.995 ? "%.1f" : size >= 0.9995 ? "%.2f" : "%.3f", value);
     }
 
     private static String ratio(double ratio) {
