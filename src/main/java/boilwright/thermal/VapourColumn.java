@@ -173,6 +173,7 @@ final class VapourColumn {
         flow = 0;
         boilerPa = forelinePa;
         java.util.Arrays.fill(cellTake, 0);
+        java.util.Arrays.fill(cellAvailable, 0);
         java.util.Arrays.fill(cellPa, forelinePa);
         java.util.Arrays.fill(stageFlow, 0);
         java.util.Arrays.fill(stagePa, forelinePa);
