@@ -1,5 +1,8 @@
 package boilwright.units;
 
+import java.util.Locale;
+import java.util.ResourceBundle;
+
 /** What a quantity measures; each has one SI unit in which the program computes. */
 public enum Dimension {
     LENGTH("m"),
@@ -9,6 +12,7 @@ public enum Dimension {
     MASS("kg"),
     MASS_FLOW("kg/s"),
     VOLUME_FLOW("m3/s"),
+    /** Pressure of gas, vapour or water, and mechanical stress. */
     PRESSURE("Pa"),
     TEMPERATURE("K"),
     TEMPERATURE_DIFFERENCE("K"),
@@ -36,5 +40,24 @@ public enum Dimension {
     /** The SI unit in which the program computes, as people write it. */
     public String siUnit() {
         return siUnit;
+    }
+
+    /** What it measures, in words with their article, for the middle of a sentence: "a pressure". */
+    public String inWords() {
+        return Words.TEXT.getString(bundleKey());
+    }
+
+    /** A quantity of this dimension as people write it, for a message that shows how: "50 mTorr". */
+    public String example() {
+        return Words.TEXT.getString(bundleKey() + ".example");
+    }
+
+    private String bundleKey() {
+        return name().toLowerCase(Locale.ROOT).replace('_', '-');
+    }
+
+    /** Apart, so that the words are only read when something has to be said. */
+    private static final class Words {
+        private static final ResourceBundle TEXT = ResourceBundle.getBundle("boilwright.text.dimensions", Locale.ROOT);
     }
 }

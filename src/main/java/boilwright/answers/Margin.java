@@ -1,0 +1,71 @@
+package boilwright.answers;
+
+import boilwright.units.Dimension;
+import java.util.OptionalDouble;
+
+/**
+ * How near one quantity is to its limit.
+ *
+ * @param id stable id; "heat" for the heat source
+ * @param title name that people read
+ * @param side whether the value must stay at least or at most at the limit
+ * @param value the value, SI; empty when it can't be computed
+ * @param limit the limit, SI; empty when none is known
+ * @param dimension what value and limit measure
+ * @param ratio 1.00 at the limit, below 1 fails; temperatures measured from the room; empty when unknown
+ * @param status holds, tight, fails or unknown
+ * @param basis where the limit comes from or which input is missing, a whole sentence
+ * @param cure what would help, a whole sentence; empty while it holds
+ */
+public record Margin(
+        String id,
+        String title,
+        Side side,
+        OptionalDouble value,
+        OptionalDouble limit,
+        Dimension dimension,
+        OptionalDouble ratio,
+        Status status,
+        String basis,
+        String cure) {
+    /** Which side of the limit is good. */
+    public enum Side {
+        AT_LEAST("at-least"),
+        AT_MOST("at-most");
+        private final String id;
+
+        Side(String id) {
+            this.id = id;
+        }
+
+        /** How files spell it. */
+        public String id() {
+            return id;
+        }
+    }
+
+    /** State of a margin, each with its own mark and word. */
+    public enum Status {
+        FAILS("fails", 'x'),
+        TIGHT("tight", '^'),
+        UNKNOWN("unknown", '?'),
+        HOLDS("holds", 'o');
+        private final String id;
+        private final char mark;
+
+        Status(String id, char mark) {
+            this.id = id;
+            this.mark = mark;
+        }
+
+        /** How files spell it. */
+        public String id() {
+            return id;
+        }
+
+        /** Its mark beside the colour. */
+        public char mark() {
+            return mark;
+        }
+    }
+}

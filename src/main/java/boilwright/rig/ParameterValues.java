@@ -1,0 +1,44 @@
+package boilwright.rig;
+
+import java.util.EnumMap;
+import java.util.LinkedHashMap;
+import java.util.Map;
+
+/** One immutable set of values for every {@link Parameter}. */
+public final class ParameterValues {
+    private final double[] values;
+
+    private ParameterValues(double[] values) {
+        this.values = values;
+    }
+
+    /** The nominal values, with those that the rig sets in their place. */
+    public static ParameterValues of(Rig rig) {
+        double[] values = new double[Parameter.values().length];
+        for (Parameter parameter : Parameter.values()) {
+            values[parameter.ordinal()] = rig.parameters().getOrDefault(parameter.id(), parameter.nominal());
+        }
+        return new ParameterValues(values);
+    }
+
+    /** The value of one parameter, SI. */
+    public double get(Parameter parameter) {
+        return values[parameter.ordinal()];
+    }
+
+    /** The same set with one value changed. */
+    public ParameterValues with(Parameter parameter, double value) {
+        double[] changed = values.clone();
+        changed[parameter.ordinal()] = value;
+        return new ParameterValues(changed);
+    }
+
+    /** All values by parameter, in the registry's order. */
+    public Map<Parameter, Double> asMap() {
+        Map<Parameter, Double> map = new EnumMap<>(Parameter.class);
+        for (Parameter parameter : Parameter.values()) {
+            map.put(parameter, values[parameter.ordinal()]);
+        }
+        return new LinkedHashMap<>(map);
+    }
+}

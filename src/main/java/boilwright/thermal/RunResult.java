@@ -1,0 +1,28 @@
+package boilwright.thermal;
+
+import java.util.List;
+import java.util.Map;
+
+/**
+ * One run of a rig through time.
+ *
+ * @param kind "warmup" or "cooldown"
+ * @param events what happens, in order of time; events that do not happen come last
+ * @param series the time line
+ * @param balance its energy balance
+ * @param assumptions what was assumed, whole sentences
+ * @param statistics integrator's counts, for diagnosis
+ */
+public record RunResult(
+        String kind,
+        List<TimeEvent> events,
+        TimeSeries series,
+        EnergyBalance balance,
+        List<String> assumptions,
+        Map<String, Long> statistics) {
+    public RunResult {
+        events = List.copyOf(events);
+        assumptions = List.copyOf(assumptions);
+        statistics = Map.copyOf(statistics);
+    }
+}

@@ -1,0 +1,43 @@
+package boilwright.errors;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.Arrays;
+import java.util.Locale;
+import java.util.ResourceBundle;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+
+/** Keys and sentences belong together one to one, and every value given to a sentence is shown in it. */
+class MessageBundleTest {
+    private static final ResourceBundle TEXT = ResourceBundle.getBundle("boilwright.text.messages", Locale.ROOT);
+
+    @Test
+    void everyKeyHasASentenceAndEverySentenceAKey() {
+        assertThat(TEXT.keySet())
+                .containsExactlyInAnyOrderElementsOf(Arrays.stream(MessageKey.values())
+                        .map(MessageKey::bundleKey)
+                        .collect(Collectors.toList()));
+    }
+
+    @ParameterizedTest
+    @EnumSource(MessageKey.class)
+    void everyValueIsShownAndNoPlaceholderIsLeftOver(MessageKey key) {
+        String[] values = IntStream.range(0, key.argumentCount())
+                .mapToObj(index -> "<value " + index + ">")
+                .toArray(String[]::new);
+        String text = Message.of(key, values).text();
+        assertThat(text).contains(values);
+        assertThat(text).doesNotContain("{").doesNotContain("}");
+    }
+
+    /** A single quote that is not written twice silently vanishes and can take a placeholder with it. */
+    @ParameterizedTest
+    @EnumSource(MessageKey.class)
+    void singleQuotesAreWrittenTwice(MessageKey key) {
+        assertThat(Message.pattern(key).replace("''", "")).doesNotContain("'");
+    }
+}
