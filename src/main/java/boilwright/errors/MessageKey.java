@@ -314,10 +314,10 @@ public enum MessageKey {
 
     // --- report and command line
 
-    /** {0} what failed unexpectedly, {1} where the report about it is. */
-    INTERNAL_FAULT(2),
     /** {0} what failed unexpectedly; no report could be written. */
-    INTERNAL_FAULT_UNREPORTED(1),
+    INTERNAL_FAULT(1),
+    /** {0} what failed unexpectedly, {1} where the report about it is. */
+    INTERNAL_FAULT_REPORTED(2),
     /** {0} file, {1} why, as half a sentence. */
     OUTPUT_NOT_WRITTEN(2),
     /** The answer could not be printed. */
