@@ -229,7 +229,7 @@ public enum MessageKey {
     /** {0} id found, {1} ids there are. */
     FLUID_UNKNOWN(2),
 
-    /** {0} file or folder, {1} kind of failure. */
+    /** {0} file or folder, {1} why, as half a sentence. */
     FLUID_FILE_UNREADABLE(2),
 
     /** {0} file, {1} most bytes. */
