@@ -229,7 +229,7 @@ public enum MessageKey {
     /** {0} id found, {1} ids there are. */
     FLUID_UNKNOWN(2),
 
-    /** {0} file or folder, {1} kind of failure. */
+    /** {0} file or folder, {1} why, as half a sentence. */
     FLUID_FILE_UNREADABLE(2),
 
     /** {0} file, {1} most bytes. */
@@ -314,10 +314,10 @@ public enum MessageKey {
 
     // --- report and command line
 
-    /** {0} what failed unexpectedly, {1} where the report about it is. */
-    INTERNAL_FAULT(2),
     /** {0} what failed unexpectedly; no report could be written. */
-    INTERNAL_FAULT_UNREPORTED(1),
+    INTERNAL_FAULT(1),
+    /** {0} what failed unexpectedly, {1} where the report about it is. */
+    INTERNAL_FAULT_REPORTED(2),
     /** {0} file, {1} why, as half a sentence. */
     OUTPUT_NOT_WRITTEN(2),
     /** The answer could not be printed. */

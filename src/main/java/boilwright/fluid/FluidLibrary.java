@@ -3,6 +3,7 @@ package boilwright.fluid;
 import boilwright.errors.InputRefusedException;
 import boilwright.errors.Message;
 import boilwright.errors.MessageKey;
+import boilwright.files.IoReason;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
@@ -182,7 +183,6 @@ public final class FluidLibrary {
     }
 
     private static InputRefusedException unreadable(Path path, IOException e) {
-        return new InputRefusedException(Message.of(
-                MessageKey.FLUID_FILE_UNREADABLE, path.toString(), e.getClass().getSimpleName()));
+        return new InputRefusedException(Message.of(MessageKey.FLUID_FILE_UNREADABLE, path.toString(), IoReason.of(e)));
     }
 }
