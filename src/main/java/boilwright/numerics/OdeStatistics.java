@@ -5,7 +5,7 @@ package boilwright.numerics;
  *
  * @param steps accepted steps
  * @param rejected trial steps given up: error too large, or a state that can't exist
- * @param derivatives calls of the derivative, all purposes
+ * @param derivatives calls of the derivative, without those inside {@link OdeSystem#jacobian}
  * @param jacobians matrices of partial derivatives
  * @param restarts starts and restarts: the first, each stop point, each event that asked for it
  * @param events events reported

@@ -1,5 +1,9 @@
 package boilwright.numerics;
 
+import boilwright.errors.ComputationException;
+import boilwright.errors.Message;
+import boilwright.errors.MessageKey;
+
 /**
  * A set of ordinary differential equations dy/dt = f(t, y). Time is in seconds; each component has the unit its owner
  * gives it. The methods must depend on their arguments only, plus on modes that change nowhere but in event callbacks.
@@ -15,7 +19,7 @@ public interface OdeSystem {
      * @param t time, s
      * @param y state; not to be changed or kept
      * @param dydt receives the derivative
-     * @throws boilwright.errors.ComputationException when the state has no derivative; a trial step that meets this is
+     * @throws ComputationException when the state has no derivative; a trial step that meets this is
      *     tried again with a smaller step
      */
     void derivative(double t, double[] y, double[] dydt);
@@ -47,22 +51,20 @@ public interface OdeSystem {
      * @param y state; displaced for a while and put back
      * @param dydt the derivative at (t, y)
      * @param jacobian receives the matrix, rows first
+     * @throws ComputationException when neither displacement of some component leaves a state that can exist
      */
     default void jacobian(double t, double[] y, double[] dydt, double[][] jacobian) {
         int n = size();
         for (int j = 0; j < n; j++) {
-            double held = y[j];
             double[] row = jacobian[j];
-            y[j] = held + 1e-7 * Math.max(Math.abs(held), 1e-3);
-            if (!isAdmissible(t, y)) {
-                y[j] = held - 1e-7 * Math.max(Math.abs(held), 1e-3);
+            double held = y[j];
+            double wanted = 1e-7 * Math.max(Math.abs(held), 1e-3);
+            double displacement = displaced(t, y, j, wanted, row);
+            if (displacement == 0) {
+                displacement = displaced(t, y, j, -wanted, row);
             }
-            // The displacement that arithmetic really made, not the one asked for.
-            double displacement = y[j] - held;
-            try {
-                derivative(t, y, row);
-            } finally {
-                y[j] = held;
+            if (displacement == 0) {
+                throw new ComputationException(Message.of(MessageKey.START_STATE_NOT_POSSIBLE, Double.toString(t)));
             }
             for (int i = 0; i < n; i++) {
                 row[i] = (row[i] - dydt[i]) / displacement;
@@ -75,6 +77,25 @@ public interface OdeSystem {
                 jacobian[j][i] = jacobian[i][j];
                 jacobian[i][j] = upper;
             }
+        }
+    }
+
+    /** The derivative with one component displaced. Returns the displacement made, or 0 where that can't exist. */
+    private double displaced(double t, double[] y, int component, double wanted, double[] dydt) {
+        double held = y[component];
+        y[component] = held + wanted;
+        // The displacement that arithmetic really made, not the one asked for.
+        double made = y[component] - held;
+        try {
+            if (!isAdmissible(t, y)) {
+                return 0;
+            }
+            derivative(t, y, dydt);
+            return made;
+        } catch (ComputationException outOfRange) {
+            return 0;
+        } finally {
+            y[component] = held;
         }
     }
 }

@@ -43,9 +43,7 @@ public final class StabilizedExplicit implements OdeIntegrator {
     @Override
     public void attach(TrialSystem trialSystem, Tolerances accepted, double smallest, double largest) {
         int n = trialSystem.size();
-        if (accepted.size() != n) {
-            throw new IllegalArgumentException("tolerances for " + accepted.size() + " components, state has " + n);
-        }
+        accepted.requireSize(n);
         system = trialSystem;
         tolerances = accepted;
         smallestStep = smallest;
@@ -240,7 +238,8 @@ public final class StabilizedExplicit implements OdeIntegrator {
             growth = above < growth * below ? above / below : growth;
         }
         nextStep = Math.max(smallest(), Math.max(0.1, growth) * h);
-        errorBefore = size;
+        // A tiny error after a capped growth says nothing about how fast the problem changes.
+        errorBefore = Math.max(size, 1e-2);
         stepBefore = h;
         firstStep = false;
         radiusIsFresh = false;

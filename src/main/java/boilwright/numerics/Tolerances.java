@@ -52,6 +52,13 @@ public final class Tolerances {
         return absolute.length;
     }
 
+    /** Refuses a state of another size. */
+    void requireSize(int n) {
+        if (n != absolute.length) {
+            throw new IllegalArgumentException(absolute.length + " tolerances for " + n + " components");
+        }
+    }
+
     /** Whether a component counts in the error. */
     boolean counts(int i) {
         return absolute[i] < Double.POSITIVE_INFINITY;

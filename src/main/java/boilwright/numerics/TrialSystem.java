@@ -72,6 +72,13 @@ final class TrialSystem {
         return allFinite(dydt);
     }
 
+    /** The matrix of partial derivatives at a state from which integration goes on. */
+    void jacobian(double t, double[] y, double[] dydt, double[][] jacobian) {
+        cancel.check();
+        counters.jacobians++;
+        system.jacobian(seen(t), y, dydt, jacobian);
+    }
+
     /** Whether a trial state is finite and admissible. */
     boolean isAdmissible(double t, double[] y) {
         lastFault = null;

@@ -32,6 +32,7 @@ final class CondensingWalls {
     private double wallK;
     private double vapourIn;
     private double wallPa;
+    private double saturationK;
     private double areaM2;
     private double lengthM;
     private double halfResistance;
@@ -135,14 +136,11 @@ final class CondensingWalls {
         areaM2 = walls.innerAreaM2[w];
         lengthM = walls.heightM[w];
         halfResistance = walls.halfResistance[w];
-        double saturationK = fluid.saturationTemperature(pressurePa);
+        saturationK = fluid.saturationTemperature(pressurePa);
         double room = saturationK - wallK;
         if (room <= 0 || vapour <= 0) {
             atFilm(0);
             filmHeatW = 0;
-            if (vapour <= 0) {
-                share = Math.max(0, 1 - fluid.vapourPressure(wallK) / wallPa);
-            }
         } else if (film) {
             double x = Roots.bracketed(filmBalance, 0, room, ROOT_TOLERANCE, 0, "film on a body wall");
             atFilm(x);
@@ -175,10 +173,10 @@ final class CondensingWalls {
             faceK = wallK + filmHeatW * halfResistance;
         }
         surfaceK = faceK + x;
-        share = Math.max(0, 1 - fluid.vapourPressure(Math.min(surfaceK, oilK + 200)) / wallPa);
-        double meanK = faceK + x / 2;
-        double returnK = Math.min(meanK + reheat * (oilK - meanK), Math.max(oilK, meanK));
-        returnEnthalpy = fluid.liquidEnthalpy(Math.min(returnK, oilK + 200));
+        share = surfaceK >= saturationK ? 0 : 1 - fluid.vapourPressure(surfaceK) / wallPa;
+        // a film hotter than the oil condenses nothing, so where it would return does not matter
+        double meanK = Math.min(faceK + x / 2, Math.max(oilK, wallK));
+        returnEnthalpy = fluid.liquidEnthalpy(meanK + reheat * (oilK - meanK));
     }
 
     /** Liquid enthalpy at the oil's temperature, J/kg. */

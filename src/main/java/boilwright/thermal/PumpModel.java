@@ -6,6 +6,7 @@ import boilwright.heattransfer.StillLayerDiffusion;
 import boilwright.heattransfer.ThermalRadiation;
 import boilwright.numerics.OdeSystem;
 import boilwright.rig.HeatSource;
+import boilwright.rig.Material;
 import boilwright.rig.Parameter;
 import boilwright.rig.ParameterValues;
 import boilwright.rig.Rig;
@@ -21,6 +22,10 @@ final class PumpModel implements OdeSystem {
 
     private static final double FROTH_BLEND_PA = 100;
     private static final double LEAST_FILL = 0.02;
+    /** Touch limits for short contact, trade figures: metal 60 C, glass 70 C. */
+    private static final double TOUCH_METAL_K = 333.15;
+
+    private static final double TOUCH_GLASS_K = 343.15;
 
     final Rig rig;
     final TabulatedFluid fluid;
@@ -52,7 +57,7 @@ final class PumpModel implements OdeSystem {
     private boolean lastValid;
     private double toWaterW;
     private double toAirW;
-    private double boilerLossW;
+    private double intoOilW;
 
     PumpModel(Rig rig, TabulatedFluid fluid, ParameterValues parameters, int cells) {
         this.rig = rig;
@@ -194,8 +199,9 @@ final class PumpModel implements OdeSystem {
         double wallK = y[layout.boilerWall];
         source.evaluate(y, layout.source, wallK, oilK, dydt);
         double delivered = source.deliveredW();
-        boilerLossW = boiler.outsideLossW(wallK, source.flameOn(), source.coversHeatedArea());
+        double boilerLossW = boiler.outsideLossW(wallK, source.flameOn(), source.coversHeatedArea());
         double intoOil = boiler.heatToOilW(wallK, oilK);
+        intoOilW = intoOil;
         boolean direct = source.heatsLiquid();
         dydt[layout.boilerWall] = ((direct ? 0 : delivered) - boilerLossW - intoOil) / boiler.heatCapacity();
         columnHeat(y, cellHeat);
@@ -350,6 +356,11 @@ final class PumpModel implements OdeSystem {
         return toAirW;
     }
 
+    /** Heat through the boiler's inner face at the last derivative, W. */
+    double intoOilW() {
+        return intoOilW;
+    }
+
     /** Heat stored in everything behind the boiler's outer face, J, from the datum of the liquids. */
     double storedJ(double[] y) {
         double stored =
@@ -371,11 +382,33 @@ final class PumpModel implements OdeSystem {
         double hottest = Math.max(boiler.touchK(y[layout.boilerWall]), source.touchK(y, layout.source));
         for (int w = 0; w < wallGeometry.count; w++) {
             if (wallGeometry.outerAreaM2[w] > 0) {
-                int node = nodeOfWall[w];
-                boolean covered = node >= 0 && water.isJacket(node) && y[layout.fill + node] > 0.5;
-                hottest = Math.max(hottest, covered ? y[layout.water + node] : y[layout.walls + w]);
+                hottest = Math.max(hottest, wallTouchK(w, y));
             }
         }
         return hottest;
+    }
+
+    /** How far the worst outside face is above what a hand bears, K: 60 C for metal, 70 C for glass. */
+    double touchExcessK(double[] y) {
+        double worst =
+                boiler.touchK(y[layout.boilerWall]) - touchLimitK(rig.boiler().material());
+        worst = Math.max(worst, source.touchK(y, layout.source) - TOUCH_METAL_K);
+        for (int w = 0; w < wallGeometry.count; w++) {
+            if (wallGeometry.outerAreaM2[w] > 0) {
+                worst = Math.max(
+                        worst, wallTouchK(w, y) - touchLimitK(rig.body().material()));
+            }
+        }
+        return worst;
+    }
+
+    private static double touchLimitK(Material material) {
+        return material.isGlass() ? TOUCH_GLASS_K : TOUCH_METAL_K;
+    }
+
+    private double wallTouchK(int w, double[] y) {
+        int node = nodeOfWall[w];
+        boolean covered = node >= 0 && water.isJacket(node) && y[layout.fill + node] > 0.5;
+        return covered ? y[layout.water + node] : y[layout.walls + w];
     }
 }

@@ -11,7 +11,9 @@ import boilwright.errors.MessageKey;
  */
 final class SteadyColumn {
     private static final int MOST_ROUNDS = 400;
-    private static final double FIRST_PSEUDO_STEP_S = 1e4;
+    private static final double FIRST_PSEUDO_STEP_S = 100;
+    /** Rounds of plain Newton before it may be called too slow. */
+    private static final int NEWTON_ROUNDS = 12;
 
     private final PumpModel model;
     private final int start;
@@ -41,6 +43,7 @@ final class SteadyColumn {
      */
     int settle(double[] y) {
         double pseudoStep = Double.POSITIVE_INFINITY;
+        startBelowSaturation(y);
         double before = Double.POSITIVE_INFINITY;
         for (int round = 1; round <= MOST_ROUNDS; round++) {
             model.solveFlows(y);
@@ -49,14 +52,16 @@ final class SteadyColumn {
             for (double h : heat) {
                 norm += Math.abs(h);
             }
-            double scale = model.column.flow() * model.column.latentHeat() + 1e-3;
+            double scale = model.column.flow() * model.column.latentHeat() + 1;
             if (norm <= 1e-9 * scale) {
                 return round;
             }
-            if (norm > 0.7 * before && round > 8) {
-                pseudoStep = Double.isInfinite(pseudoStep) ? FIRST_PSEUDO_STEP_S : Math.max(0.05, pseudoStep / 4);
-            } else if (!Double.isInfinite(pseudoStep)) {
-                pseudoStep *= 3;
+            if (Double.isInfinite(pseudoStep)) {
+                if (norm > 0.7 * before && round > NEWTON_ROUNDS) {
+                    pseudoStep = FIRST_PSEUDO_STEP_S;
+                }
+            } else {
+                pseudoStep *= norm > before ? 0.3 : 2;
             }
             before = norm;
             assemble(y, pseudoStep);
@@ -70,6 +75,16 @@ final class SteadyColumn {
                 MessageKey.COLUMN_NOT_AT_REST,
                 Double.toString(y[model.layout.oil] - 273.15),
                 Integer.toString(MOST_ROUNDS)));
+    }
+
+    /** Cells that would be above saturation at their own pressure are put a little below it. */
+    private void startBelowSaturation(double[] y) {
+        model.solveFlows(y);
+        if (model.column.flow() > 0) {
+            for (int j = 0; j < n; j++) {
+                y[start + j] = Math.min(y[start + j], model.column.cellSaturationK[j] - 0.5);
+            }
+        }
     }
 
     private void assemble(double[] y, double pseudoStep) {
@@ -124,8 +139,12 @@ final class SteadyColumn {
             double old = y[start + j];
             double next = old + Math.max(-50, Math.min(50, change[j]));
             double saturation = model.column.cellSaturationK[j];
-            if (model.column.flow() > 0 && next >= saturation && old < saturation) {
-                next = saturation - 0.1 * (saturation - old);
+            if (model.column.flow() > 0) {
+                if (old >= saturation) {
+                    next = Math.max(next, saturation - 0.5);
+                } else if (next >= saturation) {
+                    next = saturation - 0.1 * (saturation - old);
+                }
             }
             next = Math.max(low, next);
             largest = Math.max(largest, Math.abs(next - old));

@@ -21,6 +21,8 @@ public final class SteadySolver {
     private static final int MOST_COUPLINGS = 60;
     private static final double COUPLED_K = 1e-8;
     private static final double ROOT_TOLERANCE = 1e-11;
+    /** Boiler pressure beyond which no jet pump works and none is sought, Pa (150 Torr). */
+    private static final double HIGHEST_BOILER_PA = 2e4;
     /** Room left below the fluid table's end, K. */
     private static final double TABLE_MARGIN_K = 25;
 
@@ -135,7 +137,9 @@ public final class SteadySolver {
     }
 
     private double highestOilK() {
-        return model.fluid.highestTemperature() - TABLE_MARGIN_K;
+        return Math.min(
+                model.fluid.highestTemperature() - TABLE_MARGIN_K,
+                model.fluid.saturationTemperature(HIGHEST_BOILER_PA));
     }
 
     private double heatExcess(double oilK) {
@@ -160,13 +164,11 @@ public final class SteadySolver {
 
     /** Settles column, walls and water for this oil temperature and finds the heat that the boiler's face must pass. */
     private void settleAt(double oilK) {
+        // from the same start each time: the answer must not depend on the path of the search
+        System.arraycopy(cold, 0, y, 0, y.length);
         y[model.layout.oil] = oilK;
-        y[model.layout.oilMass] = model.chargeKg;
         double saturation = Math.max(model.roomK, oilK - 1);
         Arrays.fill(y, model.layout.column, model.layout.column + model.layout.cells, saturation);
-        for (int i = 0; i < model.water.count; i++) {
-            y[model.layout.fill + i] = 1;
-        }
         settle();
         if (!model.water.flows() && dryStandingWater()) {
             settle();

@@ -80,7 +80,7 @@ final class SteadyWalls {
         node = model.nodeOfWall(w);
         upstreamK = node < 0 ? model.roomK : model.water.upstreamK(node, y, layout.water);
         double low = Math.min(model.roomK, node < 0 ? model.roomK : model.water.inletK) - 5;
-        double high = Math.max(y[layout.oil], model.roomK) + 5;
+        double high = Math.max(Math.max(y[layout.oil], model.roomK), upstreamK) + 5;
         double found = Roots.bracketed(wallBalance, low, high, ROOT_TOLERANCE, 0, "body wall at rest");
         wallBalance(found);
         double change = Math.abs(found - y[layout.walls + w]);

@@ -23,6 +23,9 @@ final class VapourColumn {
     /** Floor of the static pressure while the root is sought, as a share of the boiler's. */
     private static final double LEAST_PRESSURE_SHARE = 1e-3;
 
+    /** Share of the flow that could enter below which a cell gets nothing. */
+    private static final double NOTHING_LEFT = 1e-13;
+
     private final TabulatedFluid fluid;
     private final ColumnGeometry geometry;
     private final double gasConstant;
@@ -173,6 +176,7 @@ final class VapourColumn {
         flow = 0;
         boilerPa = forelinePa;
         java.util.Arrays.fill(cellTake, 0);
+        java.util.Arrays.fill(cellAvailable, 0);
         java.util.Arrays.fill(cellPa, forelinePa);
         java.util.Arrays.fill(stageFlow, 0);
         java.util.Arrays.fill(stagePa, forelinePa);
@@ -213,8 +217,11 @@ final class VapourColumn {
             flux = Math.max(0, m - taken) / area;
             p = Math.max(least, p - friction(flux, p, j));
             cellPa[j] = p;
-            cellAvailable[j] = cap - taken;
-            double take = limited(cellWant(j, p, state[columnStart + j], cellLiquidEnthalpy[j]), cap - taken);
+            double available = cap - taken;
+            cellAvailable[j] = available;
+            double take = available <= NOTHING_LEFT * cap
+                    ? nothing(j, p)
+                    : limited(cellWant(j, p, state[columnStart + j], cellLiquidEnthalpy[j]), available);
             cellTake[j] = take;
             taken += take;
             p = recovered(p, flux, Math.max(0, m - taken) / area, pv);
@@ -229,6 +236,12 @@ final class VapourColumn {
             }
         }
         return taken;
+    }
+
+    /** Above the front nothing arrives: no need to ask what the wall would like. */
+    private double nothing(int j, double p) {
+        cellSaturationK[j] = fluid.saturationTemperature(p);
+        return 0;
     }
 
     private double friction(double flux, double p, int j) {
@@ -287,6 +300,8 @@ final class VapourColumn {
         double r = small / Math.max(want, available);
         double r2 = r * r;
         double r4 = r2 * r2;
-        return small / Math.sqrt(Math.sqrt(Math.sqrt(1 + r4 * r4)));
+        double r8 = r4 * r4;
+        // below 1e-8 the first two terms of the series are exact to the last digit, and cheaper
+        return r8 < 1e-8 ? small * (1 - 0.125 * r8) : small / Math.sqrt(Math.sqrt(Math.sqrt(1 + r8)));
     }
 }

@@ -1,0 +1,46 @@
+package boilwright.rig.file;
+
+import boilwright.rig.Field;
+import boilwright.units.QuantityWriter;
+import boilwright.units.UnitSpelling;
+import boilwright.units.UnitTable;
+import java.util.List;
+
+/** What a field accepts, in words for messages and for the published schema. */
+final class FieldWords {
+    private FieldWords() {}
+
+    /** A value, SI, in the unit in which people write this field. */
+    static String value(Field field, double si) {
+        return QuantityWriter.exact(si, unit(field));
+    }
+
+    /** The unit in which people write this field. */
+    static UnitSpelling unit(Field field) {
+        return UnitTable.find(field.unit(), field.dimension().orElseThrow()).orElseThrow();
+    }
+
+    /** The units in which this field may be written. */
+    static List<String> units(Field field) {
+        return UnitTable.accepted(field.dimension().orElseThrow()).stream()
+                .filter(unit -> !unit.isPlain())
+                .map(UnitSpelling::text)
+                .toList();
+    }
+
+    /** Everything that the field accepts, in a few words. */
+    static String accepted(Field field) {
+        String range = field.kind() == Field.Kind.QUANTITY
+                ? value(field, field.allowedLow()) + " to " + value(field, field.allowedHigh())
+                : "";
+        return switch (field.kind()) {
+            case QUANTITY -> FieldWords.unit(field).isPlain() ? "a number, " + range : "a text with a unit, " + range;
+            case TEXT -> "a text in quotation marks";
+            case CHOICE -> Shown.quotedList(field.choices());
+            case INTEGER -> "a whole number";
+            case LIST -> "a list of objects in brackets";
+            case TEXT_LIST -> "a list of texts in brackets";
+            case OBJECT -> "an object in braces";
+        };
+    }
+}

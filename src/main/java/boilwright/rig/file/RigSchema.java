@@ -1,0 +1,136 @@
+package boilwright.rig.file;
+
+import boilwright.rig.Field;
+import boilwright.rig.FieldCatalogue;
+import boilwright.rig.FieldTexts;
+import boilwright.units.Dimension;
+import boilwright.units.UnitSpelling;
+import boilwright.units.UnitTable;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import tools.jackson.databind.node.ArrayNode;
+import tools.jackson.databind.node.JsonNodeFactory;
+import tools.jackson.databind.node.ObjectNode;
+
+/**
+ * The published JSON Schema of rig files, made from the catalogue for editors that check while one types. It knows fields,
+ * words and units; ranges and whether parts fit one another are checked by the reader, because quantities are texts.
+ */
+public final class RigSchema {
+    private static final String NUMBER = "[+-]?([0-9]+(\\.[0-9]*)?|\\.[0-9]+)([eE][+-]?[0-9]+)?";
+
+    private RigSchema() {}
+
+    /** The schema's text, draft 2020-12. */
+    public static String text() {
+        ObjectNode schema = JsonNodeFactory.instance.objectNode();
+        schema.put("$schema", "https://json-schema.org/draft/2020-12/schema");
+        schema.put("$id", "urn:boilwright:rig:" + Migrations.CURRENT.newest());
+        schema.put("title", "Boilwright rig");
+        object(schema, "");
+        return JsonLayout.text(schema);
+    }
+
+    private static void object(ObjectNode schema, String path) {
+        List<Field> fields = FieldCatalogue.children(path);
+        List<String> kinds = fields.stream()
+                .filter(field -> "kind".equals(field.name()))
+                .flatMap(field -> field.choices().stream())
+                .toList();
+        schema.put("type", "object");
+        if (kinds.isEmpty()) {
+            members(schema, fields);
+            return;
+        }
+        ArrayNode alternatives = schema.putArray("oneOf");
+        for (String kind : kinds) {
+            ObjectNode alternative = alternatives.addObject();
+            alternative.put("title", kind);
+            members(
+                    alternative,
+                    fields.stream().filter(field -> field.belongsTo(kind)).toList());
+            ObjectNode properties = (ObjectNode) alternative.get("properties");
+            ObjectNode kindNode = (ObjectNode) properties.get("kind");
+            kindNode.remove("enum");
+            kindNode.put("const", kind);
+        }
+    }
+
+    private static void members(ObjectNode schema, List<Field> fields) {
+        schema.put("additionalProperties", false);
+        List<String> required =
+                fields.stream().filter(Field::required).map(Field::name).toList();
+        if (!required.isEmpty()) {
+            required.forEach(schema.putArray("required")::add);
+        }
+        ObjectNode properties = schema.putObject("properties");
+        fields.forEach(field -> field(properties.putObject(field.name()), field));
+        if (fields.stream().anyMatch(field -> field.path().equals("schedule[].power"))) {
+            ArrayNode either = schema.putArray("oneOf");
+            either.addObject().putArray("required").add("power");
+            either.addObject().putArray("required").add("holdOil");
+        }
+    }
+
+    private static void field(ObjectNode schema, Field field) {
+        schema.put("title", FieldTexts.title(field));
+        schema.put("description", description(field));
+        switch (field.kind()) {
+            case QUANTITY -> quantity(schema, field);
+            case TEXT -> text(schema, field);
+            case CHOICE -> field.choices().forEach(schema.put("type", "string").putArray("enum")::add);
+            case INTEGER ->
+                schema.put("type", "integer")
+                        .put("minimum", (int) field.allowedLow())
+                        .put("maximum", (int) field.allowedHigh());
+            case LIST -> object(list(schema, field), field.path());
+            case TEXT_LIST -> list(schema, field).put("type", "string").put("minLength", 1);
+            case OBJECT -> object(schema, field.path());
+        }
+    }
+
+    private static String description(Field field) {
+        String explanation = FieldTexts.explanation(field);
+        if (field.kind() != Field.Kind.QUANTITY) {
+            return explanation;
+        }
+        return explanation + " Accepted: " + FieldWords.value(field, field.allowedLow()) + " to "
+                + FieldWords.value(field, field.allowedHigh()) + ".";
+    }
+
+    private static void quantity(ObjectNode schema, Field field) {
+        if (FieldWords.unit(field).isPlain()) {
+            schema.putArray("type").add("number").add("string");
+        } else {
+            schema.put("type", "string");
+        }
+        List<UnitSpelling> units =
+                new ArrayList<>(UnitTable.accepted(field.dimension().orElseThrow()));
+        if (field.path().equals("schedule[].power")) {
+            units.addAll(UnitTable.accepted(Dimension.POWER));
+        }
+        String spellings = units.stream()
+                .map(unit -> unit.isPlain() ? "" : escaped(unit.text()))
+                .collect(Collectors.joining("|"));
+        schema.put("pattern", "^\\s*" + NUMBER + "\\s*(" + spellings + ")\\s*$");
+    }
+
+    private static String escaped(String unit) {
+        return Pattern.compile("[()/.^$*+?\\[\\]{}|\\\\]").matcher(unit).replaceAll("\\\\$0");
+    }
+
+    private static void text(ObjectNode schema, Field field) {
+        schema.put("type", "string");
+        schema.put("minLength", (int) field.allowedLow());
+        schema.put("maxLength", (int) field.allowedHigh());
+    }
+
+    private static ObjectNode list(ObjectNode schema, Field field) {
+        schema.put("type", "array");
+        schema.put("minItems", (int) field.allowedLow());
+        schema.put("maxItems", (int) field.allowedHigh());
+        return schema.putObject("items");
+    }
+}

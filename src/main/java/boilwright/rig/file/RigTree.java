@@ -1,0 +1,202 @@
+package boilwright.rig.file;
+
+import boilwright.rig.Body;
+import boilwright.rig.Boiler;
+import boilwright.rig.Column;
+import boilwright.rig.Cooling;
+import boilwright.rig.ElementKind;
+import boilwright.rig.FieldCatalogue;
+import boilwright.rig.HeatSource;
+import boilwright.rig.Limits;
+import boilwright.rig.Rig;
+import boilwright.rig.Schedule;
+import boilwright.rig.SourceKind;
+import boilwright.rig.Stage;
+import boilwright.rig.TopCap;
+import java.util.OptionalDouble;
+import tools.jackson.databind.node.ObjectNode;
+
+/** Lays a rig out as the object of its file, every default written out. */
+final class RigTree {
+    private RigTree() {}
+
+    static ObjectNode of(Rig rig) {
+        FieldWriter root = FieldWriter.root();
+        root.number("format", Migrations.CURRENT.newest());
+        root.text("name", rig.name());
+        if (!rig.note().isEmpty()) {
+            root.text("note", rig.note());
+        }
+        root.text("fluid", rig.fluidId()).quantity("charge", rig.chargeM3());
+        boiler(root.object("boiler"), rig.boiler());
+        rig.column().segments().forEach(segment -> segment(root.object("column"), segment));
+        rig.stages().forEach(stage -> stage(root.entry("stages"), stage));
+        body(root.object("body"), rig.body());
+        rig.topCap().ifPresent(cap -> topCap(root.object("topCap"), cap));
+        source(root.object("heatSource"), rig.heatSource());
+        rig.schedule().steps().forEach(step -> step(root.entry("schedule"), step));
+        root.object("foreline").quantity("pressure", rig.foreline().pressurePa());
+        cooling(root.object("cooling"), rig.cooling());
+        root.object("room")
+                .quantity("temperature", rig.room().temperatureK())
+                .quantity("pressure", rig.room().pressurePa());
+        if (!rig.limits().equals(Limits.USUAL)) {
+            limits(root.object("limits"), rig.limits());
+        }
+        if (!rig.parameters().isEmpty()) {
+            FieldWriter parameters = root.object("parameters");
+            FieldCatalogue.children("parameters").stream()
+                    .filter(field -> rig.parameters().containsKey(field.name()))
+                    .forEach(field ->
+                            parameters.quantity(field.name(), rig.parameters().get(field.name())));
+        }
+        return root.node();
+    }
+
+    private static void boiler(FieldWriter out, Boiler boiler) {
+        out.text("material", boiler.material().id())
+                .quantity("innerDiameter", boiler.innerDiameterM())
+                .quantity("wallThickness", boiler.wallThicknessM())
+                .quantity("heatedArea", boiler.heatedAreaM2())
+                .quantity("wettedArea", boiler.wettedAreaM2())
+                .quantity("outsideArea", boiler.outsideAreaM2())
+                .quantity("insulationThickness", boiler.insulationThicknessM())
+                .quantity("insulationConductivity", boiler.insulationConductivity())
+                .quantity("emissivity", boiler.emissivity())
+                .optional("wallMass", boiler.wallMassKg());
+    }
+
+    private static void segment(FieldWriter column, Column.Segment segment) {
+        column.entry("segments")
+                .quantity("height", segment.heightM())
+                .quantity("innerDiameter", segment.innerDiameterM())
+                .quantity("wallThickness", segment.wallThicknessM())
+                .text("material", segment.material().id())
+                .quantity("emissivity", segment.emissivity());
+    }
+
+    private static void stage(FieldWriter out, Stage stage) {
+        out.text("name", stage.name())
+                .quantity("height", stage.heightM())
+                .quantity("throatDiameter", stage.throatDiameterM())
+                .quantity("throatGap", stage.throatGapM());
+    }
+
+    private static void body(FieldWriter out, Body body) {
+        out.text("material", body.material().id())
+                .quantity("innerDiameter", body.innerDiameterM())
+                .quantity("wallThickness", body.wallThicknessM())
+                .quantity("uncooledLowerHeight", body.uncooledLowerHeightM())
+                .quantity("emissivityInside", body.emissivityInside())
+                .quantity("emissivityOutside", body.emissivityOutside());
+    }
+
+    private static void topCap(FieldWriter out, TopCap cap) {
+        out.quantity("area", cap.areaM2())
+                .quantity("thickness", cap.thicknessM())
+                .text("material", cap.material().id());
+    }
+
+    private static void source(FieldWriter out, HeatSource source) {
+        out.text("kind", SourceKind.of(source).id()).quantity("ratedPower", source.ratedPowerW());
+        if (source instanceof HeatSource.GasBurner burner) {
+            burner.cartridge()
+                    .ifPresent(cartridge -> out.object("cartridge")
+                            .quantity("fuelMass", cartridge.fuelMassKg())
+                            .quantity("metalMass", cartridge.metalMassKg())
+                            .quantity("airConductance", cartridge.airConductance())
+                            .quantity("heatReturnFraction", cartridge.heatReturnFraction()));
+        } else if (source instanceof HeatSource.ContactPlate plate) {
+            out.text("contact", FieldCatalogue.id(plate.contact())).quantity("contactArea", plate.contactAreaM2());
+            body(out, plate.contactConductance(), plate.heatCapacity(), plate.limitK());
+            out.text("thermostat", FieldCatalogue.id(plate.thermostat()));
+            loss(out, plate.lossAreaM2(), plate.lossEmissivity());
+            insulation(out, plate.insulationThicknessM(), plate.insulationConductivity());
+        } else if (source instanceof HeatSource.HeatingMantle mantle) {
+            out.quantity("wrappedArea", mantle.wrappedAreaM2());
+            body(out, mantle.contactConductance(), mantle.heatCapacity(), mantle.limitK());
+            loss(out, mantle.lossAreaM2(), mantle.lossEmissivity());
+            insulation(out, mantle.insulationThicknessM(), mantle.insulationConductivity());
+        } else if (source instanceof HeatSource.ClampedHeater heater) {
+            out.quantity("contactArea", heater.contactAreaM2());
+            body(out, heater.contactConductance(), heater.heatCapacity(), heater.limitK());
+            out.text("thermostat", FieldCatalogue.id(heater.thermostat()));
+            loss(out, heater.lossAreaM2(), heater.lossEmissivity());
+            insulation(out, heater.insulationThicknessM(), heater.insulationConductivity());
+        } else if (source instanceof HeatSource.ImmersedElement element) {
+            out.quantity("surfaceArea", element.surfaceAreaM2());
+        } else if (source instanceof HeatSource.Induction induction) {
+            out.text("susceptor", FieldCatalogue.id(induction.susceptor()))
+                    .quantity("efficiency", induction.efficiency())
+                    .text("contact", FieldCatalogue.id(induction.contact()))
+                    .quantity("contactArea", induction.contactAreaM2());
+            body(out, induction.contactConductance(), induction.heatCapacity(), induction.limitK());
+            loss(out, induction.lossAreaM2(), induction.lossEmissivity());
+        }
+    }
+
+    private static void body(FieldWriter out, OptionalDouble conductance, double heatCapacity, double limitK) {
+        out.optional("contactConductance", conductance)
+                .quantity("heatCapacity", heatCapacity)
+                .quantity("limit", limitK);
+    }
+
+    private static void loss(FieldWriter out, double area, double emissivity) {
+        out.quantity("lossArea", area).quantity("lossEmissivity", emissivity);
+    }
+
+    private static void insulation(FieldWriter out, double thickness, double conductivity) {
+        out.quantity("insulationThickness", thickness).quantity("insulationConductivity", conductivity);
+    }
+
+    private static void step(FieldWriter out, Schedule.Step step) {
+        out.quantity("at", step.atS());
+        if (step instanceof Schedule.Power power) {
+            out.quantity("power", power.fraction());
+        } else if (step instanceof Schedule.HoldOil hold) {
+            out.quantity("holdOil", hold.oilK());
+        }
+    }
+
+    private static void cooling(FieldWriter out, Cooling cooling) {
+        out.quantity("inletTemperature", cooling.inletTemperatureK()).quantity("flow", cooling.flowM3PerS());
+        out.list("elements");
+        cooling.elements().forEach(element -> element(out.entry("elements"), element));
+        out.optional("chillerCapacity", cooling.chillerCapacityW());
+    }
+
+    private static void element(FieldWriter out, Cooling.Element element) {
+        out.text("kind", ElementKind.of(element).id());
+        if (element instanceof Cooling.Jacket jacket) {
+            out.texts("covers", jacket.covers())
+                    .quantity("gap", jacket.gapM())
+                    .quantity("shellThickness", jacket.shellThicknessM());
+        } else if (element instanceof Cooling.SolderedCoil coil) {
+            out.texts("covers", coil.covers())
+                    .quantity("tubeInnerDiameter", coil.tubeInnerDiameterM())
+                    .quantity("tubeLength", coil.tubeLengthM())
+                    .quantity("bondConductance", coil.bondConductance());
+        } else if (element instanceof Cooling.CapCoil coil) {
+            out.quantity("tubeInnerDiameter", coil.tubeInnerDiameterM())
+                    .quantity("tubeLength", coil.tubeLengthM())
+                    .quantity("bondConductance", coil.bondConductance());
+        }
+    }
+
+    private static void limits(FieldWriter out, Limits limits) {
+        out.optional("requiredBoilerPressure", limits.requiredBoilerPressurePa())
+                .optional("heatMargin", limits.heatMargin())
+                .optional("oilBulk", limits.oilBulkK())
+                .optional("oilFilm", limits.oilFilmK())
+                .optional("glassStress", limits.glassStressPa())
+                .optional("source", limits.sourceK())
+                .optional("waterOut", limits.waterOutK())
+                .optional("waterInLow", limits.waterInLowK())
+                .optional("waterInHigh", limits.waterInHighK())
+                .optional("cap", limits.capK())
+                .optional("columnMach", limits.columnMach())
+                .optional("hydrostaticSuperheat", limits.hydrostaticSuperheatK())
+                .optional("oilLoss", limits.oilLossKgPerS())
+                .optional("leastLiquidFraction", limits.leastLiquidFraction());
+    }
+}
