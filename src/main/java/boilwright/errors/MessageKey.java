@@ -226,16 +226,118 @@ public enum MessageKey {
 
     // --- fluid: data files and ranges
 
+    /** {0} id found, {1} ids there are. */
+    FLUID_UNKNOWN(2),
+
+    /** {0} file or folder, {1} kind of failure. */
+    FLUID_FILE_UNREADABLE(2),
+
+    /** {0} file, {1} most bytes. */
+    FLUID_FILE_TOO_LONG(2),
+
+    /** {0} file, {1} line and column, {2} the parser's words. */
+    FLUID_FILE_NOT_JSON(3),
+
+    /** {0} folder. */
+    FLUID_FOLDER_EMPTY(1),
+
+    /** {0} file, {1} id, {2} ids there are. */
+    FLUID_ID_TAKEN(3),
+
+    /** {0} file, {1} field path. */
+    FLUID_FIELD_MISSING(2),
+
+    /** {0} file, {1} field path, {2} accepted names. */
+    FLUID_FIELD_UNKNOWN(3),
+
+    /** {0} file, {1} field path, {2} value found, {3} what is accepted. */
+    FLUID_FIELD_REFUSED(4),
+
+    /** {0} file, {1} field path, {2} value in SI and where, {3} and {4} what is plausible. */
+    FLUID_PROPERTY_IMPLAUSIBLE(5),
+
+    /** {0} file, {1} field path, {2} temperature in K. */
+    FLUID_PROPERTY_MUST_RISE(3),
+
+    /** {0} file, {1} field path, {2} temperature in K. */
+    FLUID_PROPERTY_MUST_FALL(3),
+
+    /** {0} file, {1} field path, {2} its range, {3} span needed. */
+    FLUID_RANGE_TOO_SHORT(4),
+
+    /** {0} file, {1} temperature in K, {2} ratio, {3} and {4} accepted. */
+    FLUID_LATENT_HEAT(5),
+
+    /** {0} fluid, {1} property, {2} and {3} range in K, {4} and {5} temperatures used in K. */
+    FLUID_EXTRAPOLATED(6),
+
+    /** {0} fluid, {1} pressure in Pa. */
+    FLUID_SATURATION_NOT_FOUND(2),
+
+    /** {0} substance, {1} property, {2} temperature in K, {3} and {4} span in K. */
+    PROPERTY_TEMPERATURE_OUTSIDE(5),
+
+    /** {0} substance, {1} pressure in Pa, {2} and {3} span in Pa. */
+    PROPERTY_PRESSURE_OUTSIDE(4),
+
     // --- numerics: roots and integration
+    /** {0} what is sought, {1} lower end, {2} upper end, {3} and {4} the values there (same sign). */
+    ROOT_NOT_BRACKETED(5),
+    /** {0} what is sought, {1} where the value is not a number. */
+    ROOT_VALUE_NOT_A_NUMBER(2),
+    /** {0} what is sought, {1} and {2} the ends of the last bracket. */
+    ROOT_NOT_REACHED(3),
+    /** {0} time in s, {1} step in s, {2} the component that is hardest to follow. */
+    STEP_TOO_SMALL(3),
+    /** {0} time in s, {1} step in s, {2} the component that was hardest to follow before. */
+    STEP_LEAVES_RANGE(3),
+    /** {0} how many steps were taken, {1} time in s. */
+    STEPS_USED_UP(2),
+    /** {0} time in s, {1} the number of the event, {2} how many events happened without time going on. */
+    EVENTS_WITHOUT_PROGRESS(3),
+    /** {0} time in s: the state there is not one that can exist. */
+    START_STATE_NOT_POSSIBLE(1),
+    /** {0} time in s, {1} the name of the component whose derivative there is not a number. */
+    DERIVATIVE_NOT_A_NUMBER(2),
+    /** {0} time in s, {1} the number of the event whose value there is not a number. */
+    EVENT_NOT_A_NUMBER(2),
 
     // --- thermal: the model and its results
+    /** {0} oil temperature in degC, {1} rounds tried. */
+    COLUMN_NOT_AT_REST(2),
+    /** {0} rounds tried. */
+    JET_MODES_NOT_SETTLED(1),
+    /** {0} what did not close, {1} closure found, {2} closure allowed. */
+    ENERGY_NOT_CLOSED(3),
 
     // --- answers: margins and verdicts
 
     // --- report and command line
 
-    /** {0} what failed unexpectedly. */
-    INTERNAL_FAULT(1);
+    /** {0} what failed unexpectedly, {1} where the report about it is. */
+    INTERNAL_FAULT(2),
+    /** {0} what failed unexpectedly; no report could be written. */
+    INTERNAL_FAULT_UNREPORTED(1),
+    /** {0} file, {1} why, as half a sentence. */
+    OUTPUT_NOT_WRITTEN(2),
+    /** The answer could not be printed. */
+    ANSWER_NOT_PRINTED(0),
+    /** {0} file of the picture. */
+    PICTURE_NEEDS_FONTS(1),
+    /** {0} the two options, {1} the file that both name. */
+    OUTPUTS_COINCIDE(2),
+    /** {0} option, {1} file. */
+    OUTPUT_OVER_INPUT(2),
+    /** {0} option, {1} what it was given. */
+    PATH_NOT_UNDERSTOOD(2),
+    /** {0} what the usage check found, {1} command whose help to read. */
+    USAGE_REFUSED(2),
+    /** {0} what was typed, {1} command whose help to read. */
+    ARGUMENT_UNKNOWN(2),
+    /** {0} what was typed, {1} nearest word that is known, {2} command whose help to read. */
+    ARGUMENT_UNKNOWN_NEAR(3),
+    /** Stopped by the person. */
+    STOPPED(0);
 
     private final int argumentCount;
 

@@ -1,0 +1,32 @@
+package boilwright.commandline;
+
+import boilwright.answers.CheckAnswer;
+import boilwright.fluid.WorkingFluid;
+import boilwright.numerics.CancelToken;
+import boilwright.numerics.ProgressSink;
+import boilwright.report.CheckJson;
+import boilwright.report.CheckText;
+import boilwright.rig.Rig;
+import picocli.CommandLine.Command;
+
+/** The whole check of a rig. */
+@Command(
+        name = "check",
+        description =
+                "Does the heat drive every jet, does the cooling carry it, what is near a limit, how long is warm-up.",
+        sortOptions = false)
+final class CheckCommand extends RigCommand {
+    private final AnswerSource source;
+
+    CheckCommand(Terminal terminal, AnswerSource source) {
+        super(terminal);
+        this.source = source;
+    }
+
+    @Override
+    Answer answer(Rig rig, WorkingFluid fluid, String dataVersion, CancelToken cancel, ProgressSink progress) {
+        CheckAnswer answer = source.check(rig, fluid, dataVersion, cancel, progress);
+        return new Answer(
+                () -> CheckText.write(answer), () -> CheckJson.write(answer), answer.warmup(), answer.anyFails());
+    }
+}

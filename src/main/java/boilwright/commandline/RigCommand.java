@@ -1,0 +1,115 @@
+package boilwright.commandline;
+
+import boilwright.answers.Margin;
+import boilwright.errors.InputRefusedException;
+import boilwright.errors.Message;
+import boilwright.errors.MessageKey;
+import boilwright.fluid.FluidLibrary;
+import boilwright.fluid.WorkingFluid;
+import boilwright.numerics.CancelToken;
+import boilwright.numerics.ProgressSink;
+import boilwright.rig.Rig;
+import boilwright.rig.file.RigReader;
+import boilwright.thermal.RunResult;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import java.util.function.Supplier;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** A question about one rig: reads it, has it answered, and only then prints and writes. */
+abstract class RigCommand implements Callable<Integer> {
+    private static final String DEMO = "demo:";
+
+    private final Terminal terminal;
+
+    @Parameters(paramLabel = "RIG", description = "A rig file, or demo:NAME, such as demo:neon-workshop.")
+    private String rigName;
+
+    @Mixin
+    private FluidsOption fluids;
+
+    @Option(
+            names = "--accept",
+            paramLabel = "FIELD",
+            description = "Go on although this field looks like a slip; repeat it for several fields.")
+    private List<String> accepted = List.of();
+
+    @Option(names = "--json", description = "Print the answer as JSON, for other programs.")
+    private boolean json;
+
+    @Option(names = "--csv", paramLabel = "FILE", description = "Write the time line to this file.")
+    private Path csv;
+
+    @Option(names = "--png", paramLabel = "FILE", description = "Draw temperatures, jet flows and events to this file.")
+    private Path png;
+
+    @Mixin
+    private HelpOption help;
+
+    RigCommand(Terminal terminal) {
+        this.terminal = terminal;
+    }
+
+    /** An answer in the forms in which it can be asked for. */
+    record Answer(Supplier<String> text, Supplier<String> json, RunResult run, boolean anyFails) {}
+
+    /** Whether some margin fails. */
+    static boolean anyFails(List<Margin> margins) {
+        return margins.stream().anyMatch(margin -> margin.status() == Margin.Status.FAILS);
+    }
+
+    /** Has the question answered. */
+    abstract Answer answer(Rig rig, WorkingFluid fluid, String dataVersion, CancelToken cancel, ProgressSink progress);
+
+    @Override
+    public Integer call() {
+        FluidLibrary library = fluids.library();
+        Optional<Path> file = rigName.startsWith(DEMO) ? Optional.empty() : Optional.of(path("RIG", rigName));
+        Outputs outputs = new Outputs(csv, png);
+        outputs.refuseOverlap(file);
+        Rig rig = read(file, library);
+        WorkingFluid fluid = library.find(rig.fluidId());
+        outputs.requireWritable();
+        Answer answer = compute(rig, fluid, library.dataVersion());
+        String printed = json ? answer.json().get() : answer.text().get();
+        outputs.write(rig.name(), answer.run());
+        terminal.answer(printed);
+        return answer.anyFails() ? ExitCode.FAILS : ExitCode.HOLDS;
+    }
+
+    private Rig read(Optional<Path> file, FluidLibrary library) {
+        LinkedHashSet<String> fields = new LinkedHashSet<>(accepted);
+        return file.isPresent()
+                ? RigReader.read(file.get(), library.ids(), fields)
+                : RigReader.readDemo(rigName.substring(DEMO.length()), library.ids(), fields);
+    }
+
+    private Answer compute(Rig rig, WorkingFluid fluid, String dataVersion) {
+        CancelToken cancel = terminal.cancel();
+        cancel.check();
+        Answer answer;
+        if (terminal.interactive()) {
+            try (ProgressLine line = new ProgressLine(terminal.err(), System::nanoTime)) {
+                answer = answer(rig, fluid, dataVersion, cancel, line);
+            }
+        } else {
+            answer = answer(rig, fluid, dataVersion, cancel, ProgressSink.NONE);
+        }
+        cancel.check();
+        return answer;
+    }
+
+    private static Path path(String what, String text) {
+        try {
+            return Path.of(text);
+        } catch (InvalidPathException e) {
+            throw new InputRefusedException(Message.of(MessageKey.PATH_NOT_UNDERSTOOD, what, text));
+        }
+    }
+}

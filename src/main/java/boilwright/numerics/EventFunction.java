@@ -1,0 +1,35 @@
+package boilwright.numerics;
+
+/**
+ * A quantity whose change of sign is an event. Its value is asked for at the ends of steps and at check points inside
+ * them; only when the sign has changed is the time of the crossing sought on the dense solution.
+ *
+ * <p>When a value jumps at a stop point, or at a restart that another event asked for, and the jump changes its sign in
+ * the watched direction, that counts as a crossing at that time. A jump at the restart that this event asked for itself
+ * does not.
+ */
+public interface EventFunction {
+    /** A number by which the owner knows the event. */
+    int id();
+
+    /** Which changes of sign count. */
+    EventDirection direction();
+
+    /**
+     * The watched value.
+     *
+     * @param t time, s
+     * @param y state; not to be changed or kept
+     */
+    double value(double t, double[] y);
+
+    /**
+     * Tells the owner that the event happened.
+     *
+     * @param t time, s: at the crossing or at most the event tolerance after it
+     * @param y state then; not to be changed or kept
+     * @param rising whether the value went from negative to positive
+     * @return how to go on
+     */
+    EventAction occurred(double t, double[] y, boolean rising);
+}

@@ -1,0 +1,53 @@
+package boilwright.report;
+
+import boilwright.fluid.FluidLibrary;
+import boilwright.fluid.FluidRecord;
+import boilwright.fluid.PropertyEntry;
+import java.util.List;
+
+/** The working fluids for other programs, with everything that is recorded of each. */
+public final class FluidsJson {
+    private FluidsJson() {}
+
+    /**
+     * The whole object as text.
+     *
+     * @param ids which fluids, in the order in which they are written
+     */
+    public static String write(FluidLibrary library, List<String> ids) {
+        JsonTree json = new JsonTree();
+        json.put("format", JsonParts.FORMAT).put("dataVersion", library.dataVersion());
+        JsonTree.Rows rows = json.rows("fluids");
+        for (String id : ids) {
+            fluid(rows.add(), library.find(id), library.entries(id));
+        }
+        return json.text();
+    }
+
+    private static void fluid(JsonTree json, FluidRecord fluid, List<PropertyEntry> entries) {
+        double pressure = fluid.usualBoilerPressure();
+        json.put("id", fluid.id())
+                .put("title", fluid.title())
+                .put("validationOnly", fluid.isValidationOnly())
+                .put("molarMassKgPerMol", fluid.molarMass())
+                .put("usualBoilerPressurePa", pressure)
+                .put("boilsAtUsualPressureK", fluid.saturationTemperature(pressure))
+                .put("bulkLimitK", fluid.bulkLimit())
+                .put("filmLimitK", fluid.filmLimit())
+                .put("airAdmissionLimitK", fluid.airAdmissionLimit())
+                .put("resistsOxidation", fluid.resistsOxidation())
+                .put("toxicVapour", fluid.isToxicVapour());
+        JsonTree.Rows properties = json.rows("properties");
+        for (PropertyEntry entry : entries) {
+            properties
+                    .add()
+                    .put("title", entry.title())
+                    .put("value", entry.valueText())
+                    .putTextOrNull("unit", entry.unit())
+                    .putTextOrNull("range", entry.range())
+                    .putTextOrNull("uncertainty", entry.uncertainty())
+                    .putTextOrNull("source", entry.source())
+                    .put("fromMemory", entry.fromMemory());
+        }
+    }
+}

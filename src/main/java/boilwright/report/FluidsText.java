@@ -1,0 +1,81 @@
+package boilwright.report;
+
+import boilwright.fluid.FluidLibrary;
+import boilwright.fluid.FluidRecord;
+import boilwright.fluid.PropertyEntry;
+import boilwright.units.Dimension;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
+
+/** The working fluids as a page of text. */
+public final class FluidsText {
+    private static final int UNDER_PROPERTY = 6;
+
+    private FluidsText() {}
+
+    /** Every fluid with the figures by which one is chosen. */
+    public static String list(FluidLibrary library) {
+        Page page = new Page();
+        page.line("Working fluids (fluid data " + library.dataVersion() + ")");
+        page.gap();
+        page.table(rows(library, library.workingFluids()));
+        page.gap();
+        page.paragraph(
+                "",
+                0,
+                "Boils: oil temperature at the boiler pressure that jets for this fluid are usually designed for. Oil at most,"
+                        + " film at most: highest temperature recommended for the bulk and at the heated wall. Air below:"
+                        + " let no air in while the oil is hotter. A dash: no figure is known.");
+        if (!library.validationOnly().isEmpty()) {
+            page.gap();
+            page.line("Only for checking the program against published values: "
+                    + String.join(", ", library.validationOnly()));
+        }
+        page.gap();
+        page.line("Every figure of one fluid, with its source: boilwright fluids ID");
+        return page.toString();
+    }
+
+    /** Everything that is recorded of one fluid, each figure with its source. */
+    public static String one(FluidLibrary library, String id) {
+        Page page = new Page();
+        page.line(library.find(id).title() + " (" + id + ", fluid data " + library.dataVersion() + ")");
+        for (PropertyEntry entry : library.entries(id)) {
+            page.gap();
+            page.paragraph("", UNDER_PROPERTY, entry.title() + ": " + (entry.valueText() + " " + entry.unit()).strip());
+            detail(page, "range: ", entry.range());
+            detail(page, "uncertainty: ", entry.uncertainty());
+            detail(page, entry.fromMemory() ? "source (from memory): " : "source: ", entry.source());
+        }
+        return page.toString();
+    }
+
+    private static void detail(Page page, String name, String words) {
+        if (!words.isEmpty()) {
+            page.paragraph("    " + name, UNDER_PROPERTY, words);
+        }
+    }
+
+    private static List<List<String>> rows(FluidLibrary library, List<String> ids) {
+        List<List<String>> rows = new ArrayList<>();
+        rows.add(List.of("id", "molar mass", "boils", "at", "oil at most", "film at most", "air below"));
+        for (String id : ids) {
+            FluidRecord fluid = library.find(id);
+            double pressure = fluid.usualBoilerPressure();
+            rows.add(List.of(
+                    id,
+                    Sections.quantity(fluid.molarMass(), Dimension.MOLAR_MASS),
+                    Sections.quantity(fluid.saturationTemperature(pressure), Dimension.TEMPERATURE),
+                    Sections.quantity(pressure, Dimension.PRESSURE),
+                    temperature(fluid.bulkLimit()),
+                    temperature(fluid.filmLimit()),
+                    temperature(fluid.airAdmissionLimit())));
+        }
+        return rows;
+    }
+
+    private static String temperature(OptionalDouble value) {
+        return value.isPresent() ? Sections.quantity(value.getAsDouble(), Dimension.TEMPERATURE) : "-";
+    }
+}

@@ -1,0 +1,139 @@
+package boilwright.report;
+
+import boilwright.thermal.RunResult;
+import boilwright.thermal.TimeSeries.Column;
+import boilwright.thermal.TimeSeries.Kind;
+import java.awt.Color;
+import java.awt.Graphics2D;
+import java.awt.Rectangle;
+import java.awt.RenderingHints;
+import java.awt.image.BufferedImage;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.util.List;
+import java.util.function.DoubleUnaryOperator;
+import javax.imageio.ImageIO;
+import org.jfree.chart.JFreeChart;
+import org.jfree.chart.axis.NumberAxis;
+import org.jfree.chart.plot.CombinedDomainXYPlot;
+import org.jfree.chart.plot.XYPlot;
+import org.jfree.data.xy.DefaultXYDataset;
+
+/**
+ * A run as a picture: temperatures above, jet flows below, each event as a numbered line through both and in words under
+ * them. Drawn without a screen.
+ */
+public final class RunPicture {
+    /** Width of the picture, pixels. */
+    public static final int WIDTH = 1400;
+    /** Height of the picture, pixels. */
+    public static final int HEIGHT = 1000;
+
+    private static final double ZERO_CELSIUS = 273.15;
+    private static final double KG_PER_S_IN_G_PER_H = 3.6e6;
+    private static final int LONG_RUN_S = 3 * 3600;
+    private static final int TEMPERATURE_WEIGHT = 3;
+    private static final int FLOW_WEIGHT = 2;
+
+    private RunPicture() {}
+
+    /**
+     * The picture as a PNG file's content.
+     *
+     * @param rig name of the rig, for the title
+     * @param run the run to draw
+     */
+    public static byte[] png(String rig, RunResult run) {
+        BufferedImage image = new BufferedImage(WIDTH, HEIGHT, BufferedImage.TYPE_INT_RGB);
+        Graphics2D graphics = image.createGraphics();
+        try {
+            draw(graphics, rig, run);
+        } finally {
+            graphics.dispose();
+        }
+        try {
+            ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+            ImageIO.write(image, "png", bytes);
+            return bytes.toByteArray();
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    /** Whether this machine has what drawing text takes: a font and the library that finds it. */
+    public static boolean canDraw() {
+        BufferedImage image = new BufferedImage(1, 1, BufferedImage.TYPE_INT_RGB);
+        Graphics2D graphics = image.createGraphics();
+        try {
+            return graphics.getFontMetrics(LineStyle.TEXT).stringWidth("m") > 0;
+        } catch (LinkageError | RuntimeException | InternalError e) {
+            return false;
+        } finally {
+            graphics.dispose();
+        }
+    }
+
+    private static void draw(Graphics2D graphics, String rig, RunResult run) {
+        graphics.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
+        graphics.setRenderingHint(RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_ON);
+        graphics.setColor(Color.WHITE);
+        graphics.fillRect(0, 0, WIDTH, HEIGHT);
+        EventMarks marks = EventMarks.of(run.events(), lastTime(run));
+        int under = marks.heightPx();
+        chart(rig, run, marks).draw(graphics, new Rectangle(0, 0, WIDTH, HEIGHT - under));
+        marks.writeWords(graphics, HEIGHT - under, WIDTH);
+    }
+
+    private static JFreeChart chart(String rig, RunResult run, EventMarks marks) {
+        boolean inHours = lastTime(run) > LONG_RUN_S;
+        double unit = inHours ? 3600 : 60;
+        String zero = run.kind().equals("cooldown") ? "heat off" : "heat on";
+        NumberAxis time = LineStyle.axis("Time after " + zero + (inHours ? ", hours" : ", minutes"));
+        time.setLowerMargin(0.01);
+        time.setUpperMargin(0.01);
+        CombinedDomainXYPlot both = new CombinedDomainXYPlot(time);
+        both.setGap(14);
+        XYPlot temperatures =
+                panel(run, Kind.TEMPERATURE, "Temperature, degC", unit, kelvin -> kelvin - ZERO_CELSIUS, marks);
+        XYPlot flows = panel(run, Kind.FLOW, "Vapour flow, g/h", unit, flow -> flow * KG_PER_S_IN_G_PER_H, marks);
+        marks.number(temperatures, unit);
+        both.add(temperatures, TEMPERATURE_WEIGHT);
+        both.add(flows, FLOW_WEIGHT);
+        String what = run.kind().equals("cooldown") ? "cool-down" : "warm-up";
+        JFreeChart chart = new JFreeChart(rig + ": " + what, LineStyle.TITLE, both, false);
+        chart.setBackgroundPaint(Color.WHITE);
+        chart.addSubtitle(LineStyle.legend(both));
+        return chart;
+    }
+
+    private static XYPlot panel(
+            RunResult run, Kind kind, String label, double timeUnit, DoubleUnaryOperator shown, EventMarks marks) {
+        double[] times = run.series().columns().get(0).values();
+        List<Column> columns =
+                run.series().columns().stream().filter(c -> c.kind() == kind).toList();
+        DefaultXYDataset data = new DefaultXYDataset();
+        LineStyle style = new LineStyle();
+        for (int i = 0; i < columns.size(); i++) {
+            Column column = columns.get(i);
+            double[][] points = new double[2][times.length];
+            for (int j = 0; j < times.length; j++) {
+                points[0][j] = times[j] / timeUnit;
+                points[1][j] = shown.applyAsDouble(column.values()[j]);
+            }
+            data.addSeries(column.title(), points);
+            style.add(column, i);
+        }
+        XYPlot plot = new XYPlot(data, null, LineStyle.axis(label), style.renderer());
+        plot.setBackgroundPaint(Color.WHITE);
+        plot.setDomainGridlinePaint(LineStyle.GRID);
+        plot.setRangeGridlinePaint(LineStyle.GRID);
+        marks.line(plot, timeUnit);
+        return plot;
+    }
+
+    private static double lastTime(RunResult run) {
+        double[] times = run.series().columns().get(0).values();
+        return times[times.length - 1];
+    }
+}

@@ -1,0 +1,148 @@
+package boilwright.report;
+
+import boilwright.answers.Margin;
+import boilwright.thermal.EnergyBalance;
+import boilwright.thermal.TimeEvent;
+import boilwright.units.Dimension;
+import boilwright.units.QuantityWriter;
+import java.util.Collection;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.OptionalDouble;
+
+/** The sections that several reports have in common. */
+final class Sections {
+    private static final int UNDER_MARGIN = 13;
+
+    private Sections() {}
+
+    /** Who the report is about and what was found. */
+    static void opening(Page page, String rig, String fluid, String verdict) {
+        page.line(rig + ", charged with " + fluid);
+        page.gap();
+        page.paragraph("", 0, verdict);
+    }
+
+    /** The ledger of margins, in the order given. */
+    static void margins(Page page, List<Margin> margins) {
+        if (margins.isEmpty()) {
+            return;
+        }
+        page.heading("Margins, worst first");
+        page.line("x fails   ^ tight   ? unknown   o holds       (1.00 is at the limit, below it fails)");
+        for (Margin margin : margins) {
+            page.gap();
+            margin(page, margin);
+        }
+    }
+
+    private static void margin(Page page, Margin margin) {
+        String side = margin.side() == Margin.Side.AT_LEAST ? "at least " : "at most ";
+        page.line(String.join(
+                " ",
+                Page.left("  " + margin.status().mark() + " " + margin.status().id(), UNDER_MARGIN - 1),
+                Page.left(margin.title(), 38),
+                Page.right(figure(margin.value(), margin, "not known"), 12),
+                "",
+                Page.left(
+                        margin.limit().isPresent() ? side + figure(margin.limit(), margin, "") : "limit not known", 22),
+                margin.ratio().isPresent() ? Page.right(ratio(margin.ratio().getAsDouble()), 6) : ""));
+        String indent = " ".repeat(UNDER_MARGIN);
+        page.paragraph(indent, UNDER_MARGIN, margin.basis());
+        if (!margin.cure().isEmpty()) {
+            page.paragraph(indent + "Cure: ", UNDER_MARGIN, margin.cure());
+        }
+    }
+
+    /** What happens when; what does not happen comes with its reason. */
+    static void timeLine(Page page, String heading, List<TimeEvent> events) {
+        page.heading(heading);
+        for (TimeEvent event : events) {
+            String when =
+                    event.timeS().isPresent() ? EventWords.clock(event.timeS().getAsDouble()) : "never";
+            String what = "  " + Page.right(when, 8) + "  " + EventWords.title(event);
+            if (event.reason().isEmpty()) {
+                page.line(what);
+            } else {
+                page.paragraph(Page.left(what, 44) + "  ", 46, event.reason());
+            }
+        }
+    }
+
+    /** Where the energy of a run went. */
+    static void balance(Page page, String heading, EnergyBalance balance) {
+        page.heading(heading);
+        page.table(List.of(
+                List.of("into the boiler", energy(balance.inJ())),
+                List.of("carried off by water", energy(balance.toWaterJ())),
+                List.of("lost to the room", energy(balance.toAirJ())),
+                List.of("into the foreline", energy(balance.toForelineJ())),
+                List.of("stored in walls, oil and water", energy(balance.storedJ())),
+                List.of("left over", share(balance.closureRelative()))));
+    }
+
+    /** Assumptions of every part of an answer, each once, in the order given. */
+    @SafeVarargs
+    static void assumptions(Page page, Collection<String>... parts) {
+        Collection<String> all = new LinkedHashSet<>();
+        for (Collection<String> part : parts) {
+            all.addAll(part);
+        }
+        if (!all.isEmpty()) {
+            page.heading("Assumed");
+            all.forEach(sentence -> page.paragraph("  - ", 4, sentence));
+        }
+    }
+
+    /** What can hurt someone: last, so that it is what stands above the prompt. */
+    static void cautions(Page page, List<String> cautions) {
+        if (!cautions.isEmpty()) {
+            page.heading("CAUTION");
+            cautions.forEach(sentence -> page.paragraph("  ! ", 4, sentence));
+        }
+    }
+
+    /** The versions that the figures come from. */
+    static void versions(Page page, String program, String data) {
+        page.gap();
+        page.line("Boilwright " + program + ", fluid data " + data);
+    }
+
+    /** A quantity to three figures in an everyday unit. */
+    static String quantity(double si, Dimension dimension) {
+        return QuantityWriter.writeAuto(si, dimension);
+    }
+
+    /** Plain numbers stay plain in the ledger: a Mach number or a ratio is no percentage. */
+    private static String figure(OptionalDouble si, Margin margin, String absent) {
+        if (si.isEmpty()) {
+            return absent;
+        }
+        double value = si.getAsDouble();
+        return margin.dimension() == Dimension.FRACTION ? threeFigures(value) : quantity(value, margin.dimension());
+    }
+
+    /** A share of what went in, for closures. */
+    static String share(double value) {
+        return value == 0 ? "0" : String.format(Locale.ROOT, "%.1e", value).replace("e-0", "e-") + " of what went in";
+    }
+
+    private static String energy(double joules) {
+        double size = Math.abs(joules);
+        if (size >= 1e6) {
+            return threeFigures(joules / 1e6) + " MJ";
+        }
+        return size >= 1e3 ? threeFigures(joules / 1e3) + " kJ" : threeFigures(joules) + " J";
+    }
+
+    private static String threeFigures(double value) {
+        double size = Math.abs(value);
+        return String.format(
+                Locale.ROOT, size >= 99.95 ? "%.0f" : size >= 9.995 ? "%.1f" : size >= 0.9995 ? "%.2f" : "%.3f", value);
+    }
+
+    private static String ratio(double ratio) {
+        return ratio >= 99.5 ? ">99" : String.format(Locale.ROOT, "%.2f", ratio);
+    }
+}

@@ -1,0 +1,44 @@
+package boilwright.thermal;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
+
+/** When a discrete mode switched on and off. */
+final class ModeLog {
+    private final List<Double> times = new ArrayList<>();
+    private final List<Boolean> states = new ArrayList<>();
+
+    void note(double t, boolean on) {
+        int last = times.size() - 1;
+        if (last >= 0 && states.get(last) == on) {
+            return;
+        }
+        times.add(t);
+        states.add(on);
+    }
+
+    /** First change to this state that held for {@link RunWatch#HOLD_S} or to the end. */
+    OptionalDouble first(boolean on) {
+        for (int i = 0; i < times.size(); i++) {
+            if (states.get(i) == on && holds(i)) {
+                return OptionalDouble.of(times.get(i));
+            }
+        }
+        return OptionalDouble.empty();
+    }
+
+    /** Last change to on that held. */
+    OptionalDouble lastOn() {
+        for (int i = times.size() - 1; i >= 0; i--) {
+            if (states.get(i) && holds(i)) {
+                return OptionalDouble.of(times.get(i));
+            }
+        }
+        return OptionalDouble.empty();
+    }
+
+    private boolean holds(int i) {
+        return i + 1 >= times.size() || times.get(i + 1) - times.get(i) >= RunWatch.HOLD_S;
+    }
+}

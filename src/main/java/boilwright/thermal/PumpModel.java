@@ -1,0 +1,414 @@
+package boilwright.thermal;
+
+import boilwright.fluid.TabulatedFluid;
+import boilwright.fluid.Water;
+import boilwright.heattransfer.StillLayerDiffusion;
+import boilwright.heattransfer.ThermalRadiation;
+import boilwright.numerics.OdeSystem;
+import boilwright.rig.HeatSource;
+import boilwright.rig.Material;
+import boilwright.rig.Parameter;
+import boilwright.rig.ParameterValues;
+import boilwright.rig.Rig;
+import boilwright.thermal.StateLayout.Quadrature;
+
+/**
+ * The whole rig as one set of differential equations, put together from its blocks: source, boiler wall, oil, vapour column,
+ * jets, condensing walls and water. One instance belongs to one run and one thread; the derivative allocates nothing.
+ */
+final class PumpModel implements OdeSystem {
+    /** Supersaturation below which bubbles no longer form in a still pool, Pa (10 mbar; engineering judgement). */
+    private static final double FROTH_LIMIT_PA = 1000;
+
+    private static final double FROTH_BLEND_PA = 100;
+    private static final double LEAST_FILL = 0.02;
+    /** Touch limits for short contact, trade figures: metal 60 C, glass 70 C. */
+    private static final double TOUCH_METAL_K = 333.15;
+
+    private static final double TOUCH_GLASS_K = 343.15;
+
+    final Rig rig;
+    final TabulatedFluid fluid;
+    final ParameterValues parameters;
+    final ColumnGeometry geometry;
+    final WallGeometry wallGeometry;
+    final VapourColumn column;
+    final JetModes jets;
+    final CondensingWalls walls;
+    final WaterNodes water;
+    final BoilerWall boiler;
+    final SourceBlock source;
+    final StateLayout layout;
+    final double chargeKg;
+    final double roomK;
+    final double forelinePa;
+
+    private final SurfaceLoss[] wallLoss;
+    private final int[] facing;
+    private final double[] radiation;
+    private final double thinGas;
+    private final double frothTime;
+    private final double diffusionTime;
+    private final int[] nodeOfWall;
+
+    private final double[] heatToWall;
+    private final double[] cellHeat;
+    private final double[] lastState;
+    private boolean lastValid;
+    private double toWaterW;
+    private double toAirW;
+    private double intoOilW;
+
+    PumpModel(Rig rig, TabulatedFluid fluid, ParameterValues parameters, int cells) {
+        this.rig = rig;
+        this.fluid = fluid;
+        this.parameters = parameters;
+        roomK = rig.room().temperatureK();
+        forelinePa = rig.foreline().pressurePa();
+        geometry = new ColumnGeometry(rig, cells);
+        wallGeometry = new WallGeometry(rig, geometry.heightM);
+        column = new VapourColumn(rig, fluid, parameters, geometry);
+        jets = new JetModes(rig, fluid, parameters, column);
+        walls = new CondensingWalls(rig, fluid, parameters, wallGeometry);
+        water = new WaterNodes(rig, wallGeometry);
+        boiler = new BoilerWall(rig, fluid, parameters);
+        source = sourceBlock();
+        layout = new StateLayout(source.size(), geometry.cells, wallGeometry.count, water.count);
+        chargeKg = rig.chargeM3() * fluid.liquidDensity(roomK);
+        wallLoss = new SurfaceLoss[wallGeometry.count];
+        for (int w = 0; w < wallGeometry.count; w++) {
+            wallLoss[w] = new SurfaceLoss(
+                    Math.max(0.01, wallGeometry.heightM[w]), rig.body().emissivityOutside(), 0, 1, roomK);
+        }
+        nodeOfWall = new int[wallGeometry.count];
+        java.util.Arrays.fill(nodeOfWall, -1);
+        for (int i = 0; i < water.count; i++) {
+            nodeOfWall[water.wall(i)] = i;
+        }
+        facing = new int[geometry.cells];
+        radiation = new double[geometry.cells];
+        for (int j = 0; j < geometry.cells; j++) {
+            facing[j] = wallGeometry.facing(geometry.midM[j]);
+            double ratio = geometry.outerAreaM2[j] / (Math.PI * rig.body().innerDiameterM() * geometry.cellM[j]);
+            radiation[j] = ThermalRadiation.SIGMA
+                    * ThermalRadiation.effectiveEmissivity(
+                            geometry.emissivity[j], rig.body().emissivityInside(), Math.min(1, ratio));
+        }
+        thinGas = parameters.get(Parameter.THIN_GAS_CONDUCTANCE);
+        frothTime = parameters.get(Parameter.DEGASSING_TIME);
+        double depth = rig.chargeM3() / rig.boiler().surfaceAreaM2();
+        diffusionTime = StillLayerDiffusion.timeConstant(depth, parameters.get(Parameter.DISSOLVED_GAS_DIFFUSIVITY));
+        heatToWall = new double[wallGeometry.count];
+        cellHeat = new double[geometry.cells];
+        lastState = new double[layout.size];
+    }
+
+    private SourceBlock sourceBlock() {
+        double half = boiler.halfResistance();
+        HeatSource described = rig.heatSource();
+        if (described instanceof HeatSource.GasBurner burner) {
+            return new FlameSource(rig, burner, parameters, half);
+        } else if (described instanceof HeatSource.ContactPlate plate) {
+            return HeatedBody.plate(rig, plate, parameters, half);
+        } else if (described instanceof HeatSource.HeatingMantle mantle) {
+            return HeatedBody.mantle(rig, mantle, parameters, half);
+        } else if (described instanceof HeatSource.ClampedHeater clamped) {
+            return HeatedBody.clamped(rig, clamped, parameters, half);
+        } else if (described instanceof HeatSource.ImmersedElement element) {
+            return DirectSource.immersed(element, parameters);
+        }
+        HeatSource.Induction induction = (HeatSource.Induction) described;
+        return switch (induction.susceptor()) {
+            case PLATE -> HeatedBody.susceptor(rig, induction, parameters, half);
+            case FERROUS_BASE ->
+                DirectSource.induction(induction, rig.boiler().material().isFerrous(), parameters);
+            case NONE -> DirectSource.induction(induction, false, parameters);
+        };
+    }
+
+    /** Everything at room temperature, water at its inlet's, the charge full of air. */
+    double[] coldState() {
+        double[] y = new double[layout.size];
+        for (int i = 0; i < layout.fill; i++) {
+            if (layout.isTemperature(i)) {
+                y[i] = roomK;
+            }
+        }
+        y[layout.oilMass] = chargeKg;
+        y[layout.gas] = 1;
+        source.initial(y, layout.source, roomK);
+        for (int i = 0; i < water.count; i++) {
+            y[layout.water + i] = water.inletK;
+            y[layout.fill + i] = 1;
+        }
+        return y;
+    }
+
+    @Override
+    public int size() {
+        return layout.size;
+    }
+
+    @Override
+    public boolean isAutonomous() {
+        return true;
+    }
+
+    @Override
+    public String componentName(int i) {
+        return StateNames.of(layout, source, i);
+    }
+
+    @Override
+    public boolean isAdmissible(double t, double[] y) {
+        for (int i = 0; i < layout.fill; i++) {
+            if (layout.isTemperature(i)) {
+                boolean isWater = i >= layout.water;
+                double low = isWater ? Water.LOWEST_K : fluid.lowestTemperature();
+                double high = isWater ? Water.HIGHEST_K : fluid.highestTemperature();
+                if (!(y[i] >= low && y[i] <= high)) {
+                    return false;
+                }
+            }
+        }
+        return y[layout.oilMass] > 0;
+    }
+
+    /** Forgets the last evaluation, after modes or levels were changed. */
+    void modesChanged() {
+        lastValid = false;
+    }
+
+    /** Solves the vapour, jets and films for a state unless that is the state solved last. */
+    void solveFlows(double[] y) {
+        if (lastValid && java.util.Arrays.equals(y, lastState)) {
+            return;
+        }
+        lastValid = false;
+        column.solve(y[layout.oil], y, layout.column, forelinePa);
+        jets.measure(column);
+        walls.solve(column, y[layout.oil], jets.outletPa, y, layout.walls);
+        System.arraycopy(y, 0, lastState, 0, y.length);
+        lastValid = true;
+    }
+
+    @Override
+    public void derivative(double t, double[] y, double[] dydt) {
+        solveFlows(y);
+        double oilK = y[layout.oil];
+        double wallK = y[layout.boilerWall];
+        source.evaluate(y, layout.source, wallK, oilK, dydt);
+        double delivered = source.deliveredW();
+        double boilerLossW = boiler.outsideLossW(wallK, source.flameOn(), source.coversHeatedArea());
+        double intoOil = boiler.heatToOilW(wallK, oilK);
+        intoOilW = intoOil;
+        boolean direct = source.heatsLiquid();
+        dydt[layout.boilerWall] = ((direct ? 0 : delivered) - boilerLossW - intoOil) / boiler.heatCapacity();
+        columnHeat(y, cellHeat);
+        for (int j = 0; j < geometry.cells; j++) {
+            dydt[layout.column + j] = cellHeat[j] / geometry.heatCapacity[j];
+        }
+        liquid(y, dydt, intoOil + (direct ? delivered : 0));
+        toAirW = boilerLossW;
+        toWaterW = 0;
+        for (int w = 0; w < wallGeometry.count; w++) {
+            heatToWall[w] += walls.heatW[w];
+        }
+        waterNodes(y, dydt);
+        for (int w = 0; w < wallGeometry.count; w++) {
+            dydt[layout.walls + w] = (heatToWall[w] - bareWallLoss(w, y)) / wallGeometry.heatCapacity[w];
+        }
+        dydt[layout.quadrature(Quadrature.IN)] = delivered;
+        dydt[layout.quadrature(Quadrature.WATER)] = toWaterW;
+        dydt[layout.quadrature(Quadrature.AIR)] = toAirW;
+        dydt[layout.quadrature(Quadrature.FORELINE)] = walls.lossKgPerS() * column.vapourEnthalpy();
+        dydt[layout.quadrature(Quadrature.SOURCE_INPUT)] = source.inputW();
+    }
+
+    /**
+     * Net heat into each column cell, W: condensation, film from above, conduction along the wall, less radiation and thin
+     * gas to the body, which is added to the body walls. Flows must have been solved for this state.
+     */
+    void columnHeat(double[] y, double[] heat) {
+        java.util.Arrays.fill(heatToWall, 0);
+        double film = 0;
+        for (int j = geometry.cells - 1; j >= 0; j--) {
+            heat[j] = cellHeat(j, film, y);
+            film += column.cellTake[j];
+        }
+    }
+
+    /** Net heat into cell j with the given film flow arriving from above, W; adds what it gives to the body wall. */
+    private double cellHeat(int j, double filmAbove, double[] y) {
+        int i = layout.column + j;
+        double own = column.cellLiquidEnthalpy(j);
+        double heat = column.cellTake[j] * (column.vapourEnthalpy() - own);
+        if (j < geometry.cells - 1) {
+            heat += filmAbove * (column.cellLiquidEnthalpy(j + 1) - own)
+                    + geometry.axialConductance[j] * (y[i + 1] - y[i]);
+        }
+        if (j > 0) {
+            heat += geometry.axialConductance[j - 1] * (y[i - 1] - y[i]);
+        }
+        double toBody = cellToBody(j, y[i], y[layout.walls + facing[j]]);
+        heatToWall[facing[j]] += toBody;
+        return heat - toBody;
+    }
+
+    /** Radiation and thin-gas conduction from cell j to the body wall it faces, W. */
+    double cellToBody(int j, double cellK, double bodyK) {
+        double c2 = cellK * cellK;
+        double b2 = bodyK * bodyK;
+        return geometry.outerAreaM2[j] * (radiation[j] * (c2 * c2 - b2 * b2) + thinGas * (cellK - bodyK));
+    }
+
+    /** Slope of {@link #cellToBody} in the cell's temperature, W/K. */
+    double cellToBodySlope(int j, double cellK) {
+        return geometry.outerAreaM2[j] * (4 * radiation[j] * cellK * cellK * cellK + thinGas);
+    }
+
+    /** The body wall that cell j faces. */
+    int facing(int j) {
+        return facing[j];
+    }
+
+    /** Heat that reheating the returning oil takes from the pool, W. */
+    double returnHeatW() {
+        double condensedInColumn = 0;
+        for (double take : column.cellTake) {
+            condensedInColumn += take;
+        }
+        double heat = condensedInColumn * (walls.oilEnthalpy() - column.cellLiquidEnthalpy(0));
+        for (int w = 0; w < wallGeometry.count; w++) {
+            heat += walls.condensed[w] * (walls.oilEnthalpy() - walls.returnLiquidEnthalpy[w]);
+        }
+        return heat;
+    }
+
+    private void liquid(double[] y, double[] dydt, double intoOil) {
+        double evaporation = column.flow() * column.latentHeat();
+        dydt[layout.oil] = (intoOil - evaporation - returnHeatW()) / (y[layout.oilMass] * column.liquidSpecificHeat());
+        dydt[layout.oilMass] = -walls.lossKgPerS();
+        double content = y[layout.gas];
+        double over = content * rig.room().pressurePa() - forelinePa;
+        double froth = 1 / (1 + Math.exp(-(over - FROTH_LIMIT_PA) / FROTH_BLEND_PA));
+        double stirred = Math.max(froth, column.boilingShare());
+        dydt[layout.gas] = -content * (stirred / frothTime + (1 - stirred) / diffusionTime);
+    }
+
+    private void waterNodes(double[] y, double[] dydt) {
+        for (int i = 0; i < water.count; i++) {
+            int w = water.wall(i);
+            double waterK = y[layout.water + i];
+            double fill = Math.max(0, Math.min(1, y[layout.fill + i]));
+            double fromWall = fill * wallToWater(i, y[layout.walls + w], waterK);
+            double shell = water.shellLossW(i, waterK);
+            double stream = water.streamW(water.upstreamK(i, y, layout.water), waterK);
+            double boiling = water.boilingW(waterK) * Math.min(1, fill / LEAST_FILL);
+            double heatCapacity = water.fullMass(i) * Math.max(LEAST_FILL, fill) * Water.specificHeat(waterK);
+            heatToWall[w] -= fromWall;
+            dydt[layout.water + i] = (fromWall - shell - stream - boiling) / heatCapacity;
+            double steam = water.flows() ? 0 : boiling / Water.latentHeat(waterK);
+            dydt[layout.fill + i] = -steam / water.fullMass(i);
+            toWaterW += stream + boiling + steam * Water.enthalpy(waterK);
+            toAirW += shell;
+        }
+    }
+
+    /** Heat from wall into node i when full, W. */
+    double wallToWater(int i, double wallK, double waterK) {
+        int w = water.wall(i);
+        return water.conductance(i, wallK, waterK, wallGeometry.halfResistance[w]) * (wallK - waterK);
+    }
+
+    /** Loss of wall w to the room by itself: what no jacket covers, or a jacket that has run dry; W, counted. */
+    private double bareWallLoss(int w, double[] y) {
+        double loss = wallToAirW(w, y[layout.walls + w], bareShare(w, y));
+        toAirW += loss;
+        return loss;
+    }
+
+    private double bareShare(int w, double[] y) {
+        int node = nodeOfWall[w];
+        if (node < 0 || !water.isJacket(node)) {
+            return 1;
+        }
+        return 1 - Math.max(0, Math.min(1, y[layout.fill + node]));
+    }
+
+    /** Loss of a wall to the room over this share of its outside, W. */
+    double wallToAirW(int w, double wallK, double bareShare) {
+        return bareShare == 0 ? 0 : bareShare * wallGeometry.outerAreaM2[w] * wallLoss[w].flux(wallK);
+    }
+
+    /** Node that cools wall w, or -1. */
+    int nodeOfWall(int w) {
+        return nodeOfWall[w];
+    }
+
+    /** Heat into water at the last derivative, W. */
+    double toWaterW() {
+        return toWaterW;
+    }
+
+    /** Heat to the room at the last derivative, W. */
+    double toAirW() {
+        return toAirW;
+    }
+
+    /** Heat through the boiler's inner face at the last derivative, W. */
+    double intoOilW() {
+        return intoOilW;
+    }
+
+    /** Heat stored in everything behind the boiler's outer face, J, from the datum of the liquids. */
+    double storedJ(double[] y) {
+        double stored =
+                boiler.heatCapacity() * y[layout.boilerWall] + y[layout.oilMass] * fluid.liquidEnthalpy(y[layout.oil]);
+        for (int j = 0; j < geometry.cells; j++) {
+            stored += geometry.heatCapacity[j] * y[layout.column + j];
+        }
+        for (int w = 0; w < wallGeometry.count; w++) {
+            stored += wallGeometry.heatCapacity[w] * y[layout.walls + w];
+        }
+        for (int i = 0; i < water.count; i++) {
+            stored += water.fullMass(i) * y[layout.fill + i] * Water.enthalpy(y[layout.water + i]);
+        }
+        return stored;
+    }
+
+    /** Hottest outside face that can be touched, K. */
+    double touchK(double[] y) {
+        double hottest = Math.max(boiler.touchK(y[layout.boilerWall]), source.touchK(y, layout.source));
+        for (int w = 0; w < wallGeometry.count; w++) {
+            if (wallGeometry.outerAreaM2[w] > 0) {
+                hottest = Math.max(hottest, wallTouchK(w, y));
+            }
+        }
+        return hottest;
+    }
+
+    /** How far the worst outside face is above what a hand bears, K: 60 C for metal, 70 C for glass. */
+    double touchExcessK(double[] y) {
+        double worst =
+                boiler.touchK(y[layout.boilerWall]) - touchLimitK(rig.boiler().material());
+        worst = Math.max(worst, source.touchK(y, layout.source) - TOUCH_METAL_K);
+        for (int w = 0; w < wallGeometry.count; w++) {
+            if (wallGeometry.outerAreaM2[w] > 0) {
+                worst = Math.max(
+                        worst, wallTouchK(w, y) - touchLimitK(rig.body().material()));
+            }
+        }
+        return worst;
+    }
+
+    private static double touchLimitK(Material material) {
+        return material.isGlass() ? TOUCH_GLASS_K : TOUCH_METAL_K;
+    }
+
+    private double wallTouchK(int w, double[] y) {
+        int node = nodeOfWall[w];
+        boolean covered = node >= 0 && water.isJacket(node) && y[layout.fill + node] > 0.5;
+        return covered ? y[layout.water + node] : y[layout.walls + w];
+    }
+}

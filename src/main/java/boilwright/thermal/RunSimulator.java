@@ -1,0 +1,179 @@
+package boilwright.thermal;
+
+import boilwright.errors.ComputationException;
+import boilwright.errors.Message;
+import boilwright.errors.MessageKey;
+import boilwright.fluid.TabulatedFluid;
+import boilwright.numerics.CancelToken;
+import boilwright.numerics.EventAction;
+import boilwright.numerics.EventDirection;
+import boilwright.numerics.OdeDriver;
+import boilwright.numerics.OdeIntegrator;
+import boilwright.numerics.OdeOutcome;
+import boilwright.numerics.OdeStatistics;
+import boilwright.numerics.ProgressSink;
+import boilwright.numerics.StabilizedExplicit;
+import boilwright.numerics.Tolerances;
+import boilwright.rig.ParameterValues;
+import boilwright.rig.Rig;
+import boilwright.rig.Schedule;
+import boilwright.thermal.StateLayout.Quadrature;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/** Runs a rig through time: from cold along its schedule to rest, or from hot with the heat off until everything is safe. */
+public final class RunSimulator {
+    /** Largest energy balance left over in a run. */
+    public static final double CLOSURE_LIMIT = 1e-3;
+
+    private static final double LONGEST_WARMUP_S = 8 * 3600;
+    private static final double LONGEST_COOLDOWN_S = 36 * 3600;
+    private static final double TEMPERATURE_TOLERANCE_K = 3e-3;
+    private static final double RELATIVE_TOLERANCE = 1e-6;
+
+    private final PumpModel model;
+    private final CancelToken cancel;
+    private final ProgressSink progress;
+    private final double accuracy;
+    private final OdeIntegrator integrator;
+
+    private RunSimulator(
+            PumpModel model, CancelToken cancel, ProgressSink progress, double accuracy, OdeIntegrator integrator) {
+        this.model = model;
+        this.cancel = cancel;
+        this.progress = progress;
+        this.accuracy = accuracy;
+        this.integrator = integrator;
+    }
+
+    /** From cold along the rig's schedule until nothing moves any more. */
+    public static RunResult warmup(
+            Rig rig, TabulatedFluid fluid, ParameterValues parameters, CancelToken cancel, ProgressSink progress) {
+        PumpModel model = new PumpModel(rig, fluid, parameters, ColumnGeometry.USUAL_CELLS);
+        return warmup(model, cancel, progress, 1, new StabilizedExplicit()).result();
+    }
+
+    /** From the steady state with the heat turned off until the pump is cold enough to leave. */
+    public static RunResult cooldown(
+            Rig rig, TabulatedFluid fluid, ParameterValues parameters, CancelToken cancel, ProgressSink progress) {
+        PumpModel model = new PumpModel(rig, fluid, parameters, ColumnGeometry.USUAL_CELLS);
+        return cooldown(model, cancel, progress, 1, new StabilizedExplicit()).result();
+    }
+
+    /** A result with the state it ended in. */
+    record Outcome(RunResult result, double[] state) {}
+
+    static Outcome warmup(
+            PumpModel model, CancelToken cancel, ProgressSink progress, double accuracy, OdeIntegrator integrator) {
+        model.jets.allDark();
+        RunSimulator simulator = new RunSimulator(model, cancel, progress, accuracy, integrator);
+        return simulator.run("warmup", model.rig.schedule().steps(), model.coldState(), LONGEST_WARMUP_S);
+    }
+
+    static Outcome cooldown(
+            PumpModel model, CancelToken cancel, ProgressSink progress, double accuracy, OdeIntegrator integrator) {
+        SteadySolver hot = new SteadySolver(model);
+        hot.steady();
+        RunSimulator simulator = new RunSimulator(model, cancel, progress, accuracy, integrator);
+        return simulator.run("cooldown", List.of(new Schedule.Power(0, 0)), hot.state(), LONGEST_COOLDOWN_S);
+    }
+
+    private Outcome run(String kind, List<Schedule.Step> steps, double[] start, double longest) {
+        model.modesChanged();
+        RunSystem system = new RunSystem(model, steps);
+        boolean cooling = kind.equals("cooldown");
+        RunWatches watches = new RunWatches(model, start, cooling);
+        RestDetector rest = new RestDetector(model, system.lastChangeS());
+        watches.add(
+                "end",
+                "",
+                EventDirection.FALLING,
+                cooling ? this::unsafe : (t, y) -> rest.isReached() ? -1 : 1,
+                (t, y, rising) -> EventAction.STOP);
+        SeriesRecorder recorder = new SeriesRecorder(model, system, rest);
+        OdeDriver driver = new OdeDriver(system, integrator, tolerances())
+                .stopPoints(system.stopPoints())
+                .events(watches.all())
+                .handler(recorder)
+                .cancel(cancel)
+                .progress(progress, kind)
+                .eventTolerance(0.01);
+        watches.settleAtStart(start);
+        OdeOutcome outcome = driver.run(0, start, system.lastChangeS() + longest);
+        EnergyBalance balance = balance(start, outcome.state());
+        if (!(balance.closureRelative() <= CLOSURE_LIMIT)) {
+            throw new ComputationException(Message.of(
+                    MessageKey.ENERGY_NOT_CLOSED,
+                    "the " + kind,
+                    Double.toString(balance.closureRelative()),
+                    Double.toString(CLOSURE_LIMIT)));
+        }
+        boolean ended = outcome.stoppedBy() != null;
+        RunResult result = new RunResult(
+                kind,
+                new RunEvents(model, watches, steps, cooling, outcome.time(), ended).list(),
+                recorder.series(),
+                balance,
+                assumptions(cooling),
+                statistics(outcome.statistics()));
+        return new Outcome(result, outcome.state());
+    }
+
+    private Tolerances tolerances() {
+        StateLayout at = model.layout;
+        double[] absolute = new double[at.size];
+        Arrays.fill(absolute, 1e-4 * accuracy);
+        for (int i = 0; i < at.fill; i++) {
+            if (at.isTemperature(i) || (i == at.source && at.sourceSize > 0)) {
+                absolute[i] = TEMPERATURE_TOLERANCE_K * accuracy;
+            }
+        }
+        absolute[at.oilMass] = 1e-5 * model.chargeKg * accuracy;
+        for (int i = at.quadratures; i < at.size; i++) {
+            absolute[i] = Double.POSITIVE_INFINITY;
+        }
+        return new Tolerances(RELATIVE_TOLERANCE * accuracy, absolute);
+    }
+
+    /** How far the pump still is from being safe to leave, K. */
+    private double unsafe(double t, double[] y) {
+        double oil = RunWatches.leaveExcessK(model, y);
+        double air = y[model.layout.oil] - model.fluid.airAdmissionLimit().orElse(Double.POSITIVE_INFINITY);
+        return Math.max(Math.max(oil, air), model.touchExcessK(y));
+    }
+
+    private EnergyBalance balance(double[] start, double[] end) {
+        StateLayout at = model.layout;
+        double in = end[at.quadrature(Quadrature.IN)];
+        double water = end[at.quadrature(Quadrature.WATER)];
+        double air = end[at.quadrature(Quadrature.AIR)];
+        double foreline = end[at.quadrature(Quadrature.FORELINE)];
+        double stored = model.storedJ(end) - model.storedJ(start);
+        // while cooling nothing comes in and the store is what goes round
+        double scale = Math.max(1, Math.max(Math.abs(in), Math.abs(stored)));
+        return new EnergyBalance(
+                in, water, air, foreline, stored, Math.abs(in - water - air - foreline - stored) / scale);
+    }
+
+    private static List<String> assumptions(boolean cooling) {
+        return cooling
+                ? List.of(
+                        "The pump starts from its steady state with the heat turned off at 0 s.",
+                        "Water, backing pump and room stay as they are.")
+                : List.of(
+                        "Everything starts at room temperature and the charge is full of air.",
+                        "The backing pump has the foreline down at 0 s and holds it there; its gas load is not followed.");
+    }
+
+    private static Map<String, Long> statistics(OdeStatistics s) {
+        Map<String, Long> map = new LinkedHashMap<>();
+        map.put("steps", s.steps());
+        map.put("rejected", s.rejected());
+        map.put("derivatives", s.derivatives());
+        map.put("restarts", s.restarts());
+        map.put("events", s.events());
+        return map;
+    }
+}

@@ -1,0 +1,169 @@
+package boilwright.thermal;
+
+import boilwright.numerics.EventAction;
+import boilwright.numerics.EventDirection;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
+
+/** Everything that is watched during a run: the switching of discrete modes and the crossings people want to know of. */
+final class RunWatches {
+    private static final double DEGASSED = 0.05;
+    private static final double FRONT_SHARE = 0.9;
+    /** Oil temperature below which water and backing pump may stop, common practice about 50-60 C. */
+    static final double LEAVE_OIL_K = 333.15;
+
+    private static final double FUEL_EMPTY_KG = 1e-6;
+
+    private final PumpModel model;
+    private final double[] start;
+    private final List<RunWatch> watches = new ArrayList<>();
+    private final ModeLog[] lit;
+    private final ModeLog[] full;
+    private final ModeLog allFull = new ModeLog();
+
+    RunWatches(PumpModel model, double[] start, boolean cooling) {
+        this.model = model;
+        this.start = start;
+        int stages = model.jets.stages;
+        lit = new ModeLog[stages];
+        full = new ModeLog[stages];
+        for (int k = 0; k < stages; k++) {
+            lit[k] = new ModeLog();
+            full[k] = new ModeLog();
+            modes(k);
+        }
+        source();
+        crossings(cooling);
+    }
+
+    private void modes(int k) {
+        String stage = stage(k);
+        add(
+                "lit-mode",
+                stage,
+                EventDirection.RISING,
+                (t, y) -> {
+                    model.solveFlows(y);
+                    return model.jets.litExcess(k, model.column, model.walls);
+                },
+                (t, y, rising) -> {
+                    model.jets.toggleLit(k);
+                    changed(t);
+                    return EventAction.RESTART;
+                });
+        add(
+                "full-mode",
+                stage,
+                EventDirection.RISING,
+                (t, y) -> {
+                    model.solveFlows(y);
+                    return model.jets.fullExcess(k);
+                },
+                (t, y, rising) -> {
+                    model.jets.toggleFull(k);
+                    changed(t);
+                    return EventAction.RESTART;
+                });
+    }
+
+    private void source() {
+        int at = model.layout.source;
+        if (model.source.thermostatExcess(model.coldState(), at) != -1) {
+            add(
+                    "thermostat",
+                    "",
+                    EventDirection.RISING,
+                    (t, y) -> model.source.thermostatExcess(y, at),
+                    (t, y, rising) -> {
+                        model.source.setHeaterOn(!model.source.isHeaterOn());
+                        return EventAction.RESTART;
+                    });
+        }
+        if (model.layout.sourceSize == 2) {
+            add("fuel-empty", "", EventDirection.FALLING, (t, y) -> y[at + 1] - FUEL_EMPTY_KG, (t, y, rising) -> {
+                model.source.setFuelEmpty(true);
+                return EventAction.RESTART;
+            });
+        }
+    }
+
+    private void crossings(boolean cooling) {
+        int oil = model.layout.oil;
+        note("degassed", "", (t, y) -> DEGASSED - y[model.layout.gas]);
+        note("first-vapour", "", (t, y) -> model.fluid.vapourPressure(y[oil]) / model.forelinePa - 1);
+        for (int k = 0; k < model.jets.stages; k++) {
+            int cell = model.geometry.nozzleCell[k];
+            int at = model.layout.column + cell;
+            note("front-at-stage", stage(k), (t, y) -> {
+                model.solveFlows(y);
+                return y[at] - start[at] - FRONT_SHARE * (model.column.cellSaturationK[cell] - start[at]);
+            });
+        }
+        RunLimits.watch(model, this);
+        if (cooling) {
+            model.fluid.airAdmissionLimit().ifPresent(limit -> note("air-allowed", "", (t, y) -> limit - y[oil]));
+            note("touch-safe", "", (t, y) -> -model.touchExcessK(y));
+            note("water-may-stop", "", (t, y) -> -leaveExcessK(model, y));
+        }
+    }
+
+    /** How far the oil is above the temperature at which water and backing pump may stop and no vapour is left, K. */
+    static double leaveExcessK(PumpModel model, double[] y) {
+        double still = model.fluid.saturationTemperature(model.forelinePa);
+        return y[model.layout.oil] - Math.min(LEAVE_OIL_K, still);
+    }
+
+    void note(String name, String stage, RunWatch.Value value) {
+        add(name, stage, EventDirection.BOTH, value, (t, y, rising) -> EventAction.CONTINUE);
+    }
+
+    void add(String name, String stage, EventDirection direction, RunWatch.Value value, RunWatch.Reaction reaction) {
+        watches.add(new RunWatch(watches.size(), name, stage, direction, value, reaction));
+    }
+
+    private void changed(double t) {
+        model.modesChanged();
+        for (int k = 0; k < model.jets.stages; k++) {
+            lit[k].note(t, model.jets.isLit(k));
+            full[k].note(t, model.jets.isFull(k));
+        }
+        allFull.note(t, model.jets.allFull());
+    }
+
+    /** Takes the modes of the starting state down. */
+    void settleAtStart(double[] y) {
+        model.solveFlows(y);
+        changed(0);
+    }
+
+    List<RunWatch> all() {
+        return watches;
+    }
+
+    String stage(int k) {
+        return model.rig.stages().get(k).name();
+    }
+
+    ModeLog lit(int k) {
+        return lit[k];
+    }
+
+    ModeLog full(int k) {
+        return full[k];
+    }
+
+    ModeLog allFull() {
+        return allFull;
+    }
+
+    /** First crossing of a watched quantity that held. */
+    OptionalDouble first(String name, String stage, boolean rising) {
+        return watches.stream()
+                .filter(w -> w.name().equals(name) && w.stage().equals(stage))
+                .map(w -> w.first(rising))
+                .filter(OptionalDouble::isPresent)
+                .findFirst()
+                .orElse(OptionalDouble.empty());
+    }
+}

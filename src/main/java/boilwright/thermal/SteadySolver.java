@@ -1,0 +1,228 @@
+package boilwright.thermal;
+
+import boilwright.errors.ComputationException;
+import boilwright.errors.Message;
+import boilwright.errors.MessageKey;
+import boilwright.fluid.TabulatedFluid;
+import boilwright.numerics.Roots;
+import boilwright.rig.ParameterValues;
+import boilwright.rig.Rig;
+import java.util.Arrays;
+
+/**
+ * The rig at rest. For a given oil temperature column, walls and water are settled; the steady state is the one monotone
+ * root in the oil temperature at which the source delivers what the pump takes, the needed state the one at which the
+ * weakest jet just carries its full flow. Jet modes are those reached from cold.
+ */
+public final class SteadySolver {
+    /** Largest energy balance left over at rest, relative to the heat delivered. */
+    public static final double CLOSURE_LIMIT = 1e-4;
+
+    private static final int MOST_COUPLINGS = 60;
+    private static final double COUPLED_K = 1e-8;
+    private static final double ROOT_TOLERANCE = 1e-11;
+    /** Boiler pressure beyond which no jet pump works and none is sought, Pa (150 Torr). */
+    private static final double HIGHEST_BOILER_PA = 2e4;
+    /** Room left below the fluid table's end, K. */
+    private static final double TABLE_MARGIN_K = 25;
+
+    private final PumpModel model;
+    private final SteadyColumn column;
+    private final SteadyWalls walls;
+    private final double[] y;
+    private final double[] cold;
+    private double wallK;
+    private double faceK;
+    private double faceHeatW;
+
+    /**
+     * Sets a rig up.
+     *
+     * @param rig the rig
+     * @param fluid its fluid
+     * @param parameters values of the uncertain defaults
+     */
+    public SteadySolver(Rig rig, TabulatedFluid fluid, ParameterValues parameters) {
+        this(new PumpModel(rig, fluid, parameters, ColumnGeometry.USUAL_CELLS));
+    }
+
+    SteadySolver(PumpModel model) {
+        this.model = model;
+        column = new SteadyColumn(model);
+        walls = new SteadyWalls(model);
+        cold = model.coldState();
+        y = cold.clone();
+    }
+
+    PumpModel model() {
+        return model;
+    }
+
+    /** The state vector of the last solution. */
+    double[] state() {
+        return y.clone();
+    }
+
+    /** The rig at rest at the last level of its schedule. */
+    public SteadyState steady() {
+        setLastLevel();
+        solveSteady();
+        return SteadyReport.of(model, y, faceHeatW, faceK);
+    }
+
+    /** The state in which the weakest jet just has its full flow, and what the source could deliver there. */
+    public NeededState needed() {
+        setLastLevel();
+        settleModes(this::rootForFullFlow);
+        double needed = faceHeatW;
+        double available = model.source.steadyDeliveredW(faceK, y[model.layout.oil]);
+        int governing = weakest();
+        SteadyState state = SteadyReport.of(model, y, needed, faceK);
+        return new NeededState(state, model.rig.stages().get(governing).name(), needed, available);
+    }
+
+    private void setLastLevel() {
+        var steps = model.rig.schedule().steps();
+        RunSchedule.apply(model.source, steps.get(steps.size() - 1));
+        model.source.setFuelEmpty(false);
+    }
+
+    void solveSteady() {
+        settleModes(this::rootForBalance);
+        model.source.steadyDeliveredW(faceK, y[model.layout.oil]);
+        y[model.layout.boilerWall] = wallK;
+        model.source.steadyStates(y, model.layout.source, model.roomK);
+        y[model.layout.gas] = 0;
+    }
+
+    /** Modes from cold: all dark, then tested from the bottom after each solution until they stay. */
+    private void settleModes(Runnable solution) {
+        model.jets.allDark();
+        System.arraycopy(cold, 0, y, 0, y.length);
+        for (int round = 0; round < JetModes.mostRounds(); round++) {
+            model.modesChanged();
+            solution.run();
+            boolean changed = false;
+            for (int k = 0; k < model.jets.stages; k++) {
+                if (model.jets.litExcess(k, model.column, model.walls) >= 0) {
+                    model.jets.toggleLit(k);
+                    changed = true;
+                }
+                if (model.jets.fullExcess(k) >= 0) {
+                    model.jets.toggleFull(k);
+                    changed = true;
+                }
+            }
+            if (!changed) {
+                return;
+            }
+        }
+        throw new ComputationException(
+                Message.of(MessageKey.JET_MODES_NOT_SETTLED, Integer.toString(JetModes.mostRounds())));
+    }
+
+    private void rootForBalance() {
+        double low = Math.min(model.roomK, model.rig.cooling().inletTemperatureK()) - 1;
+        double oil =
+                Roots.bracketed(this::heatExcess, low, highestOilK(), ROOT_TOLERANCE, 0, "oil temperature at rest");
+        heatExcess(oil);
+    }
+
+    private void rootForFullFlow() {
+        double low = Math.max(
+                model.fluid.lowestTemperature() + 1, model.fluid.saturationTemperature(model.jets.requiredPa) - 1);
+        double oil = Roots.bracketed(
+                this::flowExcess, low, highestOilK(), ROOT_TOLERANCE, 0, "oil temperature for full jets");
+        flowExcess(oil);
+    }
+
+    private double highestOilK() {
+        return Math.min(
+                model.fluid.highestTemperature() - TABLE_MARGIN_K,
+                model.fluid.saturationTemperature(HIGHEST_BOILER_PA));
+    }
+
+    private double heatExcess(double oilK) {
+        settleAt(oilK);
+        return model.source.steadyDeliveredW(faceK, oilK) - faceHeatW;
+    }
+
+    private double flowExcess(double oilK) {
+        settleAt(oilK);
+        return model.jets.fraction[weakest()] - 1;
+    }
+
+    private int weakest() {
+        int weakest = 0;
+        for (int k = 1; k < model.jets.stages; k++) {
+            if (model.jets.fraction[k] < model.jets.fraction[weakest]) {
+                weakest = k;
+            }
+        }
+        return weakest;
+    }
+
+    /** Settles column, walls and water for this oil temperature and finds the heat that the boiler's face must pass. */
+    private void settleAt(double oilK) {
+        // from the same start each time: the answer must not depend on the path of the search
+        System.arraycopy(cold, 0, y, 0, y.length);
+        y[model.layout.oil] = oilK;
+        double saturation = Math.max(model.roomK, oilK - 1);
+        Arrays.fill(y, model.layout.column, model.layout.column + model.layout.cells, saturation);
+        settle();
+        if (!model.water.flows() && dryStandingWater()) {
+            settle();
+        }
+        faceHeat(oilK);
+    }
+
+    private void settle() {
+        for (int i = 0; i < MOST_COUPLINGS; i++) {
+            column.settle(y);
+            if (walls.settle(y) < COUPLED_K) {
+                model.modesChanged();
+                model.solveFlows(y);
+                return;
+            }
+            model.modesChanged();
+        }
+        throw new ComputationException(Message.of(
+                MessageKey.COLUMN_NOT_AT_REST,
+                Double.toString(y[model.layout.oil] - 273.15),
+                Integer.toString(MOST_COUPLINGS)));
+    }
+
+    /** Standing water that boils is gone once the rig is at rest. */
+    private boolean dryStandingWater() {
+        boolean dried = false;
+        for (int i = 0; i < model.water.count; i++) {
+            if (model.water.boilingW(y[model.layout.water + i]) > 0) {
+                y[model.layout.fill + i] = 0;
+                dried = true;
+            }
+        }
+        return dried;
+    }
+
+    private void faceHeat(double oilK) {
+        double intoOil = model.column.flow() * model.column.latentHeat() + model.returnHeatW();
+        boolean flame = model.source.flameOn();
+        boolean covered = model.source.coversHeatedArea();
+        if (model.source.heatsLiquid()) {
+            wallK = Roots.bracketed(
+                    t -> model.boiler.heatToOilW(t, oilK) + model.boiler.outsideLossW(t, flame, covered),
+                    Math.min(oilK, model.roomK) - 1,
+                    Math.max(oilK, model.roomK) + 1,
+                    ROOT_TOLERANCE,
+                    0,
+                    "boiler wall at rest");
+            double intoWall = -model.boiler.heatToOilW(wallK, oilK);
+            faceHeatW = intoOil + intoWall;
+            faceK = wallK;
+            return;
+        }
+        wallK = model.boiler.wallForHeat(intoOil, oilK);
+        faceHeatW = intoOil + model.boiler.outsideLossW(wallK, flame, covered);
+        faceK = wallK + faceHeatW * model.boiler.halfResistance();
+    }
+}

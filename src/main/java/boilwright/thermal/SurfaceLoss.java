@@ -1,0 +1,85 @@
+package boilwright.thermal;
+
+import boilwright.fluid.Air;
+import boilwright.heattransfer.NaturalConvectionInAir;
+import boilwright.heattransfer.ThermalRadiation;
+import boilwright.numerics.Roots;
+
+/**
+ * Heat flux from a wall to the room through optional insulation, by natural convection (Churchill and Chu 1975) and
+ * radiation, tabulated over the wall temperature when a run is set up because the room does not change during it.
+ */
+final class SurfaceLoss {
+    private static final double LOWEST_K = 255;
+    private static final double HIGHEST_K = 1100;
+    private static final double SPACING_K = 5;
+
+    private final double[] flux;
+    private final double[] surfaceK;
+
+    /**
+     * Tabulates the loss.
+     *
+     * @param heightM height of the surface, m
+     * @param emissivity emissivity of the outermost surface
+     * @param insulationM insulation thickness, m; 0 for none
+     * @param insulationConductivity W/(m K)
+     * @param roomK room temperature, K
+     */
+    SurfaceLoss(double heightM, double emissivity, double insulationM, double insulationConductivity, double roomK) {
+        int count = (int) Math.round((HIGHEST_K - LOWEST_K) / SPACING_K) + 1;
+        flux = new double[count];
+        surfaceK = new double[count];
+        for (int i = 0; i < count; i++) {
+            double wallK = LOWEST_K + i * SPACING_K;
+            double outsideK = wallK;
+            if (insulationM > 0 && Math.abs(wallK - roomK) > 1e-9) {
+                outsideK = Roots.bracketed(
+                        s -> insulationConductivity / insulationM * (wallK - s)
+                                - bareFlux(heightM, emissivity, s, roomK),
+                        Math.min(wallK, roomK),
+                        Math.max(wallK, roomK),
+                        1e-10,
+                        0,
+                        "surface temperature of the insulation");
+            }
+            surfaceK[i] = outsideK;
+            flux[i] = bareFlux(heightM, emissivity, outsideK, roomK);
+        }
+    }
+
+    /** Convection and radiation from a bare vertical surface, W/m2. */
+    static double bareFlux(double heightM, double emissivity, double surfaceK, double roomK) {
+        double filmK = (surfaceK + roomK) / 2;
+        double viscosity = Air.viscosity(filmK) / Air.density(filmK);
+        double h = NaturalConvectionInAir.coefficient(
+                surfaceK, roomK, heightM, viscosity, viscosity / Air.prandtl(filmK), Air.conductivity(filmK));
+        return h * (surfaceK - roomK) + ThermalRadiation.flux(emissivity, surfaceK, roomK);
+    }
+
+    /** Heat flux to the room at this wall temperature, W/m2; negative when the wall is colder than the room. */
+    double flux(double wallK) {
+        return interpolate(flux, wallK);
+    }
+
+    /** Temperature of the outermost surface, K. */
+    double surfaceTemperature(double wallK) {
+        return interpolate(surfaceK, wallK);
+    }
+
+    /** Cubic through the four nearest entries: continuous, and the slopes of neighbours agree to the third order. */
+    private static double interpolate(double[] table, double wallK) {
+        double x = (wallK - LOWEST_K) / SPACING_K;
+        int i = Math.max(1, Math.min(table.length - 3, (int) Math.floor(x)));
+        double u = x - i;
+        double a = table[i - 1];
+        double b = table[i];
+        double c = table[i + 1];
+        double d = table[i + 2];
+        double slopeB = (c - a) / 2;
+        double slopeC = (d - b) / 2;
+        double u2 = u * u;
+        double u3 = u2 * u;
+        return (2 * u3 - 3 * u2 + 1) * b + (u3 - 2 * u2 + u) * slopeB + (3 * u2 - 2 * u3) * c + (u3 - u2) * slopeC;
+    }
+}

@@ -1,0 +1,178 @@
+package boilwright.architecture;
+
+import static com.tngtech.archunit.base.DescribedPredicate.not;
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAPackage;
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAnyPackage;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
+import static com.tngtech.archunit.library.Architectures.layeredArchitecture;
+import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
+
+import com.tngtech.archunit.core.importer.ImportOption;
+import com.tngtech.archunit.junit.AnalyzeClasses;
+import com.tngtech.archunit.junit.ArchTest;
+import com.tngtech.archunit.lang.ArchRule;
+import java.io.Console;
+import java.io.PrintStream;
+import java.time.Instant;
+import java.util.Random;
+
+/** The arrows between the packages and the rules that keep the model usable behind any surface. */
+@AnalyzeClasses(packages = "boilwright", importOptions = ImportOption.DoNotIncludeTests.class)
+class ArrowsTest {
+    @ArchTest
+    static final ArchRule ARROWS_POINT_ONE_WAY = layeredArchitecture()
+            .consideringOnlyDependenciesInLayers()
+            .layer("commandline")
+            .definedBy("boilwright.commandline..")
+            .layer("report")
+            .definedBy("boilwright.report..")
+            .layer("answers")
+            .definedBy("boilwright.answers..")
+            .layer("thermal")
+            .definedBy("boilwright.thermal..")
+            .layer("heattransfer")
+            .definedBy("boilwright.heattransfer..")
+            .layer("gasflow")
+            .definedBy("boilwright.gasflow..")
+            .layer("rigfile")
+            .definedBy("boilwright.rig.file..")
+            .layer("rig")
+            .definedBy("boilwright.rig")
+            .layer("fluid")
+            .definedBy("boilwright.fluid..")
+            .layer("numerics")
+            .definedBy("boilwright.numerics..")
+            .layer("files")
+            .definedBy("boilwright.files..")
+            .whereLayer("commandline")
+            .mayNotBeAccessedByAnyLayer()
+            .whereLayer("report")
+            .mayOnlyBeAccessedByLayers("commandline")
+            .whereLayer("answers")
+            .mayOnlyBeAccessedByLayers("report", "commandline")
+            .whereLayer("thermal")
+            .mayOnlyBeAccessedByLayers("answers", "report", "commandline")
+            .whereLayer("heattransfer")
+            .mayOnlyBeAccessedByLayers("thermal", "answers")
+            .whereLayer("gasflow")
+            .mayOnlyBeAccessedByLayers("thermal", "answers")
+            .whereLayer("rigfile")
+            .mayOnlyBeAccessedByLayers("report", "commandline")
+            .whereLayer("rig")
+            .mayOnlyBeAccessedByLayers("rigfile", "thermal", "answers", "report", "commandline")
+            .whereLayer("fluid")
+            .mayOnlyBeAccessedByLayers(
+                    "rig", "rigfile", "heattransfer", "gasflow", "thermal", "answers", "report", "commandline")
+            .whereLayer("numerics")
+            .mayOnlyBeAccessedByLayers(
+                    "fluid", "heattransfer", "gasflow", "thermal", "answers", "report", "commandline")
+            .whereLayer("files")
+            .mayOnlyBeAccessedByLayers("rigfile", "answers", "report", "commandline")
+            .because("each package can then be read, tested and replaced knowing only what lies below it");
+
+    @ArchTest
+    static final ArchRule ERRORS_KNOW_NOTHING = noClasses()
+            .that()
+            .resideInAPackage("boilwright.errors..")
+            .should()
+            .dependOnClassesThat(resideInAPackage("boilwright..").and(not(resideInAPackage("boilwright.errors.."))))
+            .because("every other package carries its messages");
+
+    @ArchTest
+    static final ArchRule THE_BOTTOM_USES_ONLY_ERRORS = classes()
+            .that()
+            .resideInAnyPackage("boilwright.units..", "boilwright.files..", "boilwright.numerics..")
+            .should()
+            .onlyDependOnClassesThat(not(resideInAPackage("boilwright.."))
+                    .or(resideInAnyPackage(
+                            "boilwright.units..",
+                            "boilwright.files..",
+                            "boilwright.numerics..",
+                            "boilwright.errors..")))
+            .because("they know nothing of pumps and can be understood alone");
+
+    @ArchTest
+    static final ArchRule NO_CYCLES = slices().matching("boilwright.(**)")
+            .should()
+            .beFreeOfCycles()
+            .because("packages in a cycle are one package with several names");
+
+    @ArchTest
+    static final ArchRule ONLY_THE_COMMAND_LINE_PRINTS = noClasses()
+            .that()
+            .resideOutsideOfPackage("boilwright.commandline..")
+            .should()
+            .dependOnClassesThat()
+            .belongToAnyOf(PrintStream.class, Console.class)
+            .because("a model that prints can't stand behind a window or another program");
+
+    @ArchTest
+    static final ArchRule NOBODY_USES_THE_STANDARD_STREAMS = noClasses()
+            .should()
+            .accessField(System.class, "out")
+            .orShould()
+            .accessField(System.class, "err")
+            .because("even the command line prints to streams it is given: in UTF-8, and where a test can read them");
+
+    @ArchTest
+    static final ArchRule ONLY_THE_COMMAND_LINE_ENDS_THE_PROGRAM = noClasses()
+            .that()
+            .resideOutsideOfPackage("boilwright.commandline..")
+            .should()
+            .callMethod(System.class, "exit", int.class)
+            .because("whoever asked the question decides what happens after the answer");
+
+    @ArchTest
+    static final ArchRule NO_TRACES_ON_THE_SCREEN = noClasses()
+            .should()
+            .callMethod(Throwable.class, "printStackTrace")
+            .because("a trace helps nobody at the pump; it belongs into the fault report");
+
+    @ArchTest
+    static final ArchRule ONLY_A_WINDOW_USES_JAVAFX = noClasses()
+            .that()
+            .resideOutsideOfPackage("boilwright.dashboard..")
+            .should()
+            .dependOnClassesThat()
+            .resideInAPackage("javafx..")
+            .because("everything else must run on machines without a screen");
+
+    @ArchTest
+    static final ArchRule ONLY_PICTURES_DRAW = noClasses()
+            .that()
+            .resideOutsideOfPackages("boilwright.report..", "boilwright.dashboard..")
+            .should()
+            .dependOnClassesThat()
+            .resideInAnyPackage("java.awt..", "javax.swing..", "org.jfree..")
+            .because("drawing is slow to load and no part of an answer");
+
+    @ArchTest
+    static final ArchRule ONLY_THE_COMMAND_LINE_KNOWS_ITS_LIBRARY = noClasses()
+            .that()
+            .resideOutsideOfPackage("boilwright.commandline..")
+            .should()
+            .dependOnClassesThat()
+            .resideInAPackage("picocli..")
+            .because("what is typed in a terminal is translated once, at the edge");
+
+    @ArchTest
+    static final ArchRule ANSWERS_HAVE_NO_CLOCK = noClasses()
+            .that()
+            .resideOutsideOfPackages("boilwright.commandline..", "boilwright.dashboard..")
+            .should()
+            .callMethod(System.class, "currentTimeMillis")
+            .orShould()
+            .callMethod(System.class, "nanoTime")
+            .orShould()
+            .callMethod(Instant.class, "now")
+            .because("the same rig must give the same answer to the last bit, whenever it is asked");
+
+    @ArchTest
+    static final ArchRule ANSWERS_HAVE_NO_CHANCE = noClasses()
+            .should()
+            .callMethod(Math.class, "random")
+            .orShould()
+            .callConstructor(Random.class)
+            .because("chance comes only from named, seeded streams");
+}

@@ -1,0 +1,68 @@
+package boilwright.commandline;
+
+import boilwright.answers.CheckAnswer;
+import boilwright.answers.Margin;
+import boilwright.answers.RunAnswer;
+import boilwright.fluid.WorkingFluid;
+import boilwright.numerics.CancelToken;
+import boilwright.numerics.ProgressSink;
+import boilwright.report.Samples;
+import boilwright.rig.Rig;
+
+/** Gives the same answers to every rig, or fails in a given way, so that the commands can be tested without the model. */
+final class StoredAnswers implements AnswerSource {
+    private final Margin.Status heat;
+    private final Throwable fault;
+    private int asked;
+
+    private StoredAnswers(Margin.Status heat, Throwable fault) {
+        this.heat = heat;
+        this.fault = fault;
+    }
+
+    /** Answers in which the heat margin has this status. */
+    static StoredAnswers with(Margin.Status heat) {
+        return new StoredAnswers(heat, null);
+    }
+
+    /** No answers: this is thrown. */
+    static StoredAnswers failing(Throwable fault) {
+        return new StoredAnswers(Margin.Status.HOLDS, fault);
+    }
+
+    /** How many questions were asked. */
+    int asked() {
+        return asked;
+    }
+
+    @Override
+    public CheckAnswer check(
+            Rig rig, WorkingFluid fluid, String dataVersion, CancelToken cancel, ProgressSink progress) {
+        ask();
+        return Samples.check(heat);
+    }
+
+    @Override
+    public RunAnswer warmup(
+            Rig rig, WorkingFluid fluid, String dataVersion, CancelToken cancel, ProgressSink progress) {
+        ask();
+        return Samples.runAnswer("warmup", heat);
+    }
+
+    @Override
+    public RunAnswer cooldown(
+            Rig rig, WorkingFluid fluid, String dataVersion, CancelToken cancel, ProgressSink progress) {
+        ask();
+        return Samples.runAnswer("cooldown", heat);
+    }
+
+    private void ask() {
+        asked++;
+        if (fault instanceof RuntimeException exception) {
+            throw exception;
+        }
+        if (fault instanceof Error error) {
+            throw error;
+        }
+    }
+}
