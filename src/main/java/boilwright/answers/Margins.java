@@ -241,15 +241,23 @@ final class Margins {
                 .cure(cure));
     }
 
+    /**
+     * The state in which the plumbing is judged: at rest when all jets are full, else the one in which they would be, so that
+     * a cold boiler is not mistaken for a bad hose or a narrow column.
+     */
+    private SteadyState pumping() {
+        return steady.stages().stream().allMatch(StageState::full) ? steady : needed.state();
+    }
+
     private void column() {
         add(MarginMaker.of("column-mach", AnswerText.TITLE_COLUMN_MACH, Dimension.FRACTION)
-                .value(steady.columnMach())
+                .value(pumping().columnMach())
                 .atMost(limits.columnMach().orElse(MACH_THROTTLES))
                 .tightBelow(2)
                 .basis(basis(limits.columnMach(), AnswerText.BASIS_COLUMN_MACH))
                 .cure(AnswerText.CURE_COLUMN_MACH));
         add(MarginMaker.of("superheat", AnswerText.TITLE_SUPERHEAT, Dimension.TEMPERATURE_DIFFERENCE)
-                .value(steady.hydrostaticSuperheatK())
+                .value(pumping().hydrostaticSuperheatK())
                 .atMost(limits.hydrostaticSuperheatK().orElse(SUPERHEAT_THROWS_K))
                 .tightBelow(2)
                 .basis(basis(limits.hydrostaticSuperheatK(), AnswerText.BASIS_SUPERHEAT))
@@ -340,7 +348,7 @@ final class Margins {
     private void foreline() {
         add(MarginMaker.of("foreline", AnswerText.TITLE_FORELINE, Dimension.PRESSURE)
                 .value(rig.foreline().pressurePa())
-                .atMost(steady.criticalBackingPa())
+                .atMost(pumping().criticalBackingPa())
                 .tightBelow(2)
                 .basis(AnswerText.BASIS_FORELINE.say(Say.ratio(values.get(Parameter.CRITICAL_BACKING_RATIO))))
                 .cure(AnswerText.CURE_FORELINE));

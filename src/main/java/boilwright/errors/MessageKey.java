@@ -283,8 +283,8 @@ public enum MessageKey {
     /** {0} file, {1} temperature in K, {2} ratio, {3} and {4} accepted. */
     FLUID_LATENT_HEAT(5),
 
-    /** {0} fluid, {1} property, {2} and {3} range in K, {4} and {5} temperatures used in K. */
-    FLUID_EXTRAPOLATED(6),
+    /** {0} fluid, {1} and {2} temperatures used in degC, {3} properties with their ranges in degC. */
+    FLUID_EXTRAPOLATED(4),
 
     /** {0} fluid, {1} pressure in Pa. */
     FLUID_SATURATION_NOT_FOUND(2),

@@ -19,6 +19,9 @@ import java.util.function.UnaryOperator;
  * so. {@link TabulatedFluid} is the fast form.
  */
 public final class FluidRecord implements WorkingFluid {
+    /** Extrapolation that is not worth a note, K. */
+    private static final double RANGE_SLACK_K = 10;
+
     /** Gas constant, J/(mol K); exact since the revision of the SI in 2019. */
     public static final double GAS_CONSTANT = 8.31446261815324;
 
@@ -84,29 +87,30 @@ public final class FluidRecord implements WorkingFluid {
     }
 
     /**
-     * Notes for a result that used the fluid between two temperatures: one for every relation that was extrapolated beyond
-     * the range in which its source vouches for it.
+     * A note for a result that used the fluid between two temperatures: which relations were extrapolated by more than a few
+     * kelvin beyond the range in which their sources vouch for them; empty when none was.
      *
      * @param lowestK lowest temperature used, K
      * @param highestK highest temperature used, K
      */
     public List<Message> rangeNotes(double lowestK, double highestK) {
-        Span used = new Span(lowestK, highestK);
-        List<Message> notes = new ArrayList<>();
+        Span used = new Span(lowestK + RANGE_SLACK_K, highestK - RANGE_SLACK_K);
+        List<String> extrapolated = new ArrayList<>();
         for (PropertyValue value : values.values()) {
             value.figure()
                     .flatMap(Figure::range)
                     .filter(range -> !range.contains(used))
-                    .ifPresent(range -> notes.add(Message.of(
-                            MessageKey.FLUID_EXTRAPOLATED,
-                            title,
-                            value.property().title(),
-                            Numbers.text(range.low()),
-                            Numbers.text(range.high()),
-                            Numbers.text(lowestK),
-                            Numbers.text(highestK))));
+                    .ifPresent(range -> extrapolated.add(value.property().title() + " ("
+                            + Math.round(range.low() - 273.15) + " to " + Math.round(range.high() - 273.15) + ")"));
         }
-        return List.copyOf(notes);
+        return extrapolated.isEmpty()
+                ? List.of()
+                : List.of(Message.of(
+                        MessageKey.FLUID_EXTRAPOLATED,
+                        title,
+                        Long.toString(Math.round(lowestK - 273.15)),
+                        Long.toString(Math.round(highestK - 273.15)),
+                        String.join(", ", extrapolated)));
     }
 
     /**

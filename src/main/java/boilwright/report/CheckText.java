@@ -20,7 +20,7 @@ public final class CheckText {
         Sections.margins(page, answer.margins());
         Sections.timeLine(
                 page,
-                "Warm-up from cold, h:mm:ss after heat on",
+                "Warm-up from cold, h:mm:ss after the foreline is pumped down",
                 answer.warmup().events());
         jets(page, answer.steady());
         heat(page, answer.steady(), answer.needed());

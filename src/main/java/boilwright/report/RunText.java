@@ -13,7 +13,9 @@ public final class RunText {
         boolean warmup = answer.run().kind().equals("warmup");
         Sections.timeLine(
                 page,
-                warmup ? "Warm-up from cold, h:mm:ss after heat on" : "Cool-down, h:mm:ss after heat off",
+                warmup
+                        ? "Warm-up from cold, h:mm:ss after the foreline is pumped down"
+                        : "Cool-down, h:mm:ss after heat off",
                 answer.run().events());
         Sections.margins(page, answer.margins());
         Sections.balance(page, "Energy of the run", answer.run().balance());

@@ -120,7 +120,11 @@ final class Sections {
             return absent;
         }
         double value = si.getAsDouble();
-        return margin.dimension() == Dimension.FRACTION ? threeFigures(value) : quantity(value, margin.dimension());
+        if (margin.dimension() == Dimension.FRACTION) {
+            // counts of jets are whole, Mach numbers and shares are not
+            return margin.id().equals("jets") ? Long.toString(Math.round(value)) : threeFigures(value);
+        }
+        return quantity(value, margin.dimension());
     }
 
     /** A share of what went in, for closures. */

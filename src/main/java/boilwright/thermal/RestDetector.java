@@ -1,23 +1,44 @@
 package boilwright.thermal;
 
 /**
- * Tells when a run has come to rest: over five minutes nothing that stores much heat has moved by more than a few thousandths
- * of a kelvin. Rates at one moment would only show the integrator's own noise in the fast column cells.
+ * Tells when a run has come to rest: the averages over two successive spans of time agree in everything that stores much
+ * heat. Averages, because rates at one moment show the integrator's own noise in the fast column cells, and because a rig
+ * under an on/off thermostat never stands still.
  */
 final class RestDetector {
     private static final double SPAN_S = 300;
     private static final double STILL_K = 5e-3;
+    private static final double CYCLING_SPAN_S = 900;
+    private static final double CYCLING_STILL_K = 0.1;
 
     private final PumpModel model;
     private final double earliestS;
-    private double[] then;
-    private double thenS;
+    private final boolean cycling;
+    private final double spanS;
+    private final double stillK;
+    private final double[] last;
+    private final double[] sum;
+    private final double[] averageBefore;
+    private double lastS = -1;
+    private double spanStartS;
+    private boolean hasAverage;
     private boolean reached;
 
-    /** @param lastChangeS time of the schedule's last change, before which nothing is at rest, s */
+    /**
+     * Watches a run.
+     *
+     * @param model the model
+     * @param lastChangeS time of the schedule's last change, before which nothing is at rest, s
+     */
     RestDetector(PumpModel model, double lastChangeS) {
         this.model = model;
         earliestS = lastChangeS;
+        cycling = model.source.thermostatExcess(model.coldState(), model.layout.source) != -1;
+        spanS = cycling ? CYCLING_SPAN_S : SPAN_S;
+        stillK = cycling ? CYCLING_STILL_K : STILL_K;
+        last = new double[model.layout.size];
+        sum = new double[model.layout.size];
+        averageBefore = new double[model.layout.size];
     }
 
     /** Looks at the state at the end of an accepted stretch. */
@@ -25,26 +46,41 @@ final class RestDetector {
         if (reached || t < earliestS) {
             return;
         }
-        if (then == null) {
-            then = y.clone();
-            thenS = t;
-        } else if (t - thenS >= SPAN_S) {
-            reached = largestChange(y) <= STILL_K * (t - thenS) / SPAN_S;
-            System.arraycopy(y, 0, then, 0, y.length);
-            thenS = t;
+        if (lastS < 0) {
+            spanStartS = t;
+        } else {
+            for (int i = 0; i < y.length; i++) {
+                sum[i] += (t - lastS) * (last[i] + y[i]) / 2;
+            }
+        }
+        System.arraycopy(y, 0, last, 0, y.length);
+        lastS = t;
+        if (t - spanStartS >= spanS) {
+            closeSpan(t - spanStartS);
+            spanStartS = t;
         }
     }
 
-    private double largestChange(double[] y) {
+    private void closeSpan(double length) {
+        double largest = 0;
+        for (int i = 0; i < sum.length; i++) {
+            double average = sum[i] / length;
+            if (stores(i)) {
+                largest = Math.max(largest, Math.abs(average - averageBefore[i]));
+            }
+            averageBefore[i] = average;
+            sum[i] = 0;
+        }
+        reached = hasAverage && largest <= stillK;
+        hasAverage = true;
+    }
+
+    private boolean stores(int i) {
         StateLayout at = model.layout;
-        double largest = Math.max(Math.abs(y[at.oil] - then[at.oil]), Math.abs(y[at.boilerWall] - then[at.boilerWall]));
-        if (at.sourceSize > 0) {
-            largest = Math.max(largest, Math.abs(y[at.source] - then[at.source]));
-        }
-        for (int i = at.walls; i < at.fill; i++) {
-            largest = Math.max(largest, Math.abs(y[i] - then[i]));
-        }
-        return largest;
+        return i == at.oil
+                || i == at.boilerWall
+                || (i == at.source && at.sourceSize > 0 && !cycling)
+                || (i >= at.walls && i < at.fill);
     }
 
     boolean isReached() {

@@ -9,6 +9,7 @@ import java.util.Map;
  * @param kind "warmup" or "cooldown"
  * @param events what happens, in order of time; events that do not happen come last
  * @param series the time line
+ * @param column column temperatures at the times of the series
  * @param balance its energy balance
  * @param assumptions what was assumed, whole sentences
  * @param statistics integrator's counts, for diagnosis
@@ -17,6 +18,7 @@ public record RunResult(
         String kind,
         List<TimeEvent> events,
         TimeSeries series,
+        ColumnHistory column,
         EnergyBalance balance,
         List<String> assumptions,
         Map<String, Long> statistics) {

@@ -115,6 +115,7 @@ public final class RunSimulator {
                 kind,
                 new RunEvents(model, watches, steps, cooling, outcome.time(), ended).list(),
                 recorder.series(),
+                recorder.column(),
                 balance,
                 assumptions(cooling),
                 statistics(outcome.statistics()));

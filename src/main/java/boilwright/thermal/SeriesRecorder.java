@@ -38,6 +38,7 @@ final class SeriesRecorder implements StepHandler {
     private final List<Spec> specs = new ArrayList<>();
     private final List<Growing> data = new ArrayList<>();
     private final Growing times = new Growing();
+    private final List<double[]> cells = new ArrayList<>();
 
     SeriesRecorder(PumpModel model, RunSystem system, RestDetector rest) {
         this.rest = rest;
@@ -132,9 +133,15 @@ final class SeriesRecorder implements StepHandler {
         // several records at one time show a jump of modes: the first and the last are enough
         system.derivative(t, y, rates);
         times.add(t);
+        cells.add(Arrays.copyOfRange(y, model.layout.column, model.layout.column + model.layout.cells));
         for (int i = 0; i < specs.size(); i++) {
             data.get(i).add(specs.get(i).reading().applyAsDouble(y));
         }
+    }
+
+    /** Column temperatures at the times of the series. */
+    ColumnHistory column() {
+        return new ColumnHistory(model.geometry.midM.clone(), cells.toArray(new double[0][]));
     }
 
     TimeSeries series() {

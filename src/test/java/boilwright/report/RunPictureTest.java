@@ -39,7 +39,8 @@ class RunPictureTest {
     void marksEventsAndSaysWhatTheyAre() throws IOException {
         RunResult run = run();
         BufferedImage bare = read(RunPicture.png(
-                "Bench pump", new RunResult(run.kind(), List.of(), run.series(), run.balance(), List.of(), Map.of())));
+                "Bench pump",
+                new RunResult(run.kind(), List.of(), run.series(), run.column(), run.balance(), List.of(), Map.of())));
         assertThat(count(image, 0x404040, 0, 1000)).isGreaterThan(count(bare, 0x404040, 0, 1000) + 1000);
     }
 

@@ -16,6 +16,7 @@ import boilwright.rig.Rig;
 import boilwright.rig.Room;
 import boilwright.rig.Schedule;
 import boilwright.rig.Stage;
+import boilwright.thermal.ColumnHistory;
 import boilwright.thermal.EnergyBalance;
 import boilwright.thermal.NeededState;
 import boilwright.thermal.RunResult;
@@ -198,6 +199,7 @@ public final class Samples {
                         event("jet-full", "lower", 1010, ""),
                         new TimeEvent("jet-lit", "upper", NONE, "Too little pressure reaches it: 36 Pa of 60 Pa.")),
                 series(),
+                new ColumnHistory(new double[] {0.1}, new double[][] {{300}}),
                 new EnergyBalance(720e3, 410e3, 120e3, 2e3, 188e3, 2.1e-7),
                 List.of("The backing pump holds the foreline at 7 Pa."),
                 Map.of("steps", 900L));
