@@ -1,8 +1,6 @@
 package boilwright.answers;
 
-import java.text.MessageFormat;
-import java.util.Locale;
-import java.util.ResourceBundle;
+import boilwright.errors.Sentences;
 
 /**
  * Every sentence of an answer. The number is how many values its pattern takes; the pattern stands in the bundle {@code
@@ -162,30 +160,26 @@ enum AnswerText {
     CAUTION_CODES(0),
     CAUTION_AFTER_HEAT(0);
 
-    private static final ResourceBundle TEXT = ResourceBundle.getBundle("boilwright.text.answers", Locale.ROOT);
+    private static final Sentences SENTENCES = new Sentences("boilwright.text.answers");
+
     private final int argumentCount;
 
     AnswerText(int argumentCount) {
         this.argumentCount = argumentCount;
     }
 
+    /** How many values the sentence takes. */
     int argumentCount() {
         return argumentCount;
     }
 
-    String bundleKey() {
-        return name().toLowerCase(Locale.ROOT).replace('_', '-');
-    }
-
+    /** The sentence before its values are put in. */
     String pattern() {
-        return TEXT.getString(bundleKey());
+        return SENTENCES.pattern(this);
     }
 
     /** The whole sentence with its values. */
     String say(String... values) {
-        if (values.length != argumentCount) {
-            throw new IllegalArgumentException(this + " takes " + argumentCount + " values, not " + values.length);
-        }
-        return new MessageFormat(pattern(), Locale.ROOT).format(values);
+        return SENTENCES.say(this, argumentCount, values);
     }
 }

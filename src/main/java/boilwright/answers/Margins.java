@@ -28,16 +28,9 @@ final class Margins {
 
     private static final double GLASS_PERMISSIBLE_PA = 7e6;
     private static final double GLASS_HIGHEST_PA = 15e6;
-    private static final double WATER_OUT_K = 325.15;
-    private static final double WATER_IN_LOW_K = 289.15;
-    private static final double WATER_IN_HIGH_K = 300.15;
-    private static final double WATER_IN_NEVER_K = 305.15;
-    private static final double CAP_K = 366.15;
     private static final double MACH_THROTTLES = 0.6;
     private static final double SUPERHEAT_THROWS_K = 70;
     private static final double LEAST_LIQUID = 0.5;
-    private static final double LEAST_FILM_K = 5;
-    private static final double COMFORTABLE_FILM_K = 20;
 
     private final Rig rig;
     private final Limits limits;
@@ -78,7 +71,7 @@ final class Margins {
         margins.oil();
         margins.glass();
         margins.column();
-        margins.water();
+        margins.list.addAll(CoolingMargins.of(rig, steady));
         margins.foreline();
         margins.fuel();
         return worstFirst(margins.list);
@@ -96,7 +89,8 @@ final class Margins {
         list.add(maker.make());
     }
 
-    private String basis(OptionalDouble user, AnswerText usual) {
+    /** The user's own limit, or where the usual one comes from. */
+    static String basis(OptionalDouble user, AnswerText usual) {
         return user.isPresent() ? AnswerText.BASIS_USER.say() : usual.say();
     }
 
@@ -262,87 +256,6 @@ final class Margins {
                 .tightBelow(2)
                 .basis(basis(limits.hydrostaticSuperheatK(), AnswerText.BASIS_SUPERHEAT))
                 .cure(AnswerText.CURE_SUPERHEAT));
-        double film = steady.stages().stream()
-                .filter(s -> s.flowKgPerS() > 0)
-                .mapToDouble(StageState::filmMarginK)
-                .min()
-                .orElse(Double.NaN);
-        if (!Double.isNaN(film)) {
-            add(MarginMaker.of("film-margin", AnswerText.TITLE_FILM_MARGIN, Dimension.TEMPERATURE_DIFFERENCE)
-                    .value(film)
-                    .atLeast(LEAST_FILM_K)
-                    .tightBelow(COMFORTABLE_FILM_K / LEAST_FILM_K)
-                    .basis(AnswerText.BASIS_FILM_MARGIN.say())
-                    .cure(AnswerText.CURE_FILM_MARGIN));
-        }
-        MarginMaker cap = MarginMaker.of("cap", AnswerText.TITLE_CAP, Dimension.TEMPERATURE)
-                .from(roomK)
-                .side(Side.AT_MOST)
-                .tightBelow(1.2)
-                .cure(AnswerText.CURE_CAP);
-        if (steady.capK().isPresent()) {
-            cap.value(steady.capK().getAsDouble())
-                    .atMost(limits.capK().orElse(CAP_K))
-                    .basis(basis(limits.capK(), AnswerText.BASIS_CAP));
-        } else {
-            cap.basis(AnswerText.MISSING_CAP.say());
-        }
-        add(cap);
-    }
-
-    private void water() {
-        double inlet = rig.cooling().inletTemperatureK();
-        MarginMaker out = waterOut(rig, steady.waterOutK());
-        add(out);
-        MarginMaker flow = MarginMaker.of("water-flow", AnswerText.TITLE_WATER_FLOW, Dimension.VOLUME_FLOW)
-                .side(Side.AT_LEAST)
-                .tightBelow(1.25)
-                .cure(AnswerText.CURE_WATER_FLOW);
-        if (steady.waterOutK().isPresent()) {
-            double limit = limits.waterOutK().orElse(WATER_OUT_K);
-            double rise = steady.waterOutK().getAsDouble() - inlet;
-            double least = rig.cooling().flowM3PerS() * Math.max(0, rise) / Math.max(1e-9, limit - inlet);
-            flow.value(rig.cooling().flowM3PerS()).atLeast(least).basis(AnswerText.BASIS_WATER_FLOW.say());
-            boolean cold = inlet < limits.waterInLowK().orElse(WATER_IN_LOW_K);
-            double good = limits.waterInHighK().orElse(WATER_IN_HIGH_K);
-            double never = limits.waterInHighK().isPresent() ? good : WATER_IN_NEVER_K;
-            // colder than good is a nuisance, not a failure: it can only be tight
-            double tight = cold ? FAR + 1 : (never - 273.15) / (good - 273.15);
-            add(MarginMaker.of("water-in", AnswerText.TITLE_WATER_IN, Dimension.TEMPERATURE)
-                    .value(inlet)
-                    .atMost(never)
-                    .from(273.15)
-                    .tightBelow(tight)
-                    .basis(basis(limits.waterInHighK(), AnswerText.BASIS_WATER_IN))
-                    .cure(cold ? AnswerText.CURE_WATER_IN_COLD : AnswerText.CURE_WATER_IN_WARM));
-        } else {
-            flow.basis(AnswerText.MISSING_WATER.say());
-        }
-        add(flow);
-        MarginMaker chiller = MarginMaker.of("chiller", AnswerText.TITLE_CHILLER, Dimension.POWER)
-                .value(steady.heatToWaterW())
-                .side(Side.AT_MOST)
-                .tightBelow(1.2)
-                .basis(AnswerText.MISSING_CHILLER.say())
-                .cure(AnswerText.CURE_CHILLER);
-        rig.cooling().chillerCapacityW().ifPresent(c -> chiller.atMost(c).basis(AnswerText.BASIS_CHILLER.say()));
-        add(chiller);
-    }
-
-    /** The outlet against its limit; also used along runs. */
-    static MarginMaker waterOut(Rig rig, OptionalDouble outK) {
-        OptionalDouble user = rig.limits().waterOutK();
-        MarginMaker maker = MarginMaker.of("water-out", AnswerText.TITLE_WATER_OUT, Dimension.TEMPERATURE)
-                .from(rig.room().temperatureK())
-                .side(Side.AT_MOST)
-                .tightBelow(1.2)
-                .cure(AnswerText.CURE_WATER_OUT);
-        if (outK.isEmpty()) {
-            return maker.basis(AnswerText.MISSING_WATER.say());
-        }
-        return maker.value(outK.getAsDouble())
-                .atMost(user.orElse(WATER_OUT_K))
-                .basis(user.isPresent() ? AnswerText.BASIS_USER.say() : AnswerText.BASIS_WATER_OUT.say());
     }
 
     private void foreline() {

@@ -135,7 +135,7 @@ public final class Questions {
         boolean flows =
                 rig.cooling().flowM3PerS() > 0 && !rig.cooling().elements().isEmpty();
         OptionalDouble out = flows ? OptionalDouble.of(highest(run, "waterOutK")) : OptionalDouble.empty();
-        margins.add(Margins.waterOut(rig, out).make());
+        margins.add(CoolingMargins.waterOut(rig, out).make());
         return margins;
     }
 

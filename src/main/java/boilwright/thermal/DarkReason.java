@@ -5,6 +5,9 @@ import boilwright.units.QuantityWriter;
 
 /** Why a jet is not lit, in a practitioner's words. */
 final class DarkReason {
+    /** Share of the boiler's flow below which a jet gets nothing. */
+    private static final double NOTHING = 1e-6;
+
     private DarkReason() {}
 
     static String of(PumpModel model, int k) {
@@ -12,23 +15,23 @@ final class DarkReason {
         VapourColumn column = model.column;
         JetModes jets = model.jets;
         if (column.flow() <= 0) {
-            return "Jet " + name + " stays dark: the oil's vapour pressure does not reach the foreline pressure of "
-                    + pressure(model.forelinePa) + ".";
+            return ModelText.DARK_NO_VAPOUR.say(name, pressure(model.forelinePa));
         }
-        if (column.stageFlow[k] <= 0) {
-            return "Jet " + name + " stays dark: all vapour condenses in the column below it.";
+        if (column.stageFlow[k] < NOTHING * column.flow()) {
+            return ModelText.DARK_COLUMN_TAKES_ALL.say(name);
         }
         if (jets.fraction[k] < JetModes.LIT_AT) {
-            return "Jet " + name + " stays dark: it carries " + Math.round(100 * jets.fraction[k])
-                    + " % of its full flow, and half is needed.";
+            return ModelText.DARK_TOO_LITTLE.say(name, percent(jets.fraction[k]));
         }
         if (jets.holding(k, column.stagePa[k]) < 1) {
-            return "Jet " + name + " stays dark: " + pressure(jets.outletPa[k])
-                    + " stands against it, more than the " + pressure(jets.holdablePa(column.stagePa[k]))
-                    + " it can hold.";
+            return ModelText.DARK_BACK_PRESSURE.say(
+                    name, pressure(jets.outletPa[k]), pressure(jets.holdablePa(column.stagePa[k])));
         }
-        return "Jet " + name + " stays dark: only " + Math.round(100 * model.walls.condensedShare[k])
-                + " % of its vapour condenses on the wall, which is too warm.";
+        return ModelText.DARK_WARM_WALL.say(name, percent(model.walls.condensedShare[k]));
+    }
+
+    private static String percent(double share) {
+        return Long.toString(Math.round(100 * share));
     }
 
     private static String pressure(double pa) {

@@ -10,6 +10,9 @@ import java.util.OptionalDouble;
 
 /** Turns what was watched in a run into the events that people read, each with its reason. */
 final class RunEvents {
+    /** Chamber pressure for crossover before the backing pump is known, Pa. */
+    private static final double CROSSOVER_PA = 10;
+
     private final PumpModel model;
     private final RunWatches watches;
     private final List<Schedule.Step> steps;
@@ -43,13 +46,13 @@ final class RunEvents {
         for (String name : RunLimits.NAMES) {
             OptionalDouble t = watches.first("limit-reached", name, true);
             if (t.isPresent()) {
-                events.add(new TimeEvent("limit-reached", "", t, "A limit is passed: " + name + "."));
+                events.add(new TimeEvent("limit-reached", "", t, ModelText.LIMIT_PASSED.say(name)));
             }
         }
         if (model.layout.sourceSize == 2 && !cooling) {
             OptionalDouble t = watches.first("fuel-empty", "", false);
             if (t.isPresent()) {
-                events.add(new TimeEvent("fuel-empty", "", t, "The cartridge is empty and the flame goes out."));
+                events.add(new TimeEvent("fuel-empty", "", t, ModelText.FUEL_EMPTY.say()));
             }
         }
         events.sort(Comparator.comparingDouble(e -> e.timeS().orElse(Double.MAX_VALUE)));
@@ -61,74 +64,63 @@ final class RunEvents {
         for (Schedule.Step step : steps) {
             double level = step instanceof Schedule.Power power ? power.fraction() : 1;
             if (level > 0 && before == 0) {
-                events.add(new TimeEvent("heat-on", "", OptionalDouble.of(step.atS()), "The heat is turned on."));
+                events.add(new TimeEvent("heat-on", "", OptionalDouble.of(step.atS()), ModelText.HEAT_ON.say()));
             } else if (level == 0 && before > 0) {
-                events.add(new TimeEvent("heat-off", "", OptionalDouble.of(step.atS()), "The heat is turned off."));
+                events.add(new TimeEvent("heat-off", "", OptionalDouble.of(step.atS()), ModelText.HEAT_OFF.say()));
             }
             before = level;
         }
-        add(
-                "degassed",
-                "",
-                watches.first("degassed", "", true),
-                "The oil has given off its dissolved air; it no longer loads the backing pump.",
-                "The oil still holds more than a twentieth of its air at the end of the run.");
+        String foreline = pressure(model.forelinePa);
+        add("degassed", "", first("degassed", ""), ModelText.DEGASSED.say(), ModelText.DEGASSED_NOT.say());
         add(
                 "first-vapour",
                 "",
-                watches.first("first-vapour", "", true),
-                "The oil's vapour pressure passes the foreline pressure of " + pressure(model.forelinePa) + ".",
-                "The oil's vapour pressure never reaches the foreline pressure of " + pressure(model.forelinePa) + ".");
+                first("first-vapour", ""),
+                ModelText.FIRST_VAPOUR.say(foreline),
+                ModelText.FIRST_VAPOUR_NOT.say(foreline));
         for (int k = 0; k < model.jets.stages; k++) {
             String stage = watches.stage(k);
             add(
                     "front-at-stage",
                     stage,
-                    watches.first("front-at-stage", stage, true),
-                    "Hot vapour has reached the throat of jet " + stage + ".",
-                    "The vapour front never reaches jet " + stage + ".");
-            add("jet-lit", stage, watches.lit(k).first(true), "Jet " + stage + " works.", DarkReason.of(model, k));
-            add(
-                    "jet-full",
-                    stage,
-                    watches.full(k).first(true),
-                    "Jet " + stage + " carries nine tenths of its full flow or more.",
-                    notFull(k));
+                    first("front-at-stage", stage),
+                    ModelText.FRONT.say(stage),
+                    ModelText.FRONT_NOT.say(stage));
+            add("jet-lit", stage, watches.lit(k).first(true), ModelText.JET_LIT.say(stage), DarkReason.of(model, k));
+            add("jet-full", stage, watches.full(k).first(true), ModelText.JET_FULL.say(stage), notFull(k));
         }
         OptionalDouble pumping = model.jets.allFull() ? watches.allFull().lastOn() : OptionalDouble.empty();
-        add("full-pumping", "", pumping, "All jets carry their full flow.", neverFull());
+        add("full-pumping", "", pumping, ModelText.FULL_PUMPING.say(), ModelText.FULL_PUMPING_NOT.say(notFullNames()));
         add(
                 "crossover-allowed",
                 "",
                 pumping,
-                "All jets are full; the chamber may be opened to the pump once it is roughed below "
-                        + pressure(CROSSOVER_PA) + ".",
-                "Not all jets become full, so the chamber must stay on the backing pump.");
+                ModelText.CROSSOVER.say(pressure(CROSSOVER_PA)),
+                ModelText.CROSSOVER_NOT.say());
     }
 
-    /** Chamber pressure for crossover before the backing pump is known, Pa. */
-    private static final double CROSSOVER_PA = 10;
+    private OptionalDouble first(String name, String stage) {
+        return watches.first(name, stage, true);
+    }
 
     private String notFull(int k) {
-        if (!model.jets.isLit(k)) {
-            return DarkReason.of(model, k);
-        }
-        return "Jet " + watches.stage(k) + " stays at " + Math.round(100 * model.jets.fraction[k])
-                + " % of its full flow; nine tenths are wanted.";
+        return model.jets.isLit(k)
+                ? ModelText.JET_FULL_NOT.say(watches.stage(k), Long.toString(Math.round(100 * model.jets.fraction[k])))
+                : DarkReason.of(model, k);
     }
 
-    private String neverFull() {
+    private String notFullNames() {
         List<String> names = new ArrayList<>();
         for (int k = 0; k < model.jets.stages; k++) {
             if (!model.jets.isFull(k)) {
                 names.add(watches.stage(k));
             }
         }
-        return names.isEmpty() ? "" : "Not full at the end of the run: " + String.join(", ", names) + ".";
+        return String.join(", ", names);
     }
 
     private void coolingEvents() {
-        events.add(new TimeEvent("heat-off", "", OptionalDouble.of(0), "The heat is turned off."));
+        events.add(new TimeEvent("heat-off", "", OptionalDouble.of(0), ModelText.HEAT_OFF.say()));
         OptionalDouble gone = OptionalDouble.of(0);
         for (int k = 0; k < model.jets.stages; k++) {
             if (watches.lit(k).first(true).isEmpty()) {
@@ -136,80 +128,47 @@ final class RunEvents {
             }
             String stage = watches.stage(k);
             OptionalDouble lost = watches.lit(k).first(false);
-            add("jet-lost", stage, lost, "Jet " + stage + " goes out.", "Jet " + stage + " is still lit.");
+            add("jet-lost", stage, lost, ModelText.JET_LOST.say(stage), ModelText.JET_LOST_NOT.say(stage));
             gone = gone.isPresent() && lost.isPresent()
                     ? OptionalDouble.of(Math.max(gone.getAsDouble(), lost.getAsDouble()))
                     : OptionalDouble.empty();
         }
+        add("jets-gone", "", gone, ModelText.JETS_GONE.say(), ModelText.JETS_GONE_NOT.say());
         add(
-                "jets-gone",
+                "flow-zero",
                 "",
-                gone,
-                "No jet pumps any more; the high-vacuum valve must be shut by now.",
-                "Some jet is still lit.");
-        add("flow-zero", "", flowZero(), "No more vapour leaves the oil.", "The oil still gives off vapour.");
+                already(watches.first("first-vapour", "", false)),
+                ModelText.FLOW_ZERO.say(),
+                ModelText.FLOW_ZERO_NOT.say());
+        OptionalDouble airLimit = model.fluid.airAdmissionLimit();
         add(
                 "air-allowed",
                 "",
-                watches.first("air-allowed", "", true),
-                airReason(),
-                model.fluid.airAdmissionLimit().isPresent()
-                        ? "The oil is still too hot for air."
-                        : "No temperature at which this oil may meet air is known.");
+                airLimit.isPresent() ? already(first("air-allowed", "")) : airLimit,
+                airLimit.isPresent() ? ModelText.AIR_ALLOWED.say(temperature(airLimit.getAsDouble())) : "",
+                airLimit.isPresent() ? ModelText.AIR_ALLOWED_NOT.say() : ModelText.AIR_LIMIT_UNKNOWN.say());
         add(
                 "touch-safe",
                 "",
-                already(watches.first("touch-safe", "", true), "touch-safe"),
-                "Every outside face is below 60 degC (metal) or 70 degC (glass).",
-                "Some outside face is still too hot to touch.");
-        OptionalDouble leave = watches.first("water-may-stop", "", true);
-        add(
-                "water-may-stop",
-                "",
-                leave,
-                "The oil is below " + leaveTemperature() + " and gives off no vapour: the water may be turned off.",
-                "The oil is still too hot to stop the water.");
-        add(
-                "backing-may-stop",
-                "",
-                leave,
-                "The oil is below " + leaveTemperature() + " and gives off no vapour: the backing pump may be stopped.",
-                "The oil is still too hot to stop the backing pump.");
-    }
-
-    private OptionalDouble flowZero() {
-        return already(watches.first("first-vapour", "", false), "first-vapour");
+                already(first("touch-safe", "")),
+                ModelText.TOUCH_SAFE.say(),
+                ModelText.TOUCH_SAFE_NOT.say());
+        OptionalDouble leave = already(first("water-may-stop", ""));
+        String cold =
+                temperature(Math.min(RunWatches.LEAVE_OIL_K, model.fluid.saturationTemperature(model.forelinePa)));
+        add("water-may-stop", "", leave, ModelText.WATER_MAY_STOP.say(cold), ModelText.WATER_MAY_STOP_NOT.say());
+        add("backing-may-stop", "", leave, ModelText.BACKING_MAY_STOP.say(cold), ModelText.BACKING_MAY_STOP_NOT.say());
     }
 
     /** A condition that already held at the start and was never crossed holds from 0 s. */
-    private OptionalDouble already(OptionalDouble crossing, String name) {
-        if (crossing.isPresent() || !ended) {
-            return crossing;
-        }
-        return OptionalDouble.of(0);
-    }
-
-    private String airReason() {
-        return model.fluid.airAdmissionLimit().isPresent()
-                ? "The oil is below "
-                        + temperature(model.fluid.airAdmissionLimit().getAsDouble())
-                        + ": air may be let in, slowly, with the backing pump isolated."
-                : "";
-    }
-
-    private String leaveTemperature() {
-        return temperature(Math.min(RunWatches.LEAVE_OIL_K, model.fluid.saturationTemperature(model.forelinePa)));
+    private OptionalDouble already(OptionalDouble crossing) {
+        return crossing.isPresent() || !ended ? crossing : OptionalDouble.of(0);
     }
 
     private void add(String id, String stage, OptionalDouble t, String reason, String otherwise) {
-        String why = t.isPresent()
-                ? reason
-                : otherwise
-                        + (ended
-                                ? ""
-                                : " The run was broken off after " + QuantityWriter.writeAuto(endS, Dimension.TIME)
-                                        + ".");
-        events.add(new TimeEvent(id, stage, t, why));
+        String brokenOff =
+                ended ? "" : " " + ModelText.RUN_BROKEN_OFF.say(QuantityWriter.writeAuto(endS, Dimension.TIME));
+        events.add(new TimeEvent(id, stage, t, t.isPresent() ? reason : otherwise + brokenOff));
     }
 
     private static String pressure(double pa) {

@@ -160,12 +160,8 @@ public final class RunSimulator {
 
     private static List<String> assumptions(boolean cooling) {
         return cooling
-                ? List.of(
-                        "The pump starts from its steady state with the heat turned off at 0 s.",
-                        "Water, backing pump and room stay as they are.")
-                : List.of(
-                        "Everything starts at room temperature and the charge is full of air.",
-                        "The backing pump has the foreline down at 0 s and holds it there; its gas load is not followed.");
+                ? List.of(ModelText.ASSUMED_HOT_START.say(), ModelText.ASSUMED_WATER_GOES_ON.say())
+                : List.of(ModelText.ASSUMED_COLD_START.say(), ModelText.ASSUMED_BACKING_HOLDS.say());
     }
 
     private static Map<String, Long> statistics(OdeStatistics s) {

@@ -165,14 +165,14 @@ final class SteadyReport {
 
     private static List<String> assumptions(PumpModel model) {
         List<String> list = new ArrayList<>();
-        list.add("The source stands at the last level of its schedule.");
-        list.add("The foreline is held at a fixed pressure and the water inlet at a fixed temperature and flow.");
-        list.add("A thermostat is taken as proportional at rest.");
+        list.add(ModelText.ASSUMED_LAST_LEVEL.say());
+        list.add(ModelText.ASSUMED_FIXED_BOUNDARIES.say());
+        list.add(ModelText.ASSUMED_PROPORTIONAL.say());
         if (model.source.size() == 2) {
-            list.add("At rest the gas cartridge is as warm as the room.");
+            list.add(ModelText.ASSUMED_WARM_CARTRIDGE.say());
         }
         if (model.walls.lossKgPerS() > 0) {
-            list.add("Oil that leaves into the foreline is taken as replaced.");
+            list.add(ModelText.ASSUMED_OIL_REPLACED.say());
         }
         return list;
     }
