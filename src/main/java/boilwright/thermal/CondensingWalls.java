@@ -174,9 +174,13 @@ final class CondensingWalls {
         }
         surfaceK = faceK + x;
         share = surfaceK >= saturationK ? 0 : 1 - fluid.vapourPressure(surfaceK) / wallPa;
-        // a film hotter than the oil condenses nothing, so where it would return does not matter
-        double meanK = Math.min(faceK + x / 2, Math.max(oilK, wallK));
-        returnEnthalpy = fluid.liquidEnthalpy(meanK + reheat * (oilK - meanK));
+        if (share > 0) {
+            double meanK = faceK + x / 2;
+            returnEnthalpy = fluid.liquidEnthalpy(meanK + reheat * (oilK - meanK));
+        } else {
+            // nothing condenses, so where it would return does not matter
+            returnEnthalpy = oilEnthalpy;
+        }
     }
 
     /** Liquid enthalpy at the oil's temperature, J/kg. */

@@ -203,7 +203,8 @@ final class PumpModel implements OdeSystem {
         double intoOil = boiler.heatToOilW(wallK, oilK);
         intoOilW = intoOil;
         boolean direct = source.heatsLiquid();
-        dydt[layout.boilerWall] = ((direct ? 0 : delivered) - boilerLossW - intoOil) / boiler.heatCapacity();
+        double intoBody = boilerToBodyW(y);
+        dydt[layout.boilerWall] = ((direct ? 0 : delivered) - boilerLossW - intoOil - intoBody) / boiler.heatCapacity();
         columnHeat(y, cellHeat);
         for (int j = 0; j < geometry.cells; j++) {
             dydt[layout.column + j] = cellHeat[j] / geometry.heatCapacity[j];
@@ -214,6 +215,7 @@ final class PumpModel implements OdeSystem {
         for (int w = 0; w < wallGeometry.count; w++) {
             heatToWall[w] += walls.heatW[w];
         }
+        alongBody(y, intoBody);
         waterNodes(y, dydt);
         for (int w = 0; w < wallGeometry.count; w++) {
             dydt[layout.walls + w] = (heatToWall[w] - bareWallLoss(w, y)) / wallGeometry.heatCapacity[w];
@@ -253,6 +255,38 @@ final class PumpModel implements OdeSystem {
         double toBody = cellToBody(j, y[i], y[layout.walls + facing[j]]);
         heatToWall[facing[j]] += toBody;
         return heat - toBody;
+    }
+
+    /** Heat conducted from the boiler's wall up into the body, W. */
+    double boilerToBodyW(double[] y) {
+        return wallGeometry.fromBoiler * (y[layout.boilerWall] - y[layout.walls + wallGeometry.upward[0]]);
+    }
+
+    private void alongBody(double[] y, double intoBody) {
+        int[] upward = wallGeometry.upward;
+        heatToWall[upward[0]] += intoBody;
+        for (int i = 0; i < upward.length - 1; i++) {
+            double up = wallGeometry.alongBody[i] * (y[layout.walls + upward[i]] - y[layout.walls + upward[i + 1]]);
+            heatToWall[upward[i]] -= up;
+            heatToWall[upward[i + 1]] += up;
+        }
+    }
+
+    /** Heat conducted along the body into wall w if it had this temperature and its neighbours those of the state, W. */
+    double conductedW(int w, double wallK, double[] y) {
+        int[] upward = wallGeometry.upward;
+        double heat = 0;
+        for (int i = 0; i < upward.length; i++) {
+            if (upward[i] == w) {
+                heat += i == 0
+                        ? wallGeometry.fromBoiler * (y[layout.boilerWall] - wallK)
+                        : wallGeometry.alongBody[i - 1] * (y[layout.walls + upward[i - 1]] - wallK);
+                if (i < upward.length - 1) {
+                    heat += wallGeometry.alongBody[i] * (y[layout.walls + upward[i + 1]] - wallK);
+                }
+            }
+        }
+        return heat;
     }
 
     /** Radiation and thin-gas conduction from cell j to the body wall it faces, W. */

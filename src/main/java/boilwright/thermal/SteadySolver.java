@@ -173,12 +173,13 @@ public final class SteadySolver {
         if (!model.water.flows() && dryStandingWater()) {
             settle();
         }
-        faceHeat(oilK);
+        faceHeat();
     }
 
     private void settle() {
         for (int i = 0; i < MOST_COUPLINGS; i++) {
             column.settle(y);
+            boilerWall();
             if (walls.settle(y) < COUPLED_K) {
                 model.modesChanged();
                 model.solveFlows(y);
@@ -204,25 +205,41 @@ public final class SteadySolver {
         return dried;
     }
 
-    private void faceHeat(double oilK) {
-        double intoOil = model.column.flow() * model.column.latentHeat() + model.returnHeatW();
-        boolean flame = model.source.flameOn();
-        boolean covered = model.source.coversHeatedArea();
+    /** Boiler wall at which the vapour's heat passes into the oil, for what it conducts into the body. */
+    private void boilerWall() {
+        double oilK = y[model.layout.oil];
         if (model.source.heatsLiquid()) {
-            wallK = Roots.bracketed(
-                    t -> model.boiler.heatToOilW(t, oilK) + model.boiler.outsideLossW(t, flame, covered),
-                    Math.min(oilK, model.roomK) - 1,
-                    Math.max(oilK, model.roomK) + 1,
+            y[model.layout.boilerWall] = Roots.bracketed(
+                    this::idleWallLoss,
+                    Math.min(oilK, y[model.layout.walls + model.wallGeometry.upward[0]]) - 200,
+                    Math.max(oilK, model.roomK) + 200,
                     ROOT_TOLERANCE,
                     0,
                     "boiler wall at rest");
-            double intoWall = -model.boiler.heatToOilW(wallK, oilK);
-            faceHeatW = intoOil + intoWall;
-            faceK = wallK;
-            return;
+        } else {
+            y[model.layout.boilerWall] = model.boiler.wallForHeat(intoOil(), oilK);
         }
-        wallK = model.boiler.wallForHeat(intoOil, oilK);
-        faceHeatW = intoOil + model.boiler.outsideLossW(wallK, flame, covered);
-        faceK = wallK + faceHeatW * model.boiler.halfResistance();
+    }
+
+    private double intoOil() {
+        return model.column.flow() * model.column.latentHeat() + model.returnHeatW();
+    }
+
+    private double outsideLoss(double t) {
+        return model.boiler.outsideLossW(t, model.source.flameOn(), model.source.coversHeatedArea());
+    }
+
+    /** What a wall that no source heats takes from the oil and loses, W; zero at rest. */
+    private double idleWallLoss(double t) {
+        double conducted = model.wallGeometry.fromBoiler * (t - y[model.layout.walls + model.wallGeometry.upward[0]]);
+        return model.boiler.heatToOilW(t, y[model.layout.oil]) + outsideLoss(t) + conducted;
+    }
+
+    private void faceHeat() {
+        boilerWall();
+        wallK = y[model.layout.boilerWall];
+        double lost = outsideLoss(wallK) + model.boilerToBodyW(y);
+        faceHeatW = intoOil() + lost;
+        faceK = wallK + (model.source.heatsLiquid() ? 0 : faceHeatW * model.boiler.halfResistance());
     }
 }

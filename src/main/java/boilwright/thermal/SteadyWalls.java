@@ -79,8 +79,8 @@ final class SteadyWalls {
         wall = w;
         node = model.nodeOfWall(w);
         upstreamK = node < 0 ? model.roomK : model.water.upstreamK(node, y, layout.water);
-        double low = Math.min(model.roomK, node < 0 ? model.roomK : model.water.inletK) - 5;
-        double high = Math.max(Math.max(y[layout.oil], model.roomK), upstreamK) + 5;
+        double low = Math.min(model.roomK, model.water.inletK) - 5;
+        double high = Math.max(Math.max(Math.max(y[layout.oil], y[layout.boilerWall]), model.roomK), upstreamK) + 5;
         double found = Roots.bracketed(wallBalance, low, high, ROOT_TOLERANCE, 0, "body wall at rest");
         wallBalance(found);
         double change = Math.abs(found - y[layout.walls + w]);
@@ -94,10 +94,10 @@ final class SteadyWalls {
 
     private double wallBalance(double wallK) {
         trialWallK = wallK;
-        double heat = 0;
+        double heat = model.conductedW(wall, wallK, y);
         if (wall != model.wallGeometry.lower) {
             model.walls.solveWall(wall, vapour, vapourPa, wallK, wall != model.wallGeometry.cap);
-            heat = model.walls.heatW[wall];
+            heat += model.walls.heatW[wall];
         }
         for (int j = 0; j < model.geometry.cells; j++) {
             if (model.facing(j) == wall) {

@@ -69,8 +69,13 @@ final class SurfaceLoss {
 
     /** Cubic through the four nearest entries: continuous, and the slopes of neighbours agree to the third order. */
     private static double interpolate(double[] table, double wallK) {
+        if (wallK > HIGHEST_K - 2 * SPACING_K) {
+            // only trial states of a search come here: straight on, so that the search stays monotone
+            int last = table.length - 1;
+            return table[last] + (table[last] - table[last - 1]) * (wallK - HIGHEST_K) / SPACING_K;
+        }
         double x = (wallK - LOWEST_K) / SPACING_K;
-        int i = Math.max(1, Math.min(table.length - 3, (int) Math.floor(x)));
+        int i = Math.max(1, (int) Math.floor(x));
         double u = x - i;
         double a = table[i - 1];
         double b = table[i];

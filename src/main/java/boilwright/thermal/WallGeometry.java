@@ -26,6 +26,12 @@ final class WallGeometry {
     final double[] halfResistance;
 
     final double[] emissivityInside;
+    /** Walls of the body from the boiler up: the lower wall when there is one, then the zones. */
+    final int[] upward;
+    /** Conductance along the body between upward[i] and upward[i + 1], W/K. */
+    final double[] alongBody;
+    /** Conductance along the body from the boiler to upward[0], W/K. */
+    final double fromBoiler;
 
     WallGeometry(Rig rig, double columnHeightM) {
         Body body = rig.body();
@@ -52,6 +58,17 @@ final class WallGeometry {
         }
         if (cap >= 0) {
             plate(cap, rig.topCap().orElseThrow(), columnHeightM);
+        }
+        upward = new int[zones + (hasLower ? 1 : 0)];
+        for (int i = 0; i < upward.length; i++) {
+            upward[i] = hasLower ? (i == 0 ? lower : i - 1) : i;
+        }
+        double section = Math.PI * (body.innerDiameterM() + body.wallThicknessM()) * body.wallThicknessM();
+        double perLength = body.material().conductivity() * section;
+        fromBoiler = perLength / (heightM[upward[0]] / 2);
+        alongBody = new double[upward.length - 1];
+        for (int i = 0; i < alongBody.length; i++) {
+            alongBody[i] = perLength / ((heightM[upward[i]] + heightM[upward[i + 1]]) / 2);
         }
     }
 
