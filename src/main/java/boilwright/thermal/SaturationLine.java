@@ -3,7 +3,8 @@ package boilwright.thermal;
 import boilwright.fluid.TabulatedFluid;
 
 /**
- * Saturation temperature and kinetic condensation limit p/sqrt(2 pi Rs Ts) against pressure, for the innermost loop: cubic
+ * Saturation temperature, kinetic condensation limit p/sqrt(2 pi Rs Ts) and what the resistance of the liquid's surface needs
+ * (see {@link boilwright.heattransfer.InterfaceResistance}) against pressure, for the innermost loop: cubic
  * Hermite pieces found from the leading bits of the pressure, which spares the logarithm and the root. Within 1e-7 K of the
  * fluid's own answer, which is asked outside the table.
  */
@@ -12,7 +13,7 @@ final class SaturationLine {
     private static final int PIECES_LOG2 = 6;
 
     private static final int SHIFT = 52 - PIECES_LOG2;
-    private static final int COLUMNS = 8;
+    private static final int COLUMNS = 12;
     private static final double HIGHEST_PA = 1e5;
 
     private final TabulatedFluid fluid;
@@ -25,6 +26,8 @@ final class SaturationLine {
     double temperatureK;
     /** Kinetic limit at the pressure asked last, kg/(m2 s). */
     double kineticFlux;
+    /** Ts squared over the kinetic limit: the resistance of the surface times latent heat squared over Rs, m2 s K2/kg. */
+    double interfaceResistance;
 
     SaturationLine(TabulatedFluid fluid, double forelinePa) {
         this.fluid = fluid;
@@ -49,8 +52,13 @@ final class SaturationLine {
         double t1Slope = step / fluid.vapourPressureSlope(t1);
         double k0 = flux(left, t0);
         double k1 = flux(right, t1);
+        double k0Slope = k0 * (step / left - t0Slope / (2 * t0));
+        double k1Slope = k1 * (step / right - t1Slope / (2 * t1));
+        double r0 = t0 * t0 / k0;
+        double r1 = t1 * t1 / k1;
         piece(at, t0, t1, t0Slope, t1Slope);
-        piece(at + 4, k0, k1, k0 * (step / left - t0Slope / (2 * t0)), k1 * (step / right - t1Slope / (2 * t1)));
+        piece(at + 4, k0, k1, k0Slope, k1Slope);
+        piece(at + 8, r0, r1, r0 * (2 * t0Slope / t0 - k0Slope / k0), r1 * (2 * t1Slope / t1 - k1Slope / k1));
     }
 
     private void piece(int at, double left, double right, double leftSlope, double rightSlope) {
@@ -72,13 +80,16 @@ final class SaturationLine {
         if (i < 0 || i >= pieces) {
             temperatureK = fluid.saturationTemperature(pressurePa);
             kineticFlux = flux(pressurePa, temperatureK);
+            interfaceResistance = temperatureK * temperatureK / kineticFlux;
             return;
         }
         // the remaining bits are the place within the piece
         long within = bits & ((1L << SHIFT) - 1);
         double d = within * (1.0 / (1L << SHIFT));
         int k = COLUMNS * (int) i;
-        temperatureK = table[k] + d * (table[k + 1] + d * (table[k + 2] + d * table[k + 3]));
-        kineticFlux = table[k + 4] + d * (table[k + 5] + d * (table[k + 6] + d * table[k + 7]));
+        double d2 = d * d;
+        temperatureK = table[k] + d * table[k + 1] + d2 * (table[k + 2] + d * table[k + 3]);
+        kineticFlux = table[k + 4] + d * table[k + 5] + d2 * (table[k + 6] + d * table[k + 7]);
+        interfaceResistance = table[k + 8] + d * table[k + 9] + d2 * (table[k + 10] + d * table[k + 11]);
     }
 }

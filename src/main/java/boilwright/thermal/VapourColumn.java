@@ -44,6 +44,11 @@ final class VapourColumn {
     private final double[] throatFactor;
     private final double[] cellLiquidEnthalpy;
     private final SaturationLine saturation;
+    /** Nusselt's mean coefficient for a film group, h' and dT of one. */
+    private final double filmFactor;
+    /** Area over the heat that a kilogram gives to the wall, m2 kg/J. */
+    private final double[] perCondensation;
+
     private final double[] perFlowArea;
     /** Reynolds number per mass flux, m2 s/kg. */
     private final double[] perViscousFlux;
@@ -64,7 +69,7 @@ final class VapourColumn {
     private double vapourEnthalpy;
     private double rsT;
     private double rootRsT;
-    private double surfaceEnergy;
+    private double perSurfaceEnergy;
 
     // the march under way
     private double cap;
@@ -109,6 +114,8 @@ final class VapourColumn {
         cellAvailable = new double[geometry.cells];
         cellSaturationK = new double[geometry.cells];
         cellLiquidEnthalpy = new double[geometry.cells];
+        perCondensation = new double[geometry.cells];
+        filmFactor = NusseltFilm.meanCoefficient(1, 1, geometry.heightM, 1);
         stageFlow = new double[stages];
         stagePa = new double[stages];
         saturation = new SaturationLine(fluid, rig.foreline().pressurePa());
@@ -195,10 +202,11 @@ final class VapourColumn {
         vapourEnthalpy = fluid.liquidEnthalpy(oilK) + latent;
         rsT = gasConstant * oilK;
         rootRsT = Math.sqrt(rsT);
-        surfaceEnergy = latent * latent / gasConstant;
+        perSurfaceEnergy = gasConstant / (latent * latent);
         evaporationFactor = evaporationCoefficient * surfaceArea / Math.sqrt(2 * Math.PI * rsT);
         for (int j = 0; j < geometry.cells; j++) {
             cellLiquidEnthalpy[j] = fluid.liquidEnthalpy(state[columnStart + j]);
+            perCondensation[j] = geometry.innerAreaM2[j] / (vapourEnthalpy - cellLiquidEnthalpy[j]);
         }
         if (saturationPa <= forelinePa) {
             still();
@@ -211,8 +219,8 @@ final class VapourColumn {
 
     /**
      * The root of m - march(m) between no flow and the flow at which the boiler would be at foreline pressure. The first two
-     * trials depend on the state alone: all that can enter is taken; then takes in proportion to the pressure. After that
-     * inverse interpolation, kept inside the bracket. Returns what is taken at the root, so that mass closes to the last digit.
+     * trials depend on the state alone: all that can enter is taken; then halfway (by ratio) to takes in proportion to the
+     * pressure, because they rise faster than that. After that inverse interpolation, kept inside the bracket. Returns what is taken at the root, so that mass closes to the last digit.
      */
     private double findFlow() {
         double low = 0;
@@ -241,7 +249,7 @@ final class VapourColumn {
                 return taken;
             }
             double next = round == 0
-                    ? proportional(taken / marchPa, boiling(m))
+                    ? Math.sqrt(m * proportional(taken / marchPa, boiling(m)))
                     : interpolated(m, g, mBefore, gBefore, mTwoBefore, gTwoBefore);
             // now and then a plain halving, so that a kink cannot keep one end of the bracket in place
             if (!(next > low && next < high) || round % HALVING_EVERY == HALVING_EVERY - 1) {
@@ -307,7 +315,7 @@ final class VapourColumn {
         enter(m, pv);
         int j = 0;
         while (j < geometry.cells && cap - nextTaken > NOTHING_LEFT * cap) {
-            climb(j, m, nextPa, nextTaken, state[columnStart + j], cellLiquidEnthalpy[j]);
+            climb(j, m, nextPa, nextTaken, state[columnStart + j], perCondensation[j]);
             j++;
         }
         reached = j;
@@ -328,18 +336,19 @@ final class VapourColumn {
     }
 
     /** One cell and the throats at its top, from pressure and sum taken below it to those above it. */
-    private void climb(int j, double m, double pa, double takenBelow, double wallK, double liquidEnthalpy) {
+    private void climb(int j, double m, double pa, double takenBelow, double wallK, double perCondensation) {
         double perArea = perFlowArea[j];
         double flux = Math.max(0, m - takenBelow) * perArea;
         double p = Math.max(least, pa - friction(flux, pa, j));
         cellPa[j] = p;
         double available = cap - takenBelow;
         cellAvailable[j] = available;
-        double take = limited(cellWant(j, p, wallK, liquidEnthalpy), available);
+        double take = limited(cellWant(j, p, wallK, perCondensation), available);
         cellTake[j] = take;
         double taken = takenBelow + take;
         double after = Math.max(0, m - taken) * perArea;
-        p = recovered(p, flux, after);
+        double recovery = momentumRecovery * rsT / p;
+        p = recovered(p, recovery, flux, after);
         for (int k = firstStage[j]; k < firstStage[j + 1]; k++) {
             stagePa[k] = p;
             double jet = limited(throatFactor[k] * p / rootRsT, cap - taken);
@@ -347,7 +356,7 @@ final class VapourColumn {
             taken += jet;
             double before = after;
             after = Math.max(0, m - taken) * perArea;
-            p = recovered(p, before, after);
+            p = recovered(p, momentumRecovery * rsT / p, before, after);
         }
         nextPa = p;
         nextTaken = taken;
@@ -386,13 +395,12 @@ final class VapourColumn {
         return laminar * rsT / p;
     }
 
-    private double recovered(double p, double fluxBefore, double fluxAfter) {
-        double given = momentumRecovery * (fluxBefore - fluxAfter) * (fluxBefore + fluxAfter) * rsT / p;
-        return Math.min(ceiling, p + given);
+    private double recovered(double p, double recovery, double fluxBefore, double fluxAfter) {
+        return Math.min(ceiling, p + recovery * (fluxBefore - fluxAfter) * (fluxBefore + fluxAfter));
     }
 
     /** What the wall of cell j would condense from plenty of vapour at pressure p, kg/s. */
-    private double cellWant(int j, double p, double wallK, double liquidEnthalpy) {
+    private double cellWant(int j, double p, double wallK, double perCondensation) {
         saturation.at(p);
         double saturationK = saturation.temperatureK;
         cellSaturationK[j] = saturationK;
@@ -400,14 +408,16 @@ final class VapourColumn {
         if (dT <= 0) {
             return 0;
         }
+        // the film's coefficient times dT; the power of 3/4 comes cheaper as two roots than through a quotient
         double filmK = wallK + dT / 2;
-        double film = NusseltFilm.meanCoefficient(
-                fluid.filmGroup(filmK), latent + specificHeat * (oilK - filmK), geometry.heightM, dT);
-        double kinetic = saturation.kineticFlux;
-        double surface = kinetic * surfaceEnergy / (saturationK * saturationK);
-        double area = geometry.innerAreaM2[j];
-        double want = area * dT * film * surface / ((film + surface) * (vapourEnthalpy - liquidEnthalpy));
-        return limited(want, area * kinetic);
+        double root = Math.sqrt(dT);
+        double film = filmFactor
+                * fluid.filmGroup(filmK)
+                * Math.sqrt(Math.sqrt(latent + specificHeat * (oilK - filmK)))
+                * root
+                * Math.sqrt(root);
+        double want = perCondensation * film * dT / (dT + film * saturation.interfaceResistance * perSurfaceEnergy);
+        return limited(want, geometry.innerAreaM2[j] * saturation.kineticFlux);
     }
 
     /**
@@ -421,8 +431,8 @@ final class VapourColumn {
             return 0;
         }
         double step = 1e-4 * dT;
-        double enthalpy = cellLiquidEnthalpy[j] - specificHeat * step;
-        double colder = limited(cellWant(j, cellPa[j], wallK - step, enthalpy), cellAvailable[j]);
+        double heat = vapourEnthalpy - cellLiquidEnthalpy[j] + specificHeat * step;
+        double colder = limited(cellWant(j, cellPa[j], wallK - step, geometry.innerAreaM2[j] / heat), cellAvailable[j]);
         return (cellTake[j] - colder) / step;
     }
 
@@ -430,6 +440,12 @@ final class VapourColumn {
     static double limited(double want, double available) {
         if (available <= 0 || want <= 0) {
             return 0;
+        }
+        // beyond this ratio the eighth power is below the last digit
+        if (want < 0.01 * available) {
+            return want;
+        } else if (available < 0.01 * want) {
+            return available;
         }
         double small = Math.min(want, available);
         double r = small / Math.max(want, available);
