@@ -1,14 +1,14 @@
 package boilwright.thermal;
 
+import boilwright.errors.ComputationException;
+import boilwright.errors.Message;
+import boilwright.errors.MessageKey;
 import boilwright.fluid.TabulatedFluid;
 import boilwright.gasflow.ChokedNozzle;
-import boilwright.heattransfer.InterfaceResistance;
 import boilwright.heattransfer.NusseltFilm;
-import boilwright.numerics.Roots;
 import boilwright.rig.Parameter;
 import boilwright.rig.ParameterValues;
 import boilwright.rig.Rig;
-import java.util.function.DoubleUnaryOperator;
 
 /**
  * The quasi-steady vapour between boiler and jets: from oil temperature, wall temperatures of the column and foreline
@@ -17,7 +17,11 @@ import java.util.function.DoubleUnaryOperator;
  * one run; nothing is allocated while solving.
  */
 final class VapourColumn {
-    private static final double ROOT_TOLERANCE = 1e-11;
+    private static final double ROOT_TOLERANCE = 1e-12;
+    private static final int MOST_TRIALS = 300;
+    private static final int HALVING_EVERY = 12;
+    /** Where 64/Re and 0.316 Re^-1/4 are equal. */
+    private static final double EQUAL_FRICTION_REYNOLDS = Math.pow(64 / 0.316, 4.0 / 3);
     /** Latent heat flux at which the boiling surface has grown most of the way, W/m2; engineering judgement. */
     private static final double BOILING_ONSET_FLUX = 5000;
     /** Floor of the static pressure while the root is sought, as a share of the boiler's. */
@@ -39,7 +43,19 @@ final class VapourColumn {
     private final double surfaceArea;
     private final double[] throatFactor;
     private final double[] cellLiquidEnthalpy;
-    private final DoubleUnaryOperator imbalance = this::imbalance;
+    private final SaturationLine saturation;
+    /** Nusselt's mean coefficient for a film group, h' and dT of one. */
+    private final double filmFactor;
+    /** Area over the heat that a kilogram gives to the wall, m2 kg/J. */
+    private final double[] perCondensation;
+
+    private final double[] perFlowArea;
+    /** Reynolds number per mass flux, m2 s/kg. */
+    private final double[] perViscousFlux;
+    /** Laminar pressure drop times the pressure, per mass flux and Rs T. */
+    private final double[] laminarFriction;
+    /** First throat at or above the top of each cell's lower neighbour. */
+    private final int[] firstStage;
 
     // inputs of the solution under way
     private double[] state;
@@ -52,6 +68,16 @@ final class VapourColumn {
     private double specificHeat;
     private double vapourEnthalpy;
     private double rsT;
+    private double rootRsT;
+    private double perSurfaceEnergy;
+
+    // the march under way
+    private double cap;
+    private double ceiling;
+    private double least;
+    private double nextPa;
+    private double nextTaken;
+    private int reached;
 
     // the solution
     final double[] cellTake;
@@ -88,8 +114,26 @@ final class VapourColumn {
         cellAvailable = new double[geometry.cells];
         cellSaturationK = new double[geometry.cells];
         cellLiquidEnthalpy = new double[geometry.cells];
+        perCondensation = new double[geometry.cells];
+        filmFactor = NusseltFilm.meanCoefficient(1, 1, geometry.heightM, 1);
         stageFlow = new double[stages];
         stagePa = new double[stages];
+        saturation = new SaturationLine(fluid, rig.foreline().pressurePa());
+        perFlowArea = new double[geometry.cells];
+        perViscousFlux = new double[geometry.cells];
+        laminarFriction = new double[geometry.cells];
+        for (int j = 0; j < geometry.cells; j++) {
+            double bore = geometry.boreM[j];
+            perFlowArea[j] = 1 / geometry.flowAreaM2[j];
+            perViscousFlux[j] = bore / vapourViscosity;
+            laminarFriction[j] = 32 * vapourViscosity * geometry.cellM[j] / (bore * bore);
+        }
+        firstStage = new int[geometry.cells + 1];
+        for (int j = 0; j <= geometry.cells; j++) {
+            while (firstStage[j] < stages && geometry.nozzleCell[firstStage[j]] < j) {
+                firstStage[j]++;
+            }
+        }
     }
 
     /** Flow through throat k per Pa before it, times the root of Rs T; kg/s. */
@@ -157,19 +201,85 @@ final class VapourColumn {
         specificHeat = fluid.liquidSpecificHeat(oilK);
         vapourEnthalpy = fluid.liquidEnthalpy(oilK) + latent;
         rsT = gasConstant * oilK;
+        rootRsT = Math.sqrt(rsT);
+        perSurfaceEnergy = gasConstant / (latent * latent);
         evaporationFactor = evaporationCoefficient * surfaceArea / Math.sqrt(2 * Math.PI * rsT);
         for (int j = 0; j < geometry.cells; j++) {
             cellLiquidEnthalpy[j] = fluid.liquidEnthalpy(state[columnStart + j]);
+            perCondensation[j] = geometry.innerAreaM2[j] / (vapourEnthalpy - cellLiquidEnthalpy[j]);
         }
         if (saturationPa <= forelinePa) {
             still();
             return;
         }
-        double most = evaporationFactor * surfaceFactor * (saturationPa - forelinePa);
-        double root = Roots.bracketed(imbalance, 0, most, ROOT_TOLERANCE, 0, "vapour flow of the boiler");
-        // what is taken is what leaves, so that mass closes to the last digit
-        flow = march(root);
+        flow = findFlow();
         boilerPa = marchPa;
+        fillAbove();
+    }
+
+    /**
+     * The root of m - march(m) between no flow and the flow at which the boiler would be at foreline pressure. The first two
+     * trials depend on the state alone: all that can enter is taken; then halfway (by ratio) to takes in proportion to the
+     * pressure, because they rise faster than that. After that inverse interpolation, kept inside the bracket. Returns what is taken at the root, so that mass closes to the last digit.
+     */
+    private double findFlow() {
+        double low = 0;
+        double high = evaporationFactor * surfaceFactor * (saturationPa - forelinePa);
+        double open = geometry.flowAreaM2[0] * chokedFactor / Math.sqrt(rsT);
+        double m = proportional(open, surfaceFactor);
+        if (!(m < high)) {
+            m = 0.5 * high;
+        }
+        double mBefore = Double.NaN;
+        double gBefore = Double.NaN;
+        double mTwoBefore = Double.NaN;
+        double gTwoBefore = Double.NaN;
+        for (int round = 0; round < MOST_TRIALS; round++) {
+            double taken = march(m);
+            double g = m - taken;
+            if (Math.abs(g) <= ROOT_TOLERANCE * m) {
+                return taken;
+            }
+            if (g > 0) {
+                high = m;
+            } else {
+                low = m;
+            }
+            if (high - low <= ROOT_TOLERANCE * high) {
+                return taken;
+            }
+            double next = round == 0
+                    ? Math.sqrt(m * proportional(taken / marchPa, boiling(m)))
+                    : interpolated(m, g, mBefore, gBefore, mTwoBefore, gTwoBefore);
+            // now and then a plain halving, so that a kink cannot keep one end of the bracket in place
+            if (!(next > low && next < high) || round % HALVING_EVERY == HALVING_EVERY - 1) {
+                next = 0.5 * (low + high);
+            }
+            mTwoBefore = mBefore;
+            gTwoBefore = gBefore;
+            mBefore = m;
+            gBefore = g;
+            m = next;
+        }
+        throw new ComputationException(Message.of(
+                MessageKey.ROOT_NOT_REACHED, "vapour flow of the boiler", Double.toString(low), Double.toString(high)));
+    }
+
+    /** Flow at which this conductance, kg/(s Pa) of boiler pressure, takes what evaporates. */
+    private double proportional(double conductance, double boiling) {
+        return conductance * saturationPa / (1 + conductance / (evaporationFactor * boiling));
+    }
+
+    /** Zero of the inverse quadratic through three points, or of the secant while there are only two. */
+    private static double interpolated(double a, double fa, double b, double fb, double c, double fc) {
+        double secant = a - fa * (a - b) / (fa - fb);
+        if (Double.isNaN(fc)) {
+            return secant;
+        }
+        double quadratic = a * fb * fc / ((fa - fb) * (fa - fc))
+                + b * fa * fc / ((fb - fa) * (fb - fc))
+                + c * fa * fb / ((fc - fa) * (fc - fb));
+        return Double.isFinite(quadratic) ? quadratic : secant;
     }
 
     private void still() {
@@ -184,95 +294,130 @@ final class VapourColumn {
         java.util.Arrays.fill(cellSaturationK, saturationK);
     }
 
-    private double imbalance(double m) {
-        return m - march(m);
+    /** How much the vapour's own bubbles enlarge the surface, 1 to the parameter's value. */
+    private double boiling(double m) {
+        return 1 + (surfaceFactor - 1) * (1 - Math.exp(-m * latent / (surfaceArea * BOILING_ONSET_FLUX)));
     }
 
-    private double boilerPressure(double m) {
-        double boiling = 1 + (surfaceFactor - 1) * (1 - Math.exp(-m * latent / (surfaceArea * BOILING_ONSET_FLUX)));
-        return saturationPa - m / (evaporationFactor * boiling);
-    }
-
-    /** Marches the vapour upward for flow m at the foot and returns what cells and throats take together, kg/s. */
+    /**
+     * Marches the vapour upward for flow m at the foot and returns what cells and throats take together, kg/s. Stops where
+     * nothing is left; {@link #fillAbove} then completes the solution.
+     */
     private double march(double m) {
-        double pv = boilerPressure(m);
+        double pv = saturationPa - m / (evaporationFactor * boiling(m));
         marchPa = pv;
+        nextTaken = 0;
         if (pv <= forelinePa) {
-            java.util.Arrays.fill(cellTake, 0);
-            java.util.Arrays.fill(stageFlow, 0);
+            reached = 0;
+            nextPa = pv;
             return 0;
         }
-        double cap = geometry.flowAreaM2[0]
+        enter(m, pv);
+        int j = 0;
+        while (j < geometry.cells && cap - nextTaken > NOTHING_LEFT * cap) {
+            climb(j, m, nextPa, nextTaken, state[columnStart + j], perCondensation[j]);
+            j++;
+        }
+        reached = j;
+        return nextTaken;
+    }
+
+    /** The foot of the column at boiler pressure pv: what could enter at most, and the static pressure there. */
+    private void enter(double m, double pv) {
+        cap = geometry.flowAreaM2[0]
                 * ChokedNozzle.fluxFactor(forelinePa / pv, gamma, criticalRatio, chokedFactor)
                 * pv
-                / Math.sqrt(rsT);
-        double least = LEAST_PRESSURE_SHARE * pv;
+                / rootRsT;
+        ceiling = pv;
+        least = LEAST_PRESSURE_SHARE * pv;
         double flux = m / geometry.flowAreaM2[0];
-        double density = pv / rsT;
-        double p = Math.max(least, pv - 0.75 * flux * flux / density);
-        double taken = 0;
-        int stage = 0;
-        for (int j = 0; j < geometry.cells; j++) {
-            double area = geometry.flowAreaM2[j];
-            flux = Math.max(0, m - taken) / area;
-            p = Math.max(least, p - friction(flux, p, j));
-            cellPa[j] = p;
-            double available = cap - taken;
-            cellAvailable[j] = available;
-            double take = available <= NOTHING_LEFT * cap
-                    ? nothing(j, p)
-                    : limited(cellWant(j, p, state[columnStart + j], cellLiquidEnthalpy[j]), available);
-            cellTake[j] = take;
-            taken += take;
-            p = recovered(p, flux, Math.max(0, m - taken) / area, pv);
-            while (stage < stageFlow.length && geometry.nozzleCell[stage] == j) {
-                stagePa[stage] = p;
-                double before = Math.max(0, m - taken) / area;
-                double jet = limited(throatFactor[stage] * p / Math.sqrt(rsT), cap - taken);
-                stageFlow[stage] = jet;
-                taken += jet;
-                p = recovered(p, before, Math.max(0, m - taken) / area, pv);
-                stage++;
-            }
+        nextPa = Math.max(least, pv - 0.75 * flux * flux * rsT / pv);
+        nextTaken = 0;
+    }
+
+    /** One cell and the throats at its top, from pressure and sum taken below it to those above it. */
+    private void climb(int j, double m, double pa, double takenBelow, double wallK, double perCondensation) {
+        double perArea = perFlowArea[j];
+        double flux = Math.max(0, m - takenBelow) * perArea;
+        double p = Math.max(least, pa - friction(flux, pa, j));
+        cellPa[j] = p;
+        double available = cap - takenBelow;
+        cellAvailable[j] = available;
+        double take = limited(cellWant(j, p, wallK, perCondensation), available);
+        cellTake[j] = take;
+        double taken = takenBelow + take;
+        double after = Math.max(0, m - taken) * perArea;
+        double recovery = momentumRecovery * rsT / p;
+        p = recovered(p, recovery, flux, after);
+        for (int k = firstStage[j]; k < firstStage[j + 1]; k++) {
+            stagePa[k] = p;
+            double jet = limited(throatFactor[k] * p / rootRsT, cap - taken);
+            stageFlow[k] = jet;
+            taken += jet;
+            double before = after;
+            after = Math.max(0, m - taken) * perArea;
+            p = recovered(p, momentumRecovery * rsT / p, before, after);
         }
-        return taken;
+        nextPa = p;
+        nextTaken = taken;
     }
 
-    /** Above the front nothing arrives: no need to ask what the wall would like. */
-    private double nothing(int j, double p) {
-        cellSaturationK[j] = fluid.saturationTemperature(p);
-        return 0;
+    /** Above the front nothing arrives and the pressure stays. */
+    private void fillAbove() {
+        if (reached == geometry.cells) {
+            return;
+        }
+        double p = nextPa;
+        double saturationK = fluid.saturationTemperature(p);
+        for (int j = reached; j < geometry.cells; j++) {
+            cellPa[j] = p;
+            cellAvailable[j] = 0;
+            cellTake[j] = 0;
+            cellSaturationK[j] = saturationK;
+        }
+        for (int k = firstStage[reached]; k < stageFlow.length; k++) {
+            stagePa[k] = p;
+            stageFlow[k] = 0;
+        }
     }
 
+    /** Darcy friction, laminar or Blasius, whichever is more; Pa. */
     private double friction(double flux, double p, int j) {
         if (flux <= 0) {
             return 0;
         }
-        double reynolds = flux * geometry.boreM[j] / vapourViscosity;
-        double factor = Math.max(64 / reynolds, 0.316 / Math.sqrt(Math.sqrt(reynolds)));
-        return factor * geometry.cellM[j] / geometry.boreM[j] * flux * flux * rsT / (2 * p);
+        double laminar = laminarFriction[j] * flux;
+        // both lines cross at this Reynolds number; above it the turbulent one is the higher
+        if (flux * perViscousFlux[j] > EQUAL_FRICTION_REYNOLDS) {
+            double reynolds = flux * perViscousFlux[j];
+            laminar *= 0.316 / 64 * reynolds / Math.sqrt(Math.sqrt(reynolds));
+        }
+        return laminar * rsT / p;
     }
 
-    private double recovered(double p, double fluxBefore, double fluxAfter, double ceiling) {
-        double given = momentumRecovery * (fluxBefore * fluxBefore - fluxAfter * fluxAfter) * rsT / p;
-        return Math.min(ceiling, p + given);
+    private double recovered(double p, double recovery, double fluxBefore, double fluxAfter) {
+        return Math.min(ceiling, p + recovery * (fluxBefore - fluxAfter) * (fluxBefore + fluxAfter));
     }
 
     /** What the wall of cell j would condense from plenty of vapour at pressure p, kg/s. */
-    private double cellWant(int j, double p, double wallK, double liquidEnthalpy) {
-        double saturationK = fluid.saturationTemperature(p);
+    private double cellWant(int j, double p, double wallK, double perCondensation) {
+        saturation.at(p);
+        double saturationK = saturation.temperatureK;
         cellSaturationK[j] = saturationK;
         double dT = saturationK - wallK;
         if (dT <= 0) {
             return 0;
         }
+        // the film's coefficient times dT; the power of 3/4 comes cheaper as two roots than through a quotient
         double filmK = wallK + dT / 2;
-        double film = NusseltFilm.meanCoefficient(
-                fluid.filmGroup(filmK), latent + specificHeat * (oilK - filmK), geometry.heightM, dT);
-        double surface = InterfaceResistance.coefficient(p, saturationK, gasConstant, latent);
-        double area = geometry.innerAreaM2[j];
-        double want = area * dT * film * surface / (film + surface) / (vapourEnthalpy - liquidEnthalpy);
-        return limited(want, area * p / Math.sqrt(2 * Math.PI * gasConstant * saturationK));
+        double root = Math.sqrt(dT);
+        double film = filmFactor
+                * fluid.filmGroup(filmK)
+                * Math.sqrt(Math.sqrt(latent + specificHeat * (oilK - filmK)))
+                * root
+                * Math.sqrt(root);
+        double want = perCondensation * film * dT / (dT + film * saturation.interfaceResistance * perSurfaceEnergy);
+        return limited(want, geometry.innerAreaM2[j] * saturation.kineticFlux);
     }
 
     /**
@@ -286,8 +431,8 @@ final class VapourColumn {
             return 0;
         }
         double step = 1e-4 * dT;
-        double enthalpy = cellLiquidEnthalpy[j] - specificHeat * step;
-        double colder = limited(cellWant(j, cellPa[j], wallK - step, enthalpy), cellAvailable[j]);
+        double heat = vapourEnthalpy - cellLiquidEnthalpy[j] + specificHeat * step;
+        double colder = limited(cellWant(j, cellPa[j], wallK - step, geometry.innerAreaM2[j] / heat), cellAvailable[j]);
         return (cellTake[j] - colder) / step;
     }
 
@@ -295,6 +440,12 @@ final class VapourColumn {
     static double limited(double want, double available) {
         if (available <= 0 || want <= 0) {
             return 0;
+        }
+        // beyond this ratio the eighth power is below the last digit
+        if (want < 0.01 * available) {
+            return want;
+        } else if (available < 0.01 * want) {
+            return available;
         }
         double small = Math.min(want, available);
         double r = small / Math.max(want, available);
