@@ -31,12 +31,12 @@ final class FaultReport {
             Optional<Path> file = write(text, folder);
             if (file.isPresent()) {
                 return Message.of(
-                        MessageKey.INTERNAL_FAULT,
+                        MessageKey.INTERNAL_FAULT_REPORTED,
                         what,
                         file.get().toAbsolutePath().toString());
             }
         }
-        return Message.of(MessageKey.INTERNAL_FAULT_UNREPORTED, what);
+        return Message.of(MessageKey.INTERNAL_FAULT, what);
     }
 
     private static Optional<Path> write(String text, Path folder) {

@@ -229,14 +229,23 @@ public enum MessageKey {
     /** {0} id found, {1} ids there are. */
     FLUID_UNKNOWN(2),
 
-    /** {0} file or folder, {1} kind of failure. */
+    /** {0} id found, {1} the nearest one, {2} ids there are. */
+    FLUID_UNKNOWN_NEAREST(3),
+
+    /** {0} file or folder, {1} why, as half a sentence. */
     FLUID_FILE_UNREADABLE(2),
 
     /** {0} file, {1} most bytes. */
     FLUID_FILE_TOO_LONG(2),
 
-    /** {0} file, {1} line and column, {2} the parser's words. */
-    FLUID_FILE_NOT_JSON(3),
+    /** {0} file, {1} line, {2} column, {3} the parser's words. */
+    FLUID_FILE_NOT_JSON(4),
+
+    /** {0} file. */
+    FLUID_FILE_EMPTY(1),
+
+    /** {0} file, {1} deepest nesting, or a number or text of absurd length. */
+    FLUID_FILE_TOO_DEEP(2),
 
     /** {0} folder. */
     FLUID_FOLDER_EMPTY(1),
@@ -250,8 +259,14 @@ public enum MessageKey {
     /** {0} file, {1} field path, {2} accepted names. */
     FLUID_FIELD_UNKNOWN(3),
 
+    /** {0} file, {1} field path, {2} the nearest name, {3} accepted names. */
+    FLUID_FIELD_UNKNOWN_NEAREST(4),
+
     /** {0} file, {1} field path, {2} value found, {3} what is accepted. */
     FLUID_FIELD_REFUSED(4),
+
+    /** {0} file, {1} field path, {2} value found, {3} the nearest accepted value, {4} accepted values. */
+    FLUID_FIELD_REFUSED_NEAREST(5),
 
     /** {0} file, {1} field path, {2} value in SI and where, {3} and {4} what is plausible. */
     FLUID_PROPERTY_IMPLAUSIBLE(5),
@@ -314,10 +329,10 @@ public enum MessageKey {
 
     // --- report and command line
 
-    /** {0} what failed unexpectedly, {1} where the report about it is. */
-    INTERNAL_FAULT(2),
     /** {0} what failed unexpectedly; no report could be written. */
-    INTERNAL_FAULT_UNREPORTED(1),
+    INTERNAL_FAULT(1),
+    /** {0} what failed unexpectedly, {1} where the report about it is. */
+    INTERNAL_FAULT_REPORTED(2),
     /** {0} file, {1} why, as half a sentence. */
     OUTPUT_NOT_WRITTEN(2),
     /** The answer could not be printed. */

@@ -156,7 +156,7 @@ public final class AtomicFile {
         } else if (e instanceof AccessDeniedException) {
             why = "its folder may not be written to";
         } else {
-            why = e.getMessage() == null ? "the system gave no reason" : e.getMessage();
+            why = IoReason.of(e);
         }
         return new OutputNotWrittenException(Message.of(MessageKey.OUTPUT_NOT_WRITTEN, target.toString(), why), e);
     }

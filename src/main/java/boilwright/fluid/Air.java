@@ -3,9 +3,9 @@ package boilwright.fluid;
 /**
  * Dry air at one atmosphere between 250 and 900 K: density as an ideal gas, viscosity and thermal conductivity by
  * Sutherland's law with the constants of White, Viscous Fluid Flow (3rd ed. 2006), tables 1-2 and 1-3 (from memory),
- * specific heat by a cubic through Incropera's table A.4 (from memory). Against that table viscosity is within
- * 2.1 percent, conductivity within 1.6 and the Prandtl number within 1.5. Nothing allocates. Temperatures in K; outside the span a
- * {@link boilwright.errors.ComputationException}.
+ * specific heat by a cubic through Incropera's table A.4 (from memory). Against that table viscosity is within 2.1 percent,
+ * conductivity within 1.6 and the Prandtl number within 1.5. Nothing allocates. Temperatures in K; outside the span every
+ * property is refused with a {@link boilwright.errors.ComputationException}.
  */
 public final class Air {
     /** Lower end of the span, K. */

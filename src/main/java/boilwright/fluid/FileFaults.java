@@ -2,6 +2,7 @@ package boilwright.fluid;
 
 import boilwright.errors.Message;
 import boilwright.errors.MessageKey;
+import boilwright.units.NearestSpelling;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
@@ -43,15 +44,14 @@ final class FileFaults {
     /** Checks that a node is an object with no other fields than these; false when it is no object. */
     boolean object(String path, JsonNode node, Collection<String> required, Collection<String> optional) {
         if (!node.isObject()) {
-            refuse(path, node, "an object in braces");
+            refuse(path.isEmpty() ? "at its top" : path, node, "an object in braces");
             return false;
         }
         List<String> accepted = new ArrayList<>(required);
         accepted.addAll(optional);
         for (String name : node.propertyNames()) {
             if (!accepted.contains(name)) {
-                found.add(Message.of(
-                        MessageKey.FLUID_FIELD_UNKNOWN, file, join(path, name), String.join(", ", accepted)));
+                found.add(unknown(join(path, name), name, accepted));
             }
         }
         for (String name : required) {
@@ -79,10 +79,22 @@ final class FileFaults {
     Optional<String> choice(String path, JsonNode parent, String name, List<String> accepted) {
         Optional<String> text = text(path, parent, name);
         if (text.isPresent() && !accepted.contains(text.get())) {
-            refuse(join(path, name), parent.get(name), "one of: " + String.join(", ", accepted));
+            String own = join(path, name);
+            String list = String.join(", ", accepted);
+            String shown = shown(parent.get(name));
+            found.add(NearestSpelling.of(text.get(), accepted)
+                    .map(nearest -> Message.of(MessageKey.FLUID_FIELD_REFUSED_NEAREST, file, own, shown, nearest, list))
+                    .orElseGet(() -> Message.of(MessageKey.FLUID_FIELD_REFUSED, file, own, shown, "one of: " + list)));
             return Optional.empty();
         }
         return text;
+    }
+
+    private Message unknown(String path, String name, List<String> accepted) {
+        String list = String.join(", ", accepted);
+        return NearestSpelling.of(name, accepted)
+                .map(nearest -> Message.of(MessageKey.FLUID_FIELD_UNKNOWN_NEAREST, file, path, nearest, list))
+                .orElseGet(() -> Message.of(MessageKey.FLUID_FIELD_UNKNOWN, file, path, list));
     }
 
     /** True or false; empty when missing or something else. */

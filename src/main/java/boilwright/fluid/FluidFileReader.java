@@ -18,6 +18,8 @@ import java.util.Optional;
 import tools.jackson.core.JacksonException;
 import tools.jackson.core.StreamReadConstraints;
 import tools.jackson.core.StreamReadFeature;
+import tools.jackson.core.TokenStreamLocation;
+import tools.jackson.core.exc.StreamConstraintsException;
 import tools.jackson.core.json.JsonFactory;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
@@ -71,13 +73,20 @@ final class FluidFileReader {
     /** The tree of a JSON file, or a refusal that says where it is not JSON. */
     static JsonNode tree(String file, byte[] content) {
         try {
-            return MAPPER.readTree(content);
-        } catch (JacksonException e) {
-            String where = e.getLocation() == null
-                    ? "?"
-                    : e.getLocation().getLineNr() + ":" + e.getLocation().getColumnNr();
+            JsonNode tree = MAPPER.readTree(content);
+            if (tree.isMissingNode()) {
+                throw new InputRefusedException(Message.of(MessageKey.FLUID_FILE_EMPTY, file));
+            }
+            return tree;
+        } catch (StreamConstraintsException e) {
             throw new InputRefusedException(
-                    Message.of(MessageKey.FLUID_FILE_NOT_JSON, file, where, e.getOriginalMessage()));
+                    Message.of(MessageKey.FLUID_FILE_TOO_DEEP, file, Integer.toString(DEEPEST)));
+        } catch (JacksonException e) {
+            TokenStreamLocation place = e.getLocation();
+            String line = place == null ? "1" : Integer.toString(place.getLineNr());
+            String column = place == null ? "1" : Integer.toString(place.getColumnNr());
+            throw new InputRefusedException(
+                    Message.of(MessageKey.FLUID_FILE_NOT_JSON, file, line, column, e.getOriginalMessage()));
         }
     }
 

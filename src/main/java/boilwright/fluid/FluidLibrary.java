@@ -3,6 +3,8 @@ package boilwright.fluid;
 import boilwright.errors.InputRefusedException;
 import boilwright.errors.Message;
 import boilwright.errors.MessageKey;
+import boilwright.files.IoReason;
+import boilwright.units.NearestSpelling;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
@@ -12,6 +14,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
@@ -88,19 +91,21 @@ public final class FluidLibrary {
             throw new InputRefusedException(faults);
         }
         return new FluidLibrary(
-                all, moreWorking, moreValidation, dataVersion + "+" + String.format("%08x", hash.getValue()));
+                all,
+                moreWorking,
+                moreValidation,
+                dataVersion + "+" + String.format(Locale.ROOT, "%08x", hash.getValue()));
     }
 
     /**
      * The fluid of an id.
      *
-     * @throws InputRefusedException when there is no such fluid, with the ids there are
+     * @throws InputRefusedException when there is no such fluid, with the nearest and all ids there are
      */
     public synchronized FluidRecord find(String id) {
         Supplier<FluidRecord> reader = fluids.get(id);
         if (reader == null) {
-            throw new InputRefusedException(
-                    Message.of(MessageKey.FLUID_UNKNOWN, id, String.join(", ", fluids.keySet())));
+            throw new InputRefusedException(unknown(id));
         }
         FluidRecord fluid = loaded.get(id);
         if (fluid == null) {
@@ -108,6 +113,13 @@ public final class FluidLibrary {
             loaded.put(id, fluid);
         }
         return fluid;
+    }
+
+    private Message unknown(String id) {
+        String known = String.join(", ", fluids.keySet());
+        return NearestSpelling.of(id, fluids.keySet())
+                .map(nearest -> Message.of(MessageKey.FLUID_UNKNOWN_NEAREST, id, nearest, known))
+                .orElseGet(() -> Message.of(MessageKey.FLUID_UNKNOWN, id, known));
     }
 
     /** Every id, fluids for pumps first. */
@@ -182,7 +194,6 @@ public final class FluidLibrary {
     }
 
     private static InputRefusedException unreadable(Path path, IOException e) {
-        return new InputRefusedException(Message.of(
-                MessageKey.FLUID_FILE_UNREADABLE, path.toString(), e.getClass().getSimpleName()));
+        return new InputRefusedException(Message.of(MessageKey.FLUID_FILE_UNREADABLE, path.toString(), IoReason.of(e)));
     }
 }

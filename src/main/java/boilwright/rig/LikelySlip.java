@@ -10,26 +10,28 @@ import java.util.Optional;
 /**
  * Finds the likely meaning of an unusual value: the same number with the unit that people of the trade mix up with the one
  * written (kW for W, L for mL, Torr for mTorr, mm for cm or inches, L/s for L/min ...), when that gives a usual value.
+ * Units of nearly the same size (cm and in, cm2 and in2) are no slips here: any value just outside the usual would look
+ * like one.
  */
 public final class LikelySlip {
     /** For each unit, the ones it is written for by mistake, the most usual first; common practice, no source. */
     private static final Map<String, List<String>> WRITTEN_FOR = Map.ofEntries(
             Map.entry("m", List.of("mm", "cm")),
-            Map.entry("cm", List.of("mm", "in", "m")),
+            Map.entry("cm", List.of("mm", "m")),
             Map.entry("mm", List.of("cm", "m", "in", "um")),
             Map.entry("um", List.of("mm")),
-            Map.entry("in", List.of("mm", "cm")),
-            Map.entry("ft", List.of("in", "cm")),
+            Map.entry("in", List.of("mm")),
+            Map.entry("ft", List.of("in")),
             Map.entry("m2", List.of("cm2", "mm2")),
-            Map.entry("cm2", List.of("mm2", "in2", "m2")),
+            Map.entry("cm2", List.of("mm2", "m2")),
             Map.entry("mm2", List.of("cm2")),
-            Map.entry("in2", List.of("cm2", "mm2")),
+            Map.entry("in2", List.of("mm2")),
             Map.entry("m3", List.of("L", "mL")),
             Map.entry("L", List.of("mL")),
             Map.entry("mL", List.of("L")),
             Map.entry("cm3", List.of("L")),
             Map.entry("cc", List.of("L")),
-            Map.entry("gal", List.of("L", "mL")),
+            Map.entry("gal", List.of("mL")),
             Map.entry("s", List.of("min", "h")),
             Map.entry("min", List.of("s", "h")),
             Map.entry("h", List.of("min", "s")),
@@ -44,7 +46,6 @@ public final class LikelySlip {
             Map.entry("m3/s", List.of("m3/h", "L/min")),
             Map.entry("m3/h", List.of("L/h", "L/min")),
             Map.entry("CFM", List.of("L/min")),
-            Map.entry("gal/min", List.of("L/min")),
             Map.entry("kg/s", List.of("g/s", "g/h")),
             Map.entry("g/s", List.of("g/h")),
             Map.entry("g/min", List.of("g/h")),

@@ -42,6 +42,7 @@ class StartScriptIT {
         Path blank = Files.createDirectory(folder.resolve("a folder with blanks"));
         Path link = Files.createSymbolicLink(blank.resolve("a link"), SCRIPT);
         Ended ended = run(blank, Map.of(), link.toString(), "--version");
+        Files.delete(link);
         assertThat(ended.code()).isZero();
         assertThat(ended.out()).matches("Boilwright \\d+\\.\\d+\\.\\d+\\R");
         assertThat(ended.err()).isEmpty();

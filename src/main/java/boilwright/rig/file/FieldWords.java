@@ -8,11 +8,15 @@ import java.util.List;
 
 /** What a field accepts, in words for messages and for the published schema. */
 final class FieldWords {
+    private static final int LONGEST_NUMBER = 8;
+
     private FieldWords() {}
 
-    /** A value, SI, in the unit in which people write this field. */
+    /** A value, SI, in the unit in which people write this field; three figures where it has no short text. */
     static String value(Field field, double si) {
-        return QuantityWriter.exact(si, unit(field));
+        String exact = QuantityWriter.exact(si, unit(field));
+        int digits = exact.indexOf(' ') < 0 ? exact.length() : exact.indexOf(' ');
+        return digits <= LONGEST_NUMBER ? exact : QuantityWriter.write(si, unit(field));
     }
 
     /** The unit in which people write this field. */

@@ -63,6 +63,12 @@ final class JsonReader {
 
     private Json read() {
         try (JsonParser parser = FACTORY.createParser(ObjectReadContext.empty(), text)) {
+            return read(parser);
+        }
+    }
+
+    private Json read(JsonParser parser) {
+        try {
             parser.nextToken();
             Json root = value(parser, "");
             if (parser.nextToken() != null) {
@@ -71,8 +77,10 @@ final class JsonReader {
             }
             return root;
         } catch (StreamConstraintsException fault) {
-            Position at = position(fault.getLocation());
-            throw fault.getOriginalMessage().contains("nesting depth")
+            // The fault itself does not say where; the parser stands there still.
+            Position at = position(parser.currentLocation());
+            boolean deep = parser.streamReadContext().getNestingDepth() >= DEEPEST;
+            throw deep
                     ? refusal(MessageKey.RIG_JSON_DEEP, Integer.toString(DEEPEST), line(at))
                     : refusal(MessageKey.RIG_JSON_OVERLONG, line(at), column(at));
         } catch (UnexpectedEndOfInputException fault) {

@@ -26,7 +26,7 @@ final class ScheduleReader {
             if (step.has("power") == step.has("holdOil")) {
                 // An empty section is an entry that is no object, which was reported.
                 if (!step.names().isEmpty()) {
-                    findings.reportField(step.path("at"), MessageKey.RIG_SCHEDULE_ONE_OF);
+                    findings.reportField(step.path(), MessageKey.RIG_SCHEDULE_ONE_OF);
                 }
                 read.add(new Power(at, Double.NaN));
             } else if (step.has("holdOil")) {

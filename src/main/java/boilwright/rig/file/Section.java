@@ -43,6 +43,11 @@ final class Section {
         return root;
     }
 
+    /** Path of this object; empty for the rig itself. */
+    String path() {
+        return path;
+    }
+
     /** Path of a field of this object. */
     String path(String name) {
         return path.isEmpty() ? name : path + "." + name;

@@ -1,0 +1,191 @@
+package boilwright.answers;
+
+import java.text.MessageFormat;
+import java.util.Locale;
+import java.util.ResourceBundle;
+
+/**
+ * Every sentence of an answer. The number is how many values its pattern takes; the pattern stands in the bundle {@code
+ * boilwright/text/answers.properties} under the name in lower case with hyphens.
+ */
+enum AnswerText {
+    // titles of margins
+    TITLE_HEAT(0),
+    TITLE_JETS(0),
+    TITLE_BOILER_PRESSURE(0),
+    TITLE_OIL_BULK(0),
+    TITLE_OIL_FILM(0),
+    TITLE_GLASS_BOILER(0),
+    TITLE_GLASS_BODY(0),
+    TITLE_SOURCE(0),
+    TITLE_COLUMN_MACH(0),
+    TITLE_SUPERHEAT(0),
+    TITLE_LIQUID(0),
+    TITLE_WATER_OUT(0),
+    TITLE_WATER_IN(0),
+    TITLE_WATER_FLOW(0),
+    TITLE_CHILLER(0),
+    TITLE_FILM_MARGIN(0),
+    TITLE_CAP(0),
+    TITLE_FORELINE(0),
+    TITLE_OIL_LOSS(0),
+    TITLE_FUEL(0),
+    // where limits come from
+    /** {0} heat needed, {1} jet, {2} boiler pressure, {3} wanted ratio. */
+    BASIS_HEAT(4),
+    BASIS_JETS(0),
+    /** {0} fluid. */
+    BASIS_BOILER_PRESSURE_FLUID(1),
+    BASIS_BOILER_PRESSURE_RIG(0),
+    /** {0} foreline pressure. */
+    BASIS_BOILER_PRESSURE_FORELINE(1),
+    /** {0} fluid. */
+    BASIS_OIL_BULK(1),
+    /** {0} fluid. */
+    MISSING_OIL_BULK(1),
+    /** {0} fluid. */
+    BASIS_OIL_FILM(1),
+    /** {0} fluid, {1} temperature of the inner face. */
+    MISSING_OIL_FILM(2),
+    BASIS_GLASS(0),
+    BASIS_SOURCE(0),
+    BASIS_COLUMN_MACH(0),
+    BASIS_SUPERHEAT(0),
+    BASIS_LIQUID(0),
+    BASIS_WATER_OUT(0),
+    BASIS_WATER_IN(0),
+    BASIS_WATER_FLOW(0),
+    BASIS_CHILLER(0),
+    MISSING_CHILLER(0),
+    MISSING_WATER(0),
+    BASIS_FILM_MARGIN(0),
+    BASIS_CAP(0),
+    MISSING_CAP(0),
+    /** {0} share of the pressure before the lowest jet. */
+    BASIS_FORELINE(1),
+    BASIS_OIL_LOSS(0),
+    BASIS_FUEL(0),
+    MISSING_FUEL(0),
+    BASIS_USER(0),
+    // cures
+    CURE_JETS(0),
+    CURE_BOILER_PRESSURE(0),
+    CURE_OIL_BULK(0),
+    CURE_OIL_FILM(0),
+    CURE_GLASS_BOILER(0),
+    CURE_GLASS_BODY(0),
+    CURE_SOURCE(0),
+    CURE_COLUMN_MACH(0),
+    CURE_SUPERHEAT(0),
+    CURE_LIQUID(0),
+    CURE_WATER_OUT(0),
+    CURE_WATER_IN_WARM(0),
+    CURE_WATER_IN_COLD(0),
+    CURE_WATER_FLOW(0),
+    CURE_CHILLER(0),
+    CURE_FILM_MARGIN(0),
+    CURE_CAP(0),
+    CURE_FORELINE(0),
+    CURE_OIL_LOSS(0),
+    CURE_FUEL(0),
+    // what limits the heat, and what would cure it
+    /** {0} fuel power, {1} share of it that reaches the boiler in percent. */
+    LIMIT_FLAME_WIDE(2),
+    CURE_FLAME_WIDE(0),
+    /** {0} fuel power. */
+    LIMIT_FLAME_SMALL(1),
+    CURE_FLAME_SMALL(0),
+    /** {0} source, {1} its limit, {2} contact conductance, {3} contact. */
+    LIMIT_CONTACT(4),
+    /** {0} contact conductance needed. */
+    CURE_CONTACT(1),
+    /** {0} source, {1} rating, {2} loss. */
+    LIMIT_RATING(3),
+    /** {0} rating needed. */
+    CURE_RATING(1),
+    /** {0} level in percent. */
+    LIMIT_LEVEL(1),
+    CURE_LEVEL(0),
+    LIMIT_NOT_FERROUS(0),
+    CURE_NOT_FERROUS(0),
+    LIMIT_OFF(0),
+    CURE_OFF(0),
+    CONTACT_MACHINED_METAL(0),
+    CONTACT_FLAT_GLASS(0),
+    CONTACT_DOMED_GLASS(0),
+    CONTACT_MANTLE(0),
+    SOURCE_GAS_BURNER(0),
+    SOURCE_CONTACT_PLATE(0),
+    SOURCE_HEATING_MANTLE(0),
+    SOURCE_CLAMPED_HEATER(0),
+    SOURCE_IMMERSED_ELEMENT(0),
+    SOURCE_INDUCTION(0),
+    // verdicts
+    /** {0} source, {1} number of jets, {2} heat delivered, {3} heat needed. */
+    VERDICT_ALL_FULL(4),
+    /** {0} source, {1} lit, {2} all, {3} delivered, {4} needed. */
+    VERDICT_SOME_LIT(5),
+    /** {0} source, {1} full, {2} all, {3} delivered, {4} needed. */
+    VERDICT_ALL_LIT_NOT_FULL(5),
+    /** {0} source, {1} delivered, {2} needed. */
+    VERDICT_NONE_LIT(3),
+    /** {0} time from heat-on. */
+    VERDICT_TIME(1),
+    /** {0} number, {1} titles. */
+    VERDICT_FAILING(2),
+    VERDICT_TIGHT(1),
+    VERDICT_NO_MARGIN_FAILS(0),
+    /** {0} time of heat-on, {1} time of full pumping, {2} time between. */
+    VERDICT_WARMUP(3),
+    /** {0} source, {1} lit, {2} all jets. */
+    VERDICT_WARMUP_NEVER(3),
+    /** {0} jets gone, {1} air, {2} water and backing. */
+    VERDICT_COOLDOWN(3),
+    /** {0} water and backing. */
+    VERDICT_COOLDOWN_NO_AIR_LIMIT(2),
+    VERDICT_COOLDOWN_OPEN(0),
+    // cautions
+    /** {0} fluid, {1} temperature. */
+    CAUTION_AIR_BURNS(2),
+    /** {0} fluid, {1} temperature. */
+    CAUTION_AIR_SPOILS(2),
+    /** {0} fluid. */
+    CAUTION_AIR_UNKNOWN(1),
+    CAUTION_FLAME(0),
+    CAUTION_GLASS(0),
+    CAUTION_JACKET(0),
+    CAUTION_COIL(0),
+    /** {0} hottest face. */
+    CAUTION_TOUCH(1),
+    CAUTION_MERCURY(0),
+    CAUTION_BACKING(0),
+    CAUTION_CODES(0),
+    CAUTION_AFTER_HEAT(0);
+
+    private static final ResourceBundle TEXT = ResourceBundle.getBundle("boilwright.text.answers", Locale.ROOT);
+    private final int argumentCount;
+
+    AnswerText(int argumentCount) {
+        this.argumentCount = argumentCount;
+    }
+
+    int argumentCount() {
+        return argumentCount;
+    }
+
+    String bundleKey() {
+        return name().toLowerCase(Locale.ROOT).replace('_', '-');
+    }
+
+    String pattern() {
+        return TEXT.getString(bundleKey());
+    }
+
+    /** The whole sentence with its values. */
+    String say(String... values) {
+        if (values.length != argumentCount) {
+            throw new IllegalArgumentException(this + " takes " + argumentCount + " values, not " + values.length);
+        }
+        return new MessageFormat(pattern(), Locale.ROOT).format(values);
+    }
+}

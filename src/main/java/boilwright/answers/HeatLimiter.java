@@ -1,0 +1,150 @@
+package boilwright.answers;
+
+import boilwright.rig.HeatSource;
+import boilwright.rig.Parameter;
+import boilwright.rig.ParameterValues;
+import boilwright.rig.Rig;
+import boilwright.rig.Schedule;
+import boilwright.thermal.NeededState;
+import java.util.OptionalDouble;
+
+/**
+ * Names the one thing that keeps a source from delivering what is needed, and what would cure it.
+ *
+ * @param source what the source is called
+ * @param reason what limits it, a whole sentence
+ * @param cure what would help, a whole sentence
+ */
+record HeatLimiter(String source, String reason, String cure) {
+    /** Share of the gas below which a flame counts as wider than the base. */
+    private static final double WIDE_FLAME_SHARE = 0.45;
+    /** A heated body this near to its limit is held back by it, K. */
+    private static final double AT_LIMIT_K = 12;
+
+    static HeatLimiter of(Rig rig, ParameterValues values, NeededState needed) {
+        HeatSource source = rig.heatSource();
+        String name = name(source);
+        double level = lastLevel(rig);
+        if (level == 0) {
+            return new HeatLimiter(name, AnswerText.LIMIT_OFF.say(), AnswerText.CURE_OFF.say());
+        }
+        if (source instanceof HeatSource.Induction induction && needed.heatAvailableW() == 0) {
+            return new HeatLimiter(name, AnswerText.LIMIT_NOT_FERROUS.say(), AnswerText.CURE_NOT_FERROUS.say());
+        }
+        if (level < 1 && needed.heatAvailableW() / level >= needed.heatNeededW()) {
+            return new HeatLimiter(name, AnswerText.LIMIT_LEVEL.say(Say.percent(level)), AnswerText.CURE_LEVEL.say());
+        }
+        if (source instanceof HeatSource.GasBurner burner) {
+            return flame(name, burner, level, needed);
+        }
+        return body(rig, values, needed, name, level);
+    }
+
+    private static HeatLimiter flame(String name, HeatSource.GasBurner burner, double level, NeededState needed) {
+        double fuel = burner.ratedPowerW() * level;
+        double share = needed.heatAvailableW() / fuel;
+        return share < WIDE_FLAME_SHARE
+                ? new HeatLimiter(
+                        name,
+                        AnswerText.LIMIT_FLAME_WIDE.say(Say.power(fuel), Say.percent(share)),
+                        AnswerText.CURE_FLAME_WIDE.say())
+                : new HeatLimiter(
+                        name, AnswerText.LIMIT_FLAME_SMALL.say(Say.power(fuel)), AnswerText.CURE_FLAME_SMALL.say());
+    }
+
+    private static HeatLimiter body(Rig rig, ParameterValues values, NeededState needed, String name, double level) {
+        HeatSource source = rig.heatSource();
+        Touching touching = Touching.of(source, values);
+        if (touching != null) {
+            double face = needed.state().outerFaceK();
+            double bodyK = face + needed.heatAvailableW() / (touching.conductance() * touching.areaM2());
+            if (bodyK > touching.limitK() - AT_LIMIT_K) {
+                double wanted = needed.heatNeededW()
+                        * wantedRatio(rig)
+                        / (touching.areaM2() * Math.max(1, touching.limitK() - AT_LIMIT_K - face));
+                return new HeatLimiter(
+                        name,
+                        AnswerText.LIMIT_CONTACT.say(
+                                name,
+                                Say.temperature(touching.limitK()),
+                                Say.coefficient(touching.conductance()),
+                                touching.contact()),
+                        AnswerText.CURE_CONTACT.say(Say.coefficient(wanted)));
+            }
+        }
+        double rated = source.ratedPowerW() * level;
+        double lost = Math.max(0, rated - needed.heatAvailableW());
+        return new HeatLimiter(
+                name,
+                AnswerText.LIMIT_RATING.say(name, Say.power(rated), Say.power(lost)),
+                AnswerText.CURE_RATING.say(Say.power(needed.heatNeededW() * wantedRatio(rig) + lost)));
+    }
+
+    /** What touches the boiler, how well, and how hot it may become. */
+    private record Touching(double conductance, double areaM2, double limitK, String contact) {
+        static Touching of(HeatSource source, ParameterValues values) {
+            if (source instanceof HeatSource.ContactPlate p) {
+                return new Touching(
+                        given(p.contactConductance(), p.contact(), values),
+                        p.contactAreaM2(),
+                        p.limitK(),
+                        word(p.contact()));
+            } else if (source instanceof HeatSource.ClampedHeater c) {
+                HeatSource.Contact metal = HeatSource.Contact.MACHINED_METAL;
+                return new Touching(
+                        given(c.contactConductance(), metal, values), c.contactAreaM2(), c.limitK(), word(metal));
+            } else if (source instanceof HeatSource.HeatingMantle m) {
+                double h = m.contactConductance().orElse(values.get(Parameter.CONTACT_MANTLE));
+                return new Touching(h, m.wrappedAreaM2(), m.limitK(), AnswerText.CONTACT_MANTLE.say());
+            } else if (source instanceof HeatSource.Induction i && i.susceptor() == HeatSource.Susceptor.PLATE) {
+                return new Touching(
+                        given(i.contactConductance(), i.contact(), values),
+                        i.contactAreaM2(),
+                        i.limitK(),
+                        word(i.contact()));
+            }
+            return null;
+        }
+
+        private static double given(OptionalDouble h, HeatSource.Contact contact, ParameterValues values) {
+            return h.orElse(values.get(
+                    switch (contact) {
+                        case MACHINED_METAL -> Parameter.CONTACT_MACHINED_METAL;
+                        case FLAT_GLASS -> Parameter.CONTACT_FLAT_GLASS;
+                        case DOMED_GLASS -> Parameter.CONTACT_DOMED_GLASS;
+                    }));
+        }
+
+        private static String word(HeatSource.Contact contact) {
+            return switch (contact) {
+                case MACHINED_METAL -> AnswerText.CONTACT_MACHINED_METAL.say();
+                case FLAT_GLASS -> AnswerText.CONTACT_FLAT_GLASS.say();
+                case DOMED_GLASS -> AnswerText.CONTACT_DOMED_GLASS.say();
+            };
+        }
+    }
+
+    static double wantedRatio(Rig rig) {
+        return rig.limits().heatMargin().orElse(Margins.HEAT_MARGIN);
+    }
+
+    private static double lastLevel(Rig rig) {
+        Schedule.Step last = rig.schedule().steps().get(rig.schedule().steps().size() - 1);
+        return last instanceof Schedule.Power power ? power.fraction() : 1;
+    }
+
+    static String name(HeatSource source) {
+        if (source instanceof HeatSource.GasBurner) {
+            return AnswerText.SOURCE_GAS_BURNER.say();
+        } else if (source instanceof HeatSource.ContactPlate) {
+            return AnswerText.SOURCE_CONTACT_PLATE.say();
+        } else if (source instanceof HeatSource.HeatingMantle) {
+            return AnswerText.SOURCE_HEATING_MANTLE.say();
+        } else if (source instanceof HeatSource.ClampedHeater) {
+            return AnswerText.SOURCE_CLAMPED_HEATER.say();
+        } else if (source instanceof HeatSource.ImmersedElement) {
+            return AnswerText.SOURCE_IMMERSED_ELEMENT.say();
+        }
+        return AnswerText.SOURCE_INDUCTION.say();
+    }
+}

@@ -1,0 +1,52 @@
+package boilwright.rig;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import boilwright.units.QuantityReader;
+import boilwright.units.Reading;
+import java.util.Optional;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** Slips of the trade; common practice, no source. */
+class LikelySlipTest {
+    @ParameterizedTest
+    @CsvSource({
+        "heatSource.ratedPower, 2400 kW, 2400 W",
+        "heatSource.ratedPower, 2.2 W, 2.2 kW",
+        "heatSource.ratedPower, 30000 BTU/h, ''",
+        "charge, 35 L, 35 mL",
+        "charge, .06 mL, .06 L",
+        "charge, 4.5 L, ''",
+        "foreline.pressure, 50 Torr, 50 mTorr (50 micron)",
+        "foreline.pressure, 0.05 micron, 0.05 Torr",
+        "foreline.pressure, 50mbar, 50 mTorr (50 micron)",
+        "boiler.innerDiameter, 120 m, 120 mm",
+        "boiler.innerDiameter, 120 cm, 120 mm",
+        "boiler.innerDiameter, 12 mm, 12 cm",
+        "boiler.innerDiameter, 6 in, ''",
+        "body.innerDiameter, 150 in, 150 mm",
+        "stages[].throatGap, 1.2 m, 1.2 mm",
+        "stages[].throatGap, 0.04 mm, 0.04 cm",
+        "cooling.flow, 1.5 L/s, 1.5 L/min",
+        "cooling.flow, 1500 L/min, 1500 mL/min",
+        "cooling.flow, 0 L/min, ''",
+        "cooling.inletTemperature, 64 degC, 64 degF",
+        "cooling.inletTemperature, 64 degF, ''",
+        "schedule[].holdOil, 215 K, 215 degC",
+        "schedule[].power, 80, 80 %",
+        "schedule[].at, 900 min, 900 s",
+        "room.pressure, 101 Pa, 101 kPa",
+        "cooling.elements[].tubeLength, 5 mm, 5 m",
+        "heatSource.heatCapacity, 900 kJ/K, 900 J/K",
+        "boiler.wallMass, 500 kg, 500 g",
+        "boiler.emissivity, 90 %, ''",
+    })
+    void theLikelyMeaningIsNamed(String path, String written, String meant) {
+        Field field = FieldCatalogue.find(path).orElseThrow();
+        Reading.Read read =
+                (Reading.Read) QuantityReader.read(written, field.dimension().orElseThrow());
+        Optional<String> expected = meant.isEmpty() ? Optional.empty() : Optional.of(meant);
+        assertThat(LikelySlip.meant(field, written, read)).isEqualTo(expected);
+    }
+}
