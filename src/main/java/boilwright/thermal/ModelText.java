@@ -33,6 +33,8 @@ enum ModelText {
     /** {0} limit. */
     LIMIT_PASSED(1),
     FUEL_EMPTY(0),
+    /** {0} oil temperature. */
+    WILD(1),
     DEGASSED(0),
     DEGASSED_NOT(0),
     /** {0} foreline pressure. */

@@ -49,6 +49,11 @@ final class RunEvents {
                 events.add(new TimeEvent("limit-reached", "", t, ModelText.LIMIT_PASSED.say(name)));
             }
         }
+        OptionalDouble wild = watches.first("wild", "", true);
+        if (wild.isPresent()) {
+            String oil = temperature(RunLimits.wildOilK(model));
+            events.add(new TimeEvent("limit-reached", "", wild, ModelText.WILD.say(oil)));
+        }
         if (model.layout.sourceSize == 2 && !cooling) {
             OptionalDouble t = watches.first("fuel-empty", "", false);
             if (t.isPresent()) {

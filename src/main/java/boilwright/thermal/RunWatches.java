@@ -101,6 +101,8 @@ final class RunWatches {
             });
         }
         RunLimits.watch(model, this);
+        double wild = RunLimits.wildOilK(model);
+        add("wild", "", EventDirection.RISING, (t, y) -> y[oil] - wild, (t, y, rising) -> EventAction.STOP);
         if (cooling) {
             model.fluid.airAdmissionLimit().ifPresent(limit -> note("air-allowed", "", (t, y) -> limit - y[oil]));
             note("touch-safe", "", (t, y) -> -model.touchExcessK(y));
