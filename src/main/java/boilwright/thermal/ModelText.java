@@ -35,6 +35,9 @@ enum ModelText {
     FUEL_EMPTY(0),
     /** {0} oil temperature. */
     WILD(1),
+    /** {0} cartridge temperature. */
+    CARTRIDGE_HOT(1),
+    DRY(0),
     DEGASSED(0),
     DEGASSED_NOT(0),
     /** {0} foreline pressure. */

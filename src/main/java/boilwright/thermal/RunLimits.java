@@ -14,6 +14,10 @@ final class RunLimits {
     /** Names of the limits, as the events call them. */
     static final List<String> NAMES = List.of("oil too hot", "water out too hot", "cap too hot");
 
+    /** Cartridge temperature above which it may burst, K (50 C, the usual warning on cartridges; common practice). */
+    static final double CARTRIDGE_K = 323.15;
+    /** Share of the charge at which a run ends because the boiler is as good as dry. */
+    static final double LEAST_CHARGE = 0.05;
     /** Boiler pressure beyond which no jet pump works, Pa (150 Torr). */
     private static final double WILD_PA = 2e4;
     /** Room left below the fluid table's end, K. */
