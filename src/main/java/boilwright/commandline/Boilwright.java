@@ -6,6 +6,7 @@ import boilwright.errors.InputRefusedException;
 import boilwright.errors.Message;
 import boilwright.errors.MessageKey;
 import boilwright.errors.OutputNotWrittenException;
+import boilwright.files.FaultReport;
 import boilwright.files.ProgramVersion;
 import boilwright.numerics.CancelToken;
 import java.io.FileDescriptor;

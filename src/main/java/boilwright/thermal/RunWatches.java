@@ -109,7 +109,12 @@ final class RunWatches {
         RunLimits.watch(model, this);
         double wild = RunLimits.wildOilK(model);
         double dry = RunLimits.LEAST_CHARGE * model.chargeKg;
-        add("dry", "", EventDirection.FALLING, (t, y) -> y[model.layout.oilMass] - dry, (t, y, rising) -> EventAction.STOP);
+        add(
+                "dry",
+                "",
+                EventDirection.FALLING,
+                (t, y) -> y[model.layout.oilMass] - dry,
+                (t, y, rising) -> EventAction.STOP);
         add("wild", "", EventDirection.RISING, (t, y) -> y[oil] - wild, (t, y, rising) -> EventAction.STOP);
         if (cooling) {
             model.fluid.airAdmissionLimit().ifPresent(limit -> note("air-allowed", "", (t, y) -> limit - y[oil]));
