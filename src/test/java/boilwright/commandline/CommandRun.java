@@ -23,7 +23,7 @@ record CommandRun(int code, String out, String err) {
                 folder,
                 false,
                 cancel);
-        int code = Boilwright.run(terminal, source, arguments);
+        int code = Boilwright.run(terminal, source, WindowSource.ITSELF, arguments);
         return new CommandRun(code, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
     }
 }

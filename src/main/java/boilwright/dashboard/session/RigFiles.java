@@ -50,6 +50,11 @@ public final class RigFiles {
         return new Stored(RigReader.read(file, fluidIds, accepted), Optional.of(file), stamp);
     }
 
+    /** A rig that was just read from this file. */
+    public static Stored known(Rig rig, Path file) {
+        return new Stored(rig, Optional.of(file), stamp(file));
+    }
+
     /** Whether the only faults are values that look like slips, which a person may say are meant. */
     public static boolean onlySlips(InputRefusedException refusal) {
         return refusal.faults().stream()

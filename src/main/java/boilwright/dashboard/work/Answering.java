@@ -2,6 +2,7 @@ package boilwright.dashboard.work;
 
 import boilwright.answers.CheckAnswer;
 import boilwright.answers.RunAnswer;
+import boilwright.dashboard.text.WindowText;
 import boilwright.dashboard.work.BackgroundWork.Urgency;
 import boilwright.errors.ComputationException;
 import boilwright.errors.InputRefusedException;
@@ -79,7 +80,9 @@ public final class Answering {
         if (why instanceof ComputationException computation) {
             return computation.reason().text();
         }
-        return why instanceof OutputNotWrittenException output ? output.reason().text() : String.valueOf(why);
+        return why instanceof OutputNotWrittenException output
+                ? output.reason().text()
+                : WindowText.say("frame.answer-failed");
     }
 
     /** The last good answer; null until there is one. */

@@ -8,6 +8,7 @@ import boilwright.numerics.CancelToken;
 import boilwright.numerics.ProgressSink;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.concurrent.CompletionException;
 import java.util.concurrent.Executor;
 import java.util.concurrent.PriorityBlockingQueue;
 import java.util.concurrent.ThreadPoolExecutor;
@@ -30,6 +31,8 @@ public final class BackgroundWork {
         FILES,
         /** A question whose older answers nobody wants any more: asking it stops every other question. */
         QUESTION,
+        /** Copies against a crash and other memory: may wait for the answer, but is never stopped. */
+        KEEPING,
         /** What may be known a little later; a question stops it. */
         AFTERWARDS
     }
@@ -66,7 +69,7 @@ public final class BackgroundWork {
      * @param job what to do, on the background thread
      * @param done gets the outcome, on the window's thread, unless a newer question overtook the job
      * @param refused gets the refusal instead: {@link InputRefusedException}, {@link ComputationException} or {@link
-     *     OutputNotWrittenException}
+     *     OutputNotWrittenException}; a {@link CompletionException} after an unexpected fault, which is being dealt with
      */
     public <T> void ask(Urgency urgency, Job<T> job, Consumer<T> done, Consumer<RuntimeException> refused) {
         if (urgency == Urgency.QUESTION) {
@@ -80,8 +83,9 @@ public final class BackgroundWork {
 
     /** Stops every question that is open; files are still written. */
     public void stopQuestions() {
-        open.stream().filter(task -> task.urgency != Urgency.FILES).forEach(task -> task.cancel.cancel());
-        open.removeIf(task -> task.urgency != Urgency.FILES);
+        List<Task<?>> questions = open.stream().filter(Task::isQuestion).toList();
+        questions.forEach(task -> task.cancel.cancel());
+        open.removeAll(questions);
     }
 
     /** Whether anything is being done. */
@@ -141,6 +145,10 @@ public final class BackgroundWork {
             this.refused = refused;
         }
 
+        boolean isQuestion() {
+            return urgency == Urgency.QUESTION || urgency == Urgency.AFTERWARDS;
+        }
+
         @Override
         public void run() {
             try {
@@ -153,7 +161,7 @@ public final class BackgroundWork {
             } catch (InputRefusedException | ComputationException | OutputNotWrittenException refusal) {
                 ended(this, () -> refused.accept(refusal));
             } catch (Throwable fault) { // errors too: the thread has to live on
-                ended(this, () -> {});
+                ended(this, () -> refused.accept(new CompletionException(fault)));
                 faults.accept(fault);
             }
         }
