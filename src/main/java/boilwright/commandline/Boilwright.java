@@ -82,7 +82,7 @@ public final class Boilwright implements Runnable {
     /** The commands, each with its options. */
     static CommandLine commands(Terminal terminal, AnswerSource source, WindowSource window) {
         CommandLine commands = new CommandLine(new Boilwright(terminal))
-                .addSubcommand(new DashboardCommand(window))
+                .addSubcommand(new DashboardCommand(terminal, window))
                 .addSubcommand(new CheckCommand(terminal, source))
                 .addSubcommand(new WarmupCommand(terminal, source))
                 .addSubcommand(new CooldownCommand(terminal, source))

@@ -28,6 +28,7 @@ final class DashboardCommand implements Callable<Integer> {
     private static final String USUAL_RIG = "demo:neon-workshop";
     private static final Pattern SIZE = Pattern.compile("(\\d{1,5})x(\\d{1,5})");
 
+    private final Terminal terminal;
     private final WindowSource window;
 
     @Parameters(paramLabel = "RIG", arity = "0..1", description = "A rig file, or demo:NAME.", defaultValue = USUAL_RIG)
@@ -60,7 +61,8 @@ final class DashboardCommand implements Callable<Integer> {
     @Mixin
     private HelpOption help;
 
-    DashboardCommand(WindowSource window) {
+    DashboardCommand(Terminal terminal, WindowSource window) {
+        this.terminal = terminal;
         this.window = window;
     }
 
@@ -68,7 +70,7 @@ final class DashboardCommand implements Callable<Integer> {
     public Integer call() {
         Opening opening = opening();
         if (picture == null) {
-            window.show(opening);
+            window.show(opening, terminal.cancel());
             return ExitCode.HOLDS;
         }
         new Outputs(null, picture).refuseOverlap(opening.file());

@@ -5,11 +5,13 @@ import boilwright.dashboard.work.Model;
 import boilwright.errors.InputRefusedException;
 import boilwright.errors.Message;
 import boilwright.errors.MessageKey;
+import boilwright.numerics.CancelToken;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CompletionException;
 import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.TimeUnit;
 import java.util.logging.Logger;
 import javafx.application.Platform;
 import javafx.geometry.Rectangle2D;
@@ -19,6 +21,7 @@ import javafx.stage.Stage;
 /** The window as the program starts it: shown on a screen, or drawn to a picture without one. */
 public final class Dashboard {
     private static final double SHARE_OF_SCREEN = 0.9;
+    private static final long LOOK_MS = 100;
     private static final String NATIVE_CACHE = "javafx.cachedir";
     /** Held on to: the logging system forgets loggers that nobody holds. */
     private static final Logger TOOLKIT = Logger.getLogger("javafx");
@@ -26,11 +29,13 @@ public final class Dashboard {
     private Dashboard() {}
 
     /**
-     * Shows a window and returns when it is closed.
+     * Shows a window and returns when it is closed or the program is told to stop; in the second case a copy of unsaved edits
+     * stays, to be offered at the next start.
      *
+     * @param stop raised when the program is told to stop
      * @throws InputRefusedException when there is no screen to show it on
      */
-    public static void show(Opening opening) {
+    public static void show(Opening opening, CancelToken stop) {
         CountDownLatch closed = new CountDownLatch(1);
         CompletableFuture<Void> shown = new CompletableFuture<>();
         startToolkit(() -> {
@@ -43,7 +48,9 @@ public final class Dashboard {
         });
         await(shown);
         try {
-            closed.await();
+            while (!stop.isCancelled() && !closed.await(LOOK_MS, TimeUnit.MILLISECONDS)) {
+                // Nothing to do but to look again whether the program is told to stop.
+            }
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
         }
