@@ -55,6 +55,9 @@ final class PumpModel implements OdeSystem {
     private final double[] cellHeat;
     private final double[] lastState;
     private boolean lastValid;
+    /** Made when first asked for: explicit runs do without. */
+    private ModelJacobian linear;
+
     private double toWaterW;
     private double toAirW;
     private double intoOilW;
@@ -181,15 +184,35 @@ final class PumpModel implements OdeSystem {
 
     /** Solves the vapour, jets and films for a state unless that is the state solved last. */
     void solveFlows(double[] y) {
-        if (lastValid && java.util.Arrays.equals(y, lastState)) {
+        boolean sameVapour = lastValid && y[layout.oil] == lastState[layout.oil] && same(y, layout.column, layout.walls);
+        if (sameVapour && same(y, layout.walls, layout.water)) {
             return;
         }
         lastValid = false;
-        column.solve(y[layout.oil], y, layout.column, forelinePa);
-        jets.measure(column);
-        walls.solve(column, y[layout.oil], jets.outletPa, y, layout.walls);
+        if (!sameVapour) {
+            column.solve(y[layout.oil], y, layout.column, forelinePa);
+            jets.measure(column);
+        }
+        solveWalls(y);
         System.arraycopy(y, 0, lastState, 0, y.length);
         lastValid = true;
+    }
+
+    /** Solves the films on the walls for the vapour solved last. */
+    void solveWalls(double[] y) {
+        walls.solve(column, y[layout.oil], jets.outletPa, y, layout.walls);
+    }
+
+    private boolean same(double[] y, int from, int to) {
+        return java.util.Arrays.equals(y, from, to, lastState, from, to);
+    }
+
+    @Override
+    public void jacobian(double t, double[] y, double[] dydt, double[][] jacobian) {
+        if (linear == null) {
+            linear = new ModelJacobian(this);
+        }
+        linear.evaluate(y, dydt, jacobian);
     }
 
     @Override
@@ -319,15 +342,38 @@ final class PumpModel implements OdeSystem {
         return heat;
     }
 
+    /** Heat that evaporation and returning oil take from the pool, W. */
+    double oilDemandW() {
+        return column.flow() * column.latentHeat() + returnHeatW();
+    }
+
     private void liquid(double[] y, double[] dydt, double intoOil) {
-        double evaporation = column.flow() * column.latentHeat();
-        dydt[layout.oil] = (intoOil - evaporation - returnHeatW()) / (y[layout.oilMass] * column.liquidSpecificHeat());
+        dydt[layout.oil] = (intoOil - oilDemandW()) / (y[layout.oilMass] * column.liquidSpecificHeat());
         dydt[layout.oilMass] = -walls.lossKgPerS();
         double content = y[layout.gas];
-        double over = content * rig.room().pressurePa() - forelinePa;
-        double froth = 1 / (1 + Math.exp(-(over - FROTH_LIMIT_PA) / FROTH_BLEND_PA));
-        double stirred = Math.max(froth, column.boilingShare());
+        double stirred = Math.max(froth(content), column.boilingShare());
         dydt[layout.gas] = -content * (stirred / frothTime + (1 - stirred) / diffusionTime);
+    }
+
+    private double froth(double content) {
+        double over = content * rig.room().pressurePa() - forelinePa;
+        return 1 / (1 + Math.exp(-(over - FROTH_LIMIT_PA) / FROTH_BLEND_PA));
+    }
+
+    /** Slope of the gas content's derivative in the share of boiling reached, 1/s. */
+    double gasByBoiling(double content) {
+        return froth(content) > column.boilingShare() ? 0 : -content * (1 / frothTime - 1 / diffusionTime);
+    }
+
+    /** Slope of the gas content's derivative in the content itself, 1/s. */
+    double gasSlope(double content) {
+        double froth = froth(content);
+        boolean frothing = froth > column.boilingShare();
+        double stirred = frothing ? froth : column.boilingShare();
+        double byContent =
+                frothing ? froth * (1 - froth) * rig.room().pressurePa() / FROTH_BLEND_PA : 0;
+        return -(stirred / frothTime + (1 - stirred) / diffusionTime)
+                - content * byContent * (1 / frothTime - 1 / diffusionTime);
     }
 
     private void waterNodes(double[] y, double[] dydt) {
