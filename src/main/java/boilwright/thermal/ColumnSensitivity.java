@@ -145,7 +145,8 @@ final class ColumnSensitivity {
             keep(0, j);
             march.climb(j, m, p, s + ds, wallK, per);
             keep(1, j);
-            double warmer = geometry.innerAreaM2[j] / (geometry.innerAreaM2[j] / per - march.cellSpecificHeat(j) * DISPLACED_K);
+            double warmer =
+                    geometry.innerAreaM2[j] / (geometry.innerAreaM2[j] / per - march.cellSpecificHeat(j) * DISPLACED_K);
             march.climb(j, m, p, s, wallK + DISPLACED_K, warmer);
             keep(2, j);
             march.enter(m + dm, pvNext);

@@ -128,7 +128,8 @@ final class ModelJacobian {
             returned -= film * specificHeat[0];
         }
         double loss = 0;
-        jacobian[at.walls + model.facing(i)][state] += model.cellToBodySlope(i, y[state]) / wallCapacity(model.facing(i));
+        jacobian[at.walls + model.facing(i)][state] +=
+                model.cellToBodySlope(i, y[state]) / wallCapacity(model.facing(i));
         for (int k = 0; k < throatFlow.length; k++) {
             double flow = sensitivity.stageFlow[i][k];
             double pressure = sensitivity.stagePa[i][k];

@@ -22,6 +22,8 @@ final class PumpModel implements OdeSystem {
 
     private static final double FROTH_BLEND_PA = 100;
     private static final double LEAST_FILL = 0.02;
+    /** No boiler wall becomes hotter than a flame. */
+    private static final double HOTTEST_WALL_K = 2000;
     /** Touch limits for short contact, trade figures: metal 60 C, glass 70 C. */
     private static final double TOUCH_METAL_K = 333.15;
 
@@ -168,7 +170,9 @@ final class PumpModel implements OdeSystem {
             if (layout.isTemperature(i)) {
                 boolean isWater = i >= layout.water;
                 double low = isWater ? Water.LOWEST_K : fluid.lowestTemperature();
-                double high = isWater ? Water.HIGHEST_K : fluid.highestTemperature();
+                double high = isWater
+                        ? Water.HIGHEST_K
+                        : i == layout.boilerWall ? HOTTEST_WALL_K : fluid.highestTemperature();
                 if (!(y[i] >= low && y[i] <= high)) {
                     return false;
                 }
@@ -184,7 +188,8 @@ final class PumpModel implements OdeSystem {
 
     /** Solves the vapour, jets and films for a state unless that is the state solved last. */
     void solveFlows(double[] y) {
-        boolean sameVapour = lastValid && y[layout.oil] == lastState[layout.oil] && same(y, layout.column, layout.walls);
+        boolean sameVapour =
+                lastValid && y[layout.oil] == lastState[layout.oil] && same(y, layout.column, layout.walls);
         if (sameVapour && same(y, layout.walls, layout.water)) {
             return;
         }
@@ -370,8 +375,7 @@ final class PumpModel implements OdeSystem {
         double froth = froth(content);
         boolean frothing = froth > column.boilingShare();
         double stirred = frothing ? froth : column.boilingShare();
-        double byContent =
-                frothing ? froth * (1 - froth) * rig.room().pressurePa() / FROTH_BLEND_PA : 0;
+        double byContent = frothing ? froth * (1 - froth) * rig.room().pressurePa() / FROTH_BLEND_PA : 0;
         return -(stirred / frothTime + (1 - stirred) / diffusionTime)
                 - content * byContent * (1 / frothTime - 1 / diffusionTime);
     }

@@ -83,11 +83,6 @@ final class VapourColumn {
         return march.boilingShare(flow);
     }
 
-    /** See {@link VapourMarch#takeSlope}. */
-    double takeSlope(int j) {
-        return march.takeSlope(j);
-    }
-
     /** Mach number of the vapour entering the column. */
     double footMach() {
         double flux = flow / geometry.flowAreaM2[0];

@@ -83,6 +83,7 @@ final class VapourMarch {
     final double[] cellAvailable;
     final double[] cellSaturationK;
     final double[] stageFlow;
+    final double[] stageAvailable;
     final double[] stagePa;
 
     VapourMarch(Rig rig, TabulatedFluid fluid, ParameterValues parameters, ColumnGeometry geometry) {
@@ -111,6 +112,7 @@ final class VapourMarch {
         cellLiquidEnthalpy = new double[cells];
         perCondensation = new double[cells];
         stageFlow = new double[stages];
+        stageAvailable = new double[stages];
         stagePa = new double[stages];
         filmFactor = NusseltFilm.meanCoefficient(1, 1, geometry.heightM, 1);
         saturation = new SaturationLine(fluid, rig.foreline().pressurePa());
@@ -161,8 +163,9 @@ final class VapourMarch {
         java.util.Arrays.fill(cellAvailable, 0);
         java.util.Arrays.fill(cellPa, forelinePa);
         java.util.Arrays.fill(stageFlow, 0);
+        java.util.Arrays.fill(stageAvailable, 0);
         java.util.Arrays.fill(stagePa, forelinePa);
-        double saturationK = fluid.saturationTemperature(forelinePa);
+        double saturationK = saturation.temperature(forelinePa);
         java.util.Arrays.fill(cellSaturationK, saturationK);
     }
 
@@ -217,10 +220,7 @@ final class VapourMarch {
 
     /** The foot of the column at boiler pressure pv: what could enter at most, and the static pressure there. */
     void enter(double m, double pv) {
-        cap = geometry.flowAreaM2[0]
-                * ChokedNozzle.fluxFactor(forelinePa / pv, gamma, criticalRatio, chokedFactor)
-                * pv
-                / rootRsT;
+        cap = enterable(pv);
         ceiling = pv;
         least = LEAST_PRESSURE_SHARE * pv;
         double flux = m / geometry.flowAreaM2[0];
@@ -244,6 +244,7 @@ final class VapourMarch {
         p = recovered(p, recovery, flux, after);
         for (int k = firstStage[j]; k < firstStage[j + 1]; k++) {
             stagePa[k] = p;
+            stageAvailable[k] = cap - taken;
             double jet = limited(throatFactor[k] * p / rootRsT, cap - taken);
             stageFlow[k] = jet;
             taken += jet;
@@ -261,7 +262,7 @@ final class VapourMarch {
             return;
         }
         double p = nextPa;
-        double saturationK = fluid.saturationTemperature(p);
+        double saturationK = saturation.temperature(p);
         for (int j = reached; j < geometry.cells; j++) {
             cellPa[j] = p;
             cellAvailable[j] = 0;
@@ -271,6 +272,7 @@ final class VapourMarch {
         for (int k = firstStage[reached]; k < stageFlow.length; k++) {
             stagePa[k] = p;
             stageFlow[k] = 0;
+            stageAvailable[k] = 0;
         }
     }
 
@@ -311,6 +313,46 @@ final class VapourMarch {
                 * Math.sqrt(root);
         double want = perCondensation * film * dT / (dT + film * saturation.interfaceResistance * perSurfaceEnergy);
         return limited(want, geometry.innerAreaM2[j] * saturation.kineticFlux);
+    }
+
+    /** How the condensation in cell j changes with what is available to it, 0 to 1: 1 where all that arrives is taken. */
+    double takeShare(int j) {
+        return share(cellTake[j], cellAvailable[j]);
+    }
+
+    /** How what the throats at the top of cell j leave changes with what is available to them, 0 to 1. */
+    double passedShare(int j) {
+        double passed = 1;
+        for (int k = firstStage[j]; k < firstStage[j + 1]; k++) {
+            passed *= 1 - share(stageFlow[k], stageAvailable[k]);
+        }
+        return passed;
+    }
+
+    /** Derivative of {@link #limited} in what is available. */
+    private static double share(double take, double available) {
+        if (available <= 0) {
+            return 1;
+        }
+        double r = take / available;
+        double r2 = r * r;
+        double r4 = r2 * r2;
+        return Math.min(1, r4 * r4 * r);
+    }
+
+    /** How what can enter the column changes with what leaves the boiler, flow m; negative, without unit. */
+    double capSlope(double m) {
+        double step = 1e-6 * m;
+        return m <= 0 ? 0 : (enterable(boilerPressure(m + step)) - enterable(boilerPressure(m))) / step;
+    }
+
+    private double enterable(double pv) {
+        return pv <= forelinePa
+                ? 0
+                : geometry.flowAreaM2[0]
+                        * ChokedNozzle.fluxFactor(forelinePa / pv, gamma, criticalRatio, chokedFactor)
+                        * pv
+                        / rootRsT;
     }
 
     /**
