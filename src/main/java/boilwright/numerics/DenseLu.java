@@ -5,12 +5,12 @@ package boilwright.numerics;
  * Computations", 3rd ed. 1996, algorithm 3.4.1). Written here because it runs once for every trial step and must not
  * allocate; the library's version copies the matrix and each solution.
  */
-final class DenseLu {
+public final class DenseLu {
     private final int n;
     private final int[] exchange;
     private double[][] factors;
 
-    DenseLu(int n) {
+    public DenseLu(int n) {
         this.n = n;
         exchange = new int[n];
     }
@@ -20,7 +20,7 @@ final class DenseLu {
      *
      * @return false when it is singular or holds values that are not finite
      */
-    boolean factor(double[][] matrix) {
+    public boolean factor(double[][] matrix) {
         factors = matrix;
         for (int k = 0; k < n; k++) {
             int pivot = k;
@@ -53,7 +53,7 @@ final class DenseLu {
     }
 
     /** Replaces a right-hand side by the solution. */
-    void solve(double[] b) {
+    public void solve(double[] b) {
         // Whole rows were exchanged, multipliers included: all exchanges come before the elimination.
         for (int k = 0; k < n; k++) {
             double held = b[exchange[k]];
