@@ -84,7 +84,7 @@ final class ModelJacobian {
         System.arraycopy(model.column.stageFlow, 0, flowBefore, 0, flowBefore.length);
         System.arraycopy(y, 0, displaced, 0, y.length);
         jacobian[at.oil][at.oilMass] = -dydt[at.oil] / y[at.oilMass];
-        jacobian[at.gas][at.gas] = model.gasSlope(y[at.gas]);
+        jacobian[at.gas][at.gas] = model.gas.byContent(y[at.gas], model.column.boilingShare());
         // running water keeps every node full
         int end = model.water.flows() ? at.fill : at.quadratures;
         difference(at.boilerWall, dydt, jacobian);
@@ -145,7 +145,9 @@ final class ModelJacobian {
         demand[state] = flow * column.latentHeat() + returned;
         jacobian[at.oil][state] = -demand[state] / (y[at.oilMass] * column.liquidSpecificHeat());
         jacobian[at.oilMass][state] = -loss;
-        jacobian[at.gas][state] = model.gasByBoiling(y[at.gas]) * column.march.boilingShareSlope(column.flow()) * flow;
+        jacobian[at.gas][state] = model.gas.byBoiling(y[at.gas], column.boilingShare())
+                * column.march.boilingShareSlope(column.flow())
+                * flow;
         jacobian[at.quadrature(Quadrature.FORELINE)][state] = loss * column.vapourEnthalpy();
     }
 

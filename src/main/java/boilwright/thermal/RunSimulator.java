@@ -142,7 +142,7 @@ public final class RunSimulator {
     private double unsafe(double t, double[] y) {
         double oil = RunWatches.leaveExcessK(model, y);
         double air = y[model.layout.oil] - model.fluid.airAdmissionLimit().orElse(Double.POSITIVE_INFINITY);
-        return Math.max(Math.max(oil, air), model.touchExcessK(y));
+        return Math.max(Math.max(oil, air), model.faces.touchExcessK(y));
     }
 
     private EnergyBalance balance(double[] start, double[] end) {
