@@ -51,7 +51,6 @@ final class PumpModel implements OdeSystem {
 
     private double toWaterW;
     private double toAirW;
-    private double intoOilW;
 
     PumpModel(Rig rig, TabulatedFluid fluid, ParameterValues parameters, int cells) {
         this.rig = rig;
@@ -194,7 +193,6 @@ final class PumpModel implements OdeSystem {
         double delivered = source.deliveredW();
         double boilerLossW = boiler.outsideLossW(wallK, source.flameOn(), source.coversHeatedArea());
         double intoOil = boiler.heatToOilW(wallK, oilK);
-        intoOilW = intoOil;
         boolean direct = source.heatsLiquid();
         double intoBody = boilerToBodyW(y);
         dydt[layout.boilerWall] = ((direct ? 0 : delivered) - boilerLossW - intoOil - intoBody) / boiler.heatCapacity();
@@ -381,11 +379,6 @@ final class PumpModel implements OdeSystem {
     /** Heat to the room at the last derivative, W. */
     double toAirW() {
         return toAirW;
-    }
-
-    /** Heat through the boiler's inner face at the last derivative, W. */
-    double intoOilW() {
-        return intoOilW;
     }
 
     /** Heat stored in everything behind the boiler's outer face, J, from the datum of the liquids. */
