@@ -18,6 +18,7 @@ final class VapourColumn {
     private static final double ROOT_TOLERANCE = 1e-12;
     private static final int MOST_TRIALS = 300;
     private static final int HALVING_EVERY = 12;
+    private static final double BESIDE = 1e-5;
 
     private final TabulatedFluid fluid;
     private final ColumnGeometry geometry;
@@ -111,18 +112,15 @@ final class VapourColumn {
     }
 
     /**
-     * The root of m - march(m) between no flow and the flow at which the boiler would be at foreline pressure. The first two
-     * trials depend on the state alone: all that can enter is taken; then halfway (by ratio) to takes in proportion to the
-     * pressure, because they rise faster than that. After that inverse interpolation, kept inside the bracket. Returns what is taken at the root, so that mass closes to the last digit.
+     * The root of m - march(m) between no flow and the most that can enter. The first trials depend on the state alone: all
+     * that can enter, which is the answer while a front stands in the column, then a point beside it for the slope. After
+     * that inverse interpolation, kept inside the bracket. Returns what is taken at the root, so that mass closes to the
+     * last digit.
      */
     private double findFlow() {
         double low = 0;
         double high = march.evaporationFactor * march.surfaceFactor * (march.saturationPa - march.forelinePa);
-        double open = geometry.flowAreaM2[0] * march.chokedFactor / Math.sqrt(march.rsT);
-        double m = proportional(open, march.surfaceFactor);
-        if (!(m < high)) {
-            m = 0.5 * high;
-        }
+        double m = march.mostEntering(high);
         double mBefore = Double.NaN;
         double gBefore = Double.NaN;
         double mTwoBefore = Double.NaN;
@@ -141,9 +139,7 @@ final class VapourColumn {
             if (high - low <= ROOT_TOLERANCE * high) {
                 return taken;
             }
-            double next = round == 0
-                    ? Math.sqrt(m * proportional(taken / march.boilerPa, march.boiling(m)))
-                    : interpolated(m, g, mBefore, gBefore, mTwoBefore, gTwoBefore);
+            double next = round == 0 ? m * (1 - BESIDE) : interpolated(m, g, mBefore, gBefore, mTwoBefore, gTwoBefore);
             // now and then a plain halving, so that a kink cannot keep one end of the bracket in place
             if (!(next > low && next < high) || round % HALVING_EVERY == HALVING_EVERY - 1) {
                 next = 0.5 * (low + high);
@@ -156,11 +152,6 @@ final class VapourColumn {
         }
         throw new ComputationException(Message.of(
                 MessageKey.ROOT_NOT_REACHED, "vapour flow of the boiler", Double.toString(low), Double.toString(high)));
-    }
-
-    /** Flow at which this conductance, kg/(s Pa) of boiler pressure, takes what evaporates. */
-    private double proportional(double conductance, double boiling) {
-        return conductance * march.saturationPa / (1 + conductance / (march.evaporationFactor * boiling));
     }
 
     /** Zero of the inverse quadratic through three points, or of the secant while there are only two. */

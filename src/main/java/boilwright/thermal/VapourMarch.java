@@ -22,6 +22,9 @@ final class VapourMarch {
     /** Share of the flow that could enter below which a cell gets nothing. */
     private static final double NOTHING_LEFT = 1e-13;
 
+    private static final int ENTERING_TRIALS = 30;
+    private static final double ENTERING_TOLERANCE = 1e-13;
+
     private final TabulatedFluid fluid;
     private final ColumnGeometry geometry;
     private final double gasConstant;
@@ -344,6 +347,25 @@ final class VapourMarch {
     double capSlope(double m) {
         double step = 1e-6 * m;
         return m <= 0 ? 0 : (enterable(boilerPressure(m + step)) - enterable(boilerPressure(m))) / step;
+    }
+
+    /**
+     * The flow that leaves the boiler when the column takes all that can enter, kg/s: an upper bound of every solution. By
+     * secants from the choked flow, kept below the given bound; not quite exact where it converges slowly, near the onset.
+     */
+    double mostEntering(double bound) {
+        double open = geometry.flowAreaM2[0] * chokedFactor / rootRsT;
+        double b = Math.min(0.5 * bound, open * saturationPa / (1 + open / (evaporationFactor * surfaceFactor)));
+        double gb = b - enterable(boilerPressure(b));
+        double a = 0.99 * b;
+        for (int round = 0; round < ENTERING_TRIALS && Math.abs(gb) > ENTERING_TOLERANCE * b; round++) {
+            double ga = a - enterable(boilerPressure(a));
+            double next = a - ga * (a - b) / (ga - gb);
+            b = a;
+            gb = ga;
+            a = next > 0 && next < bound ? next : 0.5 * (a + (next > 0 ? bound : 0));
+        }
+        return Math.min(Math.max(b, 1e-12 * bound), 0.999999 * bound);
     }
 
     private double enterable(double pv) {
