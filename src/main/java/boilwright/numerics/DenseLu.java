@@ -61,20 +61,29 @@ public final class DenseLu {
             b[k] = held;
         }
         for (int i = 0; i < n; i++) {
-            double sum = b[i];
-            double[] row = factors[i];
-            for (int j = 0; j < i; j++) {
-                sum -= row[j] * b[j];
-            }
-            b[i] = sum;
+            b[i] -= product(factors[i], b, 0, i);
         }
         for (int i = n - 1; i >= 0; i--) {
-            double sum = b[i];
-            double[] row = factors[i];
-            for (int j = i + 1; j < n; j++) {
-                sum -= row[j] * b[j];
-            }
-            b[i] = sum / row[i];
+            b[i] = (b[i] - product(factors[i], b, i + 1, n)) / factors[i][i];
         }
+    }
+
+    /** Scalar product in four sums, which need not wait for each other. */
+    private static double product(double[] row, double[] b, int from, int to) {
+        double first = 0;
+        double second = 0;
+        double third = 0;
+        double fourth = 0;
+        int j = from;
+        for (; j < to - 3; j += 4) {
+            first += row[j] * b[j];
+            second += row[j + 1] * b[j + 1];
+            third += row[j + 2] * b[j + 2];
+            fourth += row[j + 3] * b[j + 3];
+        }
+        for (; j < to; j++) {
+            first += row[j] * b[j];
+        }
+        return (first + second) + (third + fourth);
     }
 }

@@ -70,7 +70,6 @@ final class ModelJacobian {
         for (double[] row : throatFlow) {
             Arrays.fill(row, 0);
         }
-        model.modesChanged();
         model.solveFlows(y);
         sensitivity.evaluate(y, at.column);
         wallAnswers(y);

@@ -7,6 +7,7 @@ import boilwright.fluid.TabulatedFluid;
 import boilwright.gasflow.ChokedNozzle;
 import boilwright.rig.ParameterValues;
 import boilwright.rig.Rig;
+import java.util.Arrays;
 
 /**
  * The quasi-steady vapour between boiler and jets: from oil temperature, wall temperatures of the column and foreline
@@ -18,6 +19,9 @@ final class VapourColumn {
     private static final double ROOT_TOLERANCE = 1e-12;
     private static final int MOST_TRIALS = 300;
     private static final int HALVING_EVERY = 12;
+    /** States of late whose roots are kept: events and records ask again for the ends of a step. */
+    private static final int REMEMBERED = 4;
+
     private static final double BESIDE = 1e-5;
 
     private final TabulatedFluid fluid;
@@ -30,12 +34,18 @@ final class VapourColumn {
     final double[] cellSaturationK;
     final double[] stageFlow;
     final double[] stagePa;
+    private final double[] oils = new double[REMEMBERED];
+    private final double[] roots = new double[REMEMBERED];
+    private final double[][] temperatures;
+    private int oldest;
+    private double root;
     private double flow;
 
     VapourColumn(Rig rig, TabulatedFluid fluid, ParameterValues parameters, ColumnGeometry geometry) {
         this.fluid = fluid;
         this.geometry = geometry;
         march = new VapourMarch(rig, fluid, parameters, geometry);
+        temperatures = new double[REMEMBERED][geometry.cells];
         cellTake = march.cellTake;
         cellPa = march.cellPa;
         cellSaturationK = march.cellSaturationK;
@@ -107,8 +117,30 @@ final class VapourColumn {
             march.still();
             return;
         }
-        flow = findFlow();
+        double known = rootOf(oilK, state, columnStart);
+        flow = Double.isNaN(known) ? findFlow() : march.march(known);
+        if (Double.isNaN(known)) {
+            remember(oilK, state, columnStart);
+        }
         march.fillAbove();
+    }
+
+    /** The root for exactly this state when it was solved lately, else NaN: the same bits as if it were sought again. */
+    private double rootOf(double oilK, double[] state, int start) {
+        for (int i = 0; i < REMEMBERED; i++) {
+            if (oils[i] == oilK
+                    && Arrays.equals(temperatures[i], 0, geometry.cells, state, start, start + geometry.cells)) {
+                return roots[i];
+            }
+        }
+        return Double.NaN;
+    }
+
+    private void remember(double oilK, double[] state, int start) {
+        oldest = (oldest + 1) % REMEMBERED;
+        oils[oldest] = oilK;
+        roots[oldest] = root;
+        System.arraycopy(state, start, temperatures[oldest], 0, geometry.cells);
     }
 
     /**
@@ -128,6 +160,7 @@ final class VapourColumn {
         for (int round = 0; round < MOST_TRIALS; round++) {
             double taken = march.march(m);
             double g = m - taken;
+            root = m;
             if (Math.abs(g) <= ROOT_TOLERANCE * m) {
                 return taken;
             }

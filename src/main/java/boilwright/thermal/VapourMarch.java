@@ -239,7 +239,7 @@ final class VapourMarch {
         cellPa[j] = p;
         double available = cap - takenBelow;
         cellAvailable[j] = available;
-        double take = limited(cellWant(j, p, wallK, perCondensation), available);
+        double take = SmoothLimit.take(cellWant(j, p, wallK, perCondensation), available);
         cellTake[j] = take;
         double taken = takenBelow + take;
         double after = Math.max(0, m - taken) * perArea;
@@ -248,7 +248,7 @@ final class VapourMarch {
         for (int k = firstStage[j]; k < firstStage[j + 1]; k++) {
             stagePa[k] = p;
             stageAvailable[k] = cap - taken;
-            double jet = limited(throatFactor[k] * p / rootRsT, cap - taken);
+            double jet = SmoothLimit.take(throatFactor[k] * p / rootRsT, cap - taken);
             stageFlow[k] = jet;
             taken += jet;
             double before = after;
@@ -315,32 +315,21 @@ final class VapourMarch {
                 * root
                 * Math.sqrt(root);
         double want = perCondensation * film * dT / (dT + film * saturation.interfaceResistance * perSurfaceEnergy);
-        return limited(want, geometry.innerAreaM2[j] * saturation.kineticFlux);
+        return SmoothLimit.take(want, geometry.innerAreaM2[j] * saturation.kineticFlux);
     }
 
     /** How the condensation in cell j changes with what is available to it, 0 to 1: 1 where all that arrives is taken. */
     double takeShare(int j) {
-        return share(cellTake[j], cellAvailable[j]);
+        return SmoothLimit.share(cellTake[j], cellAvailable[j]);
     }
 
     /** How what the throats at the top of cell j leave changes with what is available to them, 0 to 1. */
     double passedShare(int j) {
         double passed = 1;
         for (int k = firstStage[j]; k < firstStage[j + 1]; k++) {
-            passed *= 1 - share(stageFlow[k], stageAvailable[k]);
+            passed *= 1 - SmoothLimit.share(stageFlow[k], stageAvailable[k]);
         }
         return passed;
-    }
-
-    /** Derivative of {@link #limited} in what is available. */
-    private static double share(double take, double available) {
-        if (available <= 0) {
-            return 1;
-        }
-        double r = take / available;
-        double r2 = r * r;
-        double r4 = r2 * r2;
-        return Math.min(1, r4 * r4 * r);
     }
 
     /** How what can enter the column changes with what leaves the boiler, flow m; negative, without unit. */
@@ -389,27 +378,8 @@ final class VapourMarch {
         }
         double step = 1e-4 * dT;
         double heat = vapourEnthalpy - cellLiquidEnthalpy[j] + specificHeat * step;
-        double colder = limited(cellWant(j, cellPa[j], wallK - step, geometry.innerAreaM2[j] / heat), cellAvailable[j]);
+        double colder = SmoothLimit.take(
+                cellWant(j, cellPa[j], wallK - step, geometry.innerAreaM2[j] / heat), cellAvailable[j]);
         return (cellTake[j] - colder) / step;
-    }
-
-    /** Smooth smaller of what is wanted and what there is: w a / (w^8 + a^8)^(1/8). */
-    static double limited(double want, double available) {
-        if (available <= 0 || want <= 0) {
-            return 0;
-        }
-        // beyond this ratio the eighth power is below the last digit
-        if (want < 0.01 * available) {
-            return want;
-        } else if (available < 0.01 * want) {
-            return available;
-        }
-        double small = Math.min(want, available);
-        double r = small / Math.max(want, available);
-        double r2 = r * r;
-        double r4 = r2 * r2;
-        double r8 = r4 * r4;
-        // below 1e-8 the first two terms of the series are exact to the last digit, and cheaper
-        return r8 < 1e-8 ? small * (1 - 0.125 * r8) : small / Math.sqrt(Math.sqrt(Math.sqrt(1 + r8)));
     }
 }
