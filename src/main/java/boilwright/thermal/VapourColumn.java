@@ -152,7 +152,7 @@ final class VapourColumn {
     private double findFlow() {
         double low = 0;
         double high = march.evaporationFactor * march.surfaceFactor * (march.saturationPa - march.forelinePa);
-        double m = march.mostEntering(high);
+        double m = march.roughFlow(march.mostEntering(high));
         double mBefore = Double.NaN;
         double gBefore = Double.NaN;
         double mTwoBefore = Double.NaN;
@@ -172,7 +172,9 @@ final class VapourColumn {
             if (high - low <= ROOT_TOLERANCE * high) {
                 return taken;
             }
-            double next = round == 0 ? m * (1 - BESIDE) : interpolated(m, g, mBefore, gBefore, mTwoBefore, gTwoBefore);
+            double next = round == 0
+                    ? m * (g > 0 ? 1 - BESIDE : 1 + BESIDE)
+                    : interpolated(m, g, mBefore, gBefore, mTwoBefore, gTwoBefore);
             // now and then a plain halving, so that a kink cannot keep one end of the bracket in place
             if (!(next > low && next < high) || round % HALVING_EVERY == HALVING_EVERY - 1) {
                 next = 0.5 * (low + high);

@@ -6,6 +6,7 @@ import boilwright.heattransfer.NusseltFilm;
 import boilwright.rig.Parameter;
 import boilwright.rig.ParameterValues;
 import boilwright.rig.Rig;
+import java.util.Arrays;
 
 /**
  * One way of the vapour up the column for a given flow at its foot: friction, what cells condense, what throats take. The
@@ -22,6 +23,10 @@ final class VapourMarch {
     /** Share of the flow that could enter below which a cell gets nothing. */
     private static final double NOTHING_LEFT = 1e-13;
 
+    /** Where this multiple of what can enter is wanted, nothing is left at the top. */
+    private static final double SURELY_TAKEN = 2;
+
+    private static final int ROUGH_ROUNDS = 7;
     private static final int ENTERING_TRIALS = 30;
     private static final double ENTERING_TOLERANCE = 1e-13;
 
@@ -45,6 +50,7 @@ final class VapourMarch {
     final double chokedFactor;
     final double surfaceFactor;
     final double surfaceArea;
+    private final double throatSum;
     /** Flow through each throat per Pa before it, times the root of Rs T. */
     final double[] throatFactor;
     /** First throat at or above the top of each cell's lower neighbour. */
@@ -107,6 +113,7 @@ final class VapourMarch {
                     * rig.stages().get(k).throatAreaM2()
                     * chokedFactor;
         }
+        throatSum = Arrays.stream(throatFactor).sum();
         int cells = geometry.cells;
         cellTake = new double[cells];
         cellPa = new double[cells];
@@ -162,14 +169,14 @@ final class VapourMarch {
         nextPa = forelinePa;
         nextTaken = 0;
         boilerPa = forelinePa;
-        java.util.Arrays.fill(cellTake, 0);
-        java.util.Arrays.fill(cellAvailable, 0);
-        java.util.Arrays.fill(cellPa, forelinePa);
-        java.util.Arrays.fill(stageFlow, 0);
-        java.util.Arrays.fill(stageAvailable, 0);
-        java.util.Arrays.fill(stagePa, forelinePa);
+        Arrays.fill(cellTake, 0);
+        Arrays.fill(cellAvailable, 0);
+        Arrays.fill(cellPa, forelinePa);
+        Arrays.fill(stageFlow, 0);
+        Arrays.fill(stageAvailable, 0);
+        Arrays.fill(stagePa, forelinePa);
         double saturationK = saturation.temperature(forelinePa);
-        java.util.Arrays.fill(cellSaturationK, saturationK);
+        Arrays.fill(cellSaturationK, saturationK);
     }
 
     /** How much the vapour's own bubbles enlarge the surface, 1 to the parameter's value. */
@@ -355,6 +362,40 @@ final class VapourMarch {
             a = next > 0 && next < bound ? next : 0.5 * (a + (next > 0 ? bound : 0));
         }
         return Math.min(Math.max(b, 1e-12 * bound), 0.999999 * bound);
+    }
+
+    /**
+     * Where the flow will be, roughly, kg/s: three cells stand for all and pressure is lost nowhere. Equal to the most that
+     * can enter where that is all taken.
+     */
+    double roughFlow(double entering) {
+        if (roughWant(boilerPressure(entering)) > SURELY_TAKEN * entering) {
+            return entering;
+        }
+        double low = 0;
+        double high = entering;
+        double m = high;
+        for (int round = 0; round < ROUGH_ROUNDS; round++) {
+            double pv = boilerPressure(m);
+            double taken = SmoothLimit.take(roughWant(pv), enterable(pv));
+            if (taken < m) {
+                high = m;
+            } else {
+                low = m;
+            }
+            m = 0.5 * (low + high);
+        }
+        return m;
+    }
+
+    private double roughWant(double pv) {
+        int n = geometry.cells;
+        double cells = 0;
+        for (int i = 1; i < 6; i += 2) {
+            int j = i * n / 6;
+            cells += cellWant(j, pv, state[columnStart + j], perCondensation[j]);
+        }
+        return throatSum * pv / rootRsT + n / 3.0 * cells;
     }
 
     private double enterable(double pv) {
