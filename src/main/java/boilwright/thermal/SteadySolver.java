@@ -31,6 +31,7 @@ public final class SteadySolver {
     private final SteadyColumn column;
     private final SteadyWalls walls;
     private final SteadyNewton newton;
+    private final boolean triesAllAtOnce;
     private final double[] y;
     private final double[] cold;
     /** True once a solution for other jet modes is at hand. */
@@ -52,7 +53,13 @@ public final class SteadySolver {
     }
 
     SteadySolver(PumpModel model) {
+        this(model, true);
+    }
+
+    /** Without all at once, the parts are settled one inside the other from the start; for comparison. */
+    SteadySolver(PumpModel model, boolean triesAllAtOnce) {
         this.model = model;
+        this.triesAllAtOnce = triesAllAtOnce;
         column = new SteadyColumn(model);
         walls = new SteadyWalls(model);
         newton = new SteadyNewton(model);
@@ -165,6 +172,9 @@ public final class SteadySolver {
      * @param throat the throat that shall carry its full flow, or -1 for what the source delivers
      */
     private boolean allAtOnce(int throat) {
+        if (!triesAllAtOnce) {
+            return false;
+        }
         if (!near) {
             System.arraycopy(cold, 0, y, 0, y.length);
             newton.start(y);
