@@ -200,6 +200,11 @@ final class VapourMarch {
         return saturationPa - m / (evaporationFactor * boiling(m));
     }
 
+    /** Temperature of cell j, K. */
+    double cellK(int j) {
+        return state[columnStart + j];
+    }
+
     /** Specific heat of the liquid at the temperature of cell j, J/(kg K). */
     double cellSpecificHeat(int j) {
         return fluid.liquidSpecificHeat(state[columnStart + j]);
@@ -305,7 +310,7 @@ final class VapourMarch {
     }
 
     /** What the wall of cell j would condense from plenty of vapour at pressure p, kg/s. */
-    private double cellWant(int j, double p, double wallK, double perCondensation) {
+    double cellWant(int j, double p, double wallK, double perCondensation) {
         saturation.at(p);
         double saturationK = saturation.temperatureK;
         cellSaturationK[j] = saturationK;
@@ -323,20 +328,6 @@ final class VapourMarch {
                 * Math.sqrt(root);
         double want = perCondensation * film * dT / (dT + film * saturation.interfaceResistance * perSurfaceEnergy);
         return SmoothLimit.take(want, geometry.innerAreaM2[j] * saturation.kineticFlux);
-    }
-
-    /** How the condensation in cell j changes with what is available to it, 0 to 1: 1 where all that arrives is taken. */
-    double takeShare(int j) {
-        return SmoothLimit.share(cellTake[j], cellAvailable[j]);
-    }
-
-    /** How what the throats at the top of cell j leave changes with what is available to them, 0 to 1. */
-    double passedShare(int j) {
-        double passed = 1;
-        for (int k = firstStage[j]; k < firstStage[j + 1]; k++) {
-            passed *= 1 - SmoothLimit.share(stageFlow[k], stageAvailable[k]);
-        }
-        return passed;
     }
 
     /** How what can enter the column changes with what leaves the boiler, flow m; negative, without unit. */
@@ -405,22 +396,5 @@ final class VapourMarch {
                         * ChokedNozzle.fluxFactor(forelinePa / pv, gamma, criticalRatio, chokedFactor)
                         * pv
                         / rootRsT;
-    }
-
-    /**
-     * How the condensation in cell j changes with the temperature of its wall alone, kg/(s K), at the last solution; by a
-     * difference towards the colder side.
-     */
-    double takeSlope(int j) {
-        double wallK = state[columnStart + j];
-        double dT = cellSaturationK[j] - wallK;
-        if (dT <= 0 || cellAvailable[j] <= 0) {
-            return 0;
-        }
-        double step = 1e-4 * dT;
-        double heat = vapourEnthalpy - cellLiquidEnthalpy[j] + specificHeat * step;
-        double colder = SmoothLimit.take(
-                cellWant(j, cellPa[j], wallK - step, geometry.innerAreaM2[j] / heat), cellAvailable[j]);
-        return (cellTake[j] - colder) / step;
     }
 }
