@@ -150,7 +150,7 @@ final class SteadyColumn {
         for (int j = n - 1; j >= 0; j--) {
             double gain = column.vapourEnthalpy() - column.cellLiquidEnthalpy(j);
             double c = column.liquidSpecificHeat();
-            double slope = column.takeSlope(j);
+            double slope = MarchSlopes.takeSlope(column.march, model.geometry.innerAreaM2[j], j);
             double d = slope * gain
                     - (column.cellTake[j] + film) * c
                     - model.cellToBodySlope(j, y[start + j])
@@ -172,11 +172,11 @@ final class SteadyColumn {
             diagonal[j] = d;
             enthalpyGain[j] = gain;
             takeSlope[j] = slope;
-            takeShare[j] = column.takeShare(j);
-            passedShare[j] = column.passedShare(j);
+            takeShare[j] = MarchSlopes.takeShare(column.march, j);
+            passedShare[j] = MarchSlopes.passedShare(column.march, j);
             film += column.cellTake[j];
         }
-        capSlope = column.capSlope();
+        capSlope = column.march.capSlope(column.flow());
     }
 
     /**
