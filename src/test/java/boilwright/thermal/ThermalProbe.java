@@ -62,8 +62,7 @@ public final class ThermalProbe {
 
     /** The rig from cold to rest, with the temperatures in which it ended. */
     public static Ended warmedUp(Rig rig) {
-        PumpModel model =
-                new PumpModel(rig, fluid(rig.fluidId()), ParameterValues.of(rig), ColumnGeometry.USUAL_CELLS);
+        PumpModel model = new PumpModel(rig, fluid(rig.fluidId()), ParameterValues.of(rig), ColumnGeometry.USUAL_CELLS);
         RunSimulator.Outcome outcome =
                 RunSimulator.warmup(model, new CancelToken(), ProgressSink.NONE, 1, new StabilizedExplicit());
         return new Ended(outcome.result(), rest(model.layout, outcome.state()));

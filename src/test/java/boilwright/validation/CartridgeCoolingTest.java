@@ -38,8 +38,7 @@ class CartridgeCoolingTest {
     }
 
     private static FlameBench burner(double airConductance, double roomPa) {
-        return FlameBench.onCartridge(
-                FLOW * ButaneProperties.GROSS_HEATING_VALUE, cartridge(airConductance), roomPa);
+        return FlameBench.onCartridge(FLOW * ButaneProperties.GROSS_HEATING_VALUE, cartridge(airConductance), roomPa);
     }
 
     @ParameterizedTest

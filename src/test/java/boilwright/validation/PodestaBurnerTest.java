@@ -3,8 +3,8 @@ package boilwright.validation;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import boilwright.thermal.FlameBench;
-import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
 
 /**
  * A hotter vessel takes less heat from the same flame.

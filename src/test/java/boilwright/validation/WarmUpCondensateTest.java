@@ -32,8 +32,8 @@ class WarmUpCondensateTest {
     private static ColumnBench pipe(double specificHeat) {
         double bore = 1.0;
         double height = 2.0;
-        double metal = CAPACITY
-                / (Material.MILD_STEEL.density() * Material.MILD_STEEL.specificHeat() * Math.PI * height);
+        double metal =
+                CAPACITY / (Material.MILD_STEEL.density() * Material.MILD_STEEL.specificHeat() * Math.PI * height);
         double wall = (Math.sqrt(bore * bore + 4 * metal) - bore) / 2;
         return new ColumnBench(
                 new ConstantFluid(293.15 + RISE_K, LATENT, specificHeat).tabulated(),
