@@ -86,8 +86,8 @@ abstract class RigCommand implements Callable<Integer> {
     private Rig read(Optional<Path> file, FluidLibrary library) {
         LinkedHashSet<String> fields = new LinkedHashSet<>(accepted);
         return file.isPresent()
-                ? RigReader.read(file.get(), library.ids(), fields)
-                : RigReader.readDemo(rigName.substring(DEMO.length()), library.ids(), fields);
+                ? RigReader.read(file.get(), library.workingFluids(), fields)
+                : RigReader.readDemo(rigName.substring(DEMO.length()), library.workingFluids(), fields);
     }
 
     private Answer compute(Rig rig, WorkingFluid fluid, String dataVersion) {

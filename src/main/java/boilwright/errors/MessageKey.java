@@ -320,6 +320,9 @@ public enum MessageKey {
     // --- thermal: the model and its results
     /** {0} oil temperature in degC, {1} rounds tried. */
     COLUMN_NOT_AT_REST(2),
+    /** {0} oil temperature in degC, {1} rounds tried. */
+    WALLS_NOT_AT_REST(2),
+
     /** {0} rounds tried. */
     JET_MODES_NOT_SETTLED(1),
     /** {0} what did not close, {1} closure found, {2} closure allowed. */

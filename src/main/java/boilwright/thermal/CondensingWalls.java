@@ -18,6 +18,9 @@ final class CondensingWalls {
 
     private final TabulatedFluid fluid;
     private final WallGeometry walls;
+    /** Saturation pressure at the lower end of the fluid's table, Pa: below it nothing condenses on a wall in the table. */
+    private final double lowestPa;
+
     private final double wallPressureShare;
     private final double spill;
     private final double reheat;
@@ -53,6 +56,7 @@ final class CondensingWalls {
     CondensingWalls(Rig rig, TabulatedFluid fluid, ParameterValues parameters, WallGeometry walls) {
         this.fluid = fluid;
         this.walls = walls;
+        lowestPa = fluid.vapourPressure(fluid.lowestTemperature()) * (1 + 1e-9);
         wallPressureShare = parameters.get(Parameter.WALL_PRESSURE_SHARE);
         spill = walls.cap >= 0 ? parameters.get(Parameter.CAP_SPILL_FRACTION) : 0;
         reheat = reheatShare(rig, parameters);
@@ -136,7 +140,7 @@ final class CondensingWalls {
         areaM2 = walls.innerAreaM2[w];
         lengthM = walls.heightM[w];
         halfResistance = walls.halfResistance[w];
-        saturationK = fluid.saturationTemperature(pressurePa);
+        saturationK = lowestPa > pressurePa ? fluid.lowestTemperature() : fluid.saturationTemperature(pressurePa);
         double room = saturationK - wallK;
         if (room <= 0 || vapour <= 0) {
             atFilm(0);

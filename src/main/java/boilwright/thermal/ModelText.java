@@ -33,6 +33,11 @@ enum ModelText {
     /** {0} limit. */
     LIMIT_PASSED(1),
     FUEL_EMPTY(0),
+    /** {0} oil temperature. */
+    WILD(1),
+    /** {0} cartridge temperature. */
+    CARTRIDGE_HOT(1),
+    DRY(0),
     DEGASSED(0),
     DEGASSED_NOT(0),
     /** {0} foreline pressure. */

@@ -22,6 +22,8 @@ final class PumpModel implements OdeSystem {
 
     private static final double FROTH_BLEND_PA = 100;
     private static final double LEAST_FILL = 0.02;
+    /** No boiler wall becomes hotter than a flame. */
+    private static final double HOTTEST_WALL_K = 2000;
     /** Touch limits for short contact, trade figures: metal 60 C, glass 70 C. */
     private static final double TOUCH_METAL_K = 333.15;
 
@@ -165,7 +167,9 @@ final class PumpModel implements OdeSystem {
             if (layout.isTemperature(i)) {
                 boolean isWater = i >= layout.water;
                 double low = isWater ? Water.LOWEST_K : fluid.lowestTemperature();
-                double high = isWater ? Water.HIGHEST_K : fluid.highestTemperature();
+                double high = isWater
+                        ? Water.HIGHEST_K
+                        : i == layout.boilerWall ? HOTTEST_WALL_K : fluid.highestTemperature();
                 if (!(y[i] >= low && y[i] <= high)) {
                     return false;
                 }

@@ -49,6 +49,9 @@ final class RunEvents {
                 events.add(new TimeEvent("limit-reached", "", t, ModelText.LIMIT_PASSED.say(name)));
             }
         }
+        endedBy("cartridge-hot", true, ModelText.CARTRIDGE_HOT.say(temperature(RunLimits.CARTRIDGE_K)));
+        endedBy("dry", false, ModelText.DRY.say());
+        endedBy("wild", true, ModelText.WILD.say(temperature(RunLimits.wildOilK(model))));
         if (model.layout.sourceSize == 2 && !cooling) {
             OptionalDouble t = watches.first("fuel-empty", "", false);
             if (t.isPresent()) {
@@ -57,6 +60,13 @@ final class RunEvents {
         }
         events.sort(Comparator.comparingDouble(e -> e.timeS().orElse(Double.MAX_VALUE)));
         return events;
+    }
+
+    private void endedBy(String watch, boolean rising, String reason) {
+        OptionalDouble t = watches.first(watch, "", rising);
+        if (t.isPresent()) {
+            events.add(new TimeEvent("limit-reached", "", t, reason));
+        }
     }
 
     private void warmingEvents() {

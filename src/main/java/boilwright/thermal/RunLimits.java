@@ -14,7 +14,21 @@ final class RunLimits {
     /** Names of the limits, as the events call them. */
     static final List<String> NAMES = List.of("oil too hot", "water out too hot", "cap too hot");
 
+    /** Cartridge temperature above which it may burst, K (50 C, the usual warning on cartridges; common practice). */
+    static final double CARTRIDGE_K = 323.15;
+    /** Share of the charge at which a run ends because the boiler is as good as dry. */
+    static final double LEAST_CHARGE = 0.05;
+    /** Boiler pressure beyond which no jet pump works, Pa (150 Torr). */
+    private static final double WILD_PA = 2e4;
+    /** Room left below the fluid table's end, K. */
+    private static final double TABLE_MARGIN_K = 25;
+
     private RunLimits() {}
+
+    /** Oil temperature at which a run is ended: no vapour-jet pump works there. */
+    static double wildOilK(PumpModel model) {
+        return Math.min(model.fluid.highestTemperature() - TABLE_MARGIN_K, model.fluid.saturationTemperature(WILD_PA));
+    }
 
     static void watch(PumpModel model, RunWatches watches) {
         Limits limits = model.rig.limits();

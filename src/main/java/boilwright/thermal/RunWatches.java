@@ -81,6 +81,12 @@ final class RunWatches {
                     });
         }
         if (model.layout.sourceSize == 2) {
+            add(
+                    "cartridge-hot",
+                    "",
+                    EventDirection.RISING,
+                    (t, y) -> y[at] - RunLimits.CARTRIDGE_K,
+                    (t, y, rising) -> EventAction.STOP);
             add("fuel-empty", "", EventDirection.FALLING, (t, y) -> y[at + 1] - FUEL_EMPTY_KG, (t, y, rising) -> {
                 model.source.setFuelEmpty(true);
                 return EventAction.RESTART;
@@ -101,6 +107,10 @@ final class RunWatches {
             });
         }
         RunLimits.watch(model, this);
+        double wild = RunLimits.wildOilK(model);
+        double dry = RunLimits.LEAST_CHARGE * model.chargeKg;
+        add("dry", "", EventDirection.FALLING, (t, y) -> y[model.layout.oilMass] - dry, (t, y, rising) -> EventAction.STOP);
+        add("wild", "", EventDirection.RISING, (t, y) -> y[oil] - wild, (t, y, rising) -> EventAction.STOP);
         if (cooling) {
             model.fluid.airAdmissionLimit().ifPresent(limit -> note("air-allowed", "", (t, y) -> limit - y[oil]));
             note("touch-safe", "", (t, y) -> -model.touchExcessK(y));

@@ -18,6 +18,7 @@ final class SaturationLine {
 
     private final TabulatedFluid fluid;
     private final double gasConstant;
+    private final double lowestPa;
     private final long first;
     private final int pieces;
     private final double[] table;
@@ -32,6 +33,7 @@ final class SaturationLine {
     SaturationLine(TabulatedFluid fluid, double forelinePa) {
         this.fluid = fluid;
         gasConstant = fluid.specificGasConstant();
+        lowestPa = fluid.vapourPressure(fluid.lowestTemperature()) * (1 + 1e-9);
         double lowest = Math.max(forelinePa / 8, fluid.vapourPressure(fluid.lowestTemperature()) * 1.1);
         double highest = Math.min(HIGHEST_PA, fluid.vapourPressure(fluid.highestTemperature()) / 1.1);
         first = (Double.doubleToRawLongBits(lowest) >>> SHIFT) + 1;
@@ -73,12 +75,17 @@ final class SaturationLine {
         return pressurePa / Math.sqrt(2 * Math.PI * gasConstant * saturationK);
     }
 
+    /** Saturation temperature, but not below the fluid's table: at such a pressure no wall in the table condenses anything. */
+    double temperature(double pressurePa) {
+        return pressurePa <= lowestPa ? fluid.lowestTemperature() : fluid.saturationTemperature(pressurePa);
+    }
+
     /** Looks both up. */
     void at(double pressurePa) {
         long bits = Double.doubleToRawLongBits(pressurePa);
         long i = (bits >>> SHIFT) - first;
         if (i < 0 || i >= pieces) {
-            temperatureK = fluid.saturationTemperature(pressurePa);
+            temperatureK = temperature(pressurePa);
             kineticFlux = flux(pressurePa, temperatureK);
             interfaceResistance = temperatureK * temperatureK / kineticFlux;
             return;

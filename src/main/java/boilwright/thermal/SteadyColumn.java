@@ -19,19 +19,39 @@ final class SteadyColumn {
     private final int start;
     private final int n;
     private final double[] heat;
-    private final double[] below;
+    private final Eliminated below = new Eliminated();
+    private final double[] fromBelow;
+    private final double[] filmStep;
+    private final double[] tOmega;
     private final double[] diagonal;
     private final double[] above;
+    private final double[] enthalpyGain;
+    private final double[] takeSlope;
+    private final double[] takeShare;
+    private final double[] passedShare;
+    private final double[] tFixed;
+    private final double[] tAbove;
+    private final double[] tSigma;
     private final double[] change;
+    private double capSlope;
 
     SteadyColumn(PumpModel model) {
         this.model = model;
         start = model.layout.column;
         n = model.geometry.cells;
         heat = new double[n];
-        below = new double[n];
+        fromBelow = new double[n];
+        filmStep = new double[n];
+        tOmega = new double[n];
         diagonal = new double[n];
         above = new double[n];
+        enthalpyGain = new double[n];
+        takeSlope = new double[n];
+        takeShare = new double[n];
+        passedShare = new double[n];
+        tFixed = new double[n];
+        tAbove = new double[n];
+        tSigma = new double[n];
         change = new double[n];
     }
 
@@ -91,43 +111,120 @@ final class SteadyColumn {
         double film = 0;
         VapourColumn column = model.column;
         for (int j = n - 1; j >= 0; j--) {
-            double own = column.cellLiquidEnthalpy(j);
+            double gain = column.vapourEnthalpy() - column.cellLiquidEnthalpy(j);
             double c = column.liquidSpecificHeat();
             double slope = column.takeSlope(j);
-            double d = slope * (column.vapourEnthalpy() - own)
+            double d = slope * gain
                     - (column.cellTake[j] + film) * c
                     - model.cellToBodySlope(j, y[start + j])
                     - model.geometry.heatCapacity[j] / pseudoStep;
             above[j] = 0;
-            below[j] = 0;
+            fromBelow[j] = 0;
+            filmStep[j] = 0;
             if (j < n - 1) {
                 double axial = model.geometry.axialConductance[j];
                 d -= axial;
                 above[j] = axial + film * c;
+                filmStep[j] = column.cellLiquidEnthalpy(j + 1) - column.cellLiquidEnthalpy(j);
             }
             if (j > 0) {
                 double axial = model.geometry.axialConductance[j - 1];
                 d -= axial;
-                below[j] = axial;
+                fromBelow[j] = axial;
             }
             diagonal[j] = d;
+            enthalpyGain[j] = gain;
+            takeSlope[j] = slope;
+            takeShare[j] = column.takeShare(j);
+            passedShare[j] = column.passedShare(j);
             film += column.cellTake[j];
+        }
+        capSlope = column.capSlope();
+    }
+
+    /**
+     * The changes that take the heats to zero. What cell j takes changes with its own temperature and with what was taken
+     * below it (tau, the running sum of all changes, sigma at the top); the film it receives changes with what cells above
+     * take (c, the running sum over cells alone, omega at the top). Sigma acts back through what can enter the column.
+     * Upward elimination, with T, tau and c of the cell below linear in this cell's temperature, sigma and omega.
+     */
+    private void solve() {
+        double k = capSlope;
+        below.clear();
+        for (int j = 0; j < n; j++) {
+            double a = takeShare[j];
+            double q = filmStep[j];
+            double gained = (enthalpyGain[j] - q) * a;
+            double f = fromBelow[j];
+            double d = diagonal[j] - q * takeSlope[j] + f * below.tA - gained * below.uA - q * below.cA;
+            double tB = (-heat[j] - f * below.tB + gained * below.uB + q * below.cB) / d;
+            double tA = -above[j] / d;
+            double tS = (-f * below.tS + gained * (below.uS - k) + q * below.cS) / d;
+            double tW = (-f * below.tW + gained * below.uW + q * (below.cW - 1)) / d;
+            tFixed[j] = tB;
+            tAbove[j] = tA;
+            tSigma[j] = tS;
+            tOmega[j] = tW;
+            below.pass(a, takeSlope[j], k, passedShare[j]);
+            below.substitute(tB, tA, tS, tW);
+        }
+        // sigma = uB + uS sigma + uW omega and omega = cB + cS sigma + cW omega
+        double determinant = (1 - below.uS) * (1 - below.cW) - below.uW * below.cS;
+        double sigma = (below.uB * (1 - below.cW) + below.uW * below.cB) / determinant;
+        double omega = ((1 - below.uS) * below.cB + below.cS * below.uB) / determinant;
+        change[n - 1] = tFixed[n - 1] + tSigma[n - 1] * sigma + tOmega[n - 1] * omega;
+        for (int j = n - 2; j >= 0; j--) {
+            change[j] = tFixed[j] + tAbove[j] * change[j + 1] + tSigma[j] * sigma + tOmega[j] * omega;
         }
     }
 
-    /** Thomas' algorithm for the changes that take the heats to zero. */
-    private void solve() {
-        for (int j = 0; j < n; j++) {
-            change[j] = -heat[j];
+    /** What has been eliminated: temperature, tau and c below as fixed part and multiples of T, sigma and omega. */
+    private static final class Eliminated {
+        private double tB;
+        private double tA;
+        private double tS;
+        private double tW;
+        private double uB;
+        private double uA;
+        private double uS;
+        private double uW;
+        private double cB;
+        private double cA;
+        private double cS;
+        private double cW;
+
+        void clear() {
+            tB = tA = tS = tW = 0;
+            uB = uA = uS = uW = 0;
+            cB = cA = cS = cW = 0;
         }
-        for (int j = 1; j < n; j++) {
-            double factor = below[j] / diagonal[j - 1];
-            diagonal[j] -= factor * above[j - 1];
-            change[j] -= factor * change[j - 1];
+
+        /** Adds what a cell and the throats at its top take: share a of what arrives, slope with its own temperature. */
+        void pass(double a, double slope, double k, double passed) {
+            cB -= a * uB;
+            cA += slope - a * uA;
+            cS += a * (k - uS);
+            cW -= a * uW;
+            uB = passed * (1 - a) * uB;
+            uA = passed * ((1 - a) * uA + slope);
+            uS = passed * ((1 - a) * uS + a * k) + (1 - passed) * k;
+            uW = passed * (1 - a) * uW;
         }
-        change[n - 1] /= diagonal[n - 1];
-        for (int j = n - 2; j >= 0; j--) {
-            change[j] = (change[j] - above[j] * change[j + 1]) / diagonal[j];
+
+        /** Replaces the temperature of the cell just passed by that of the one above. */
+        void substitute(double fixed, double perAbove, double perSigma, double perOmega) {
+            tB = fixed;
+            tA = perAbove;
+            tS = perSigma;
+            tW = perOmega;
+            uB += uA * fixed;
+            uS += uA * perSigma;
+            uW += uA * perOmega;
+            uA *= perAbove;
+            cB += cA * fixed;
+            cS += cA * perSigma;
+            cW += cA * perOmega;
+            cA *= perAbove;
         }
     }
 
@@ -146,7 +243,10 @@ final class SteadyColumn {
                     next = saturation - 0.1 * (saturation - old);
                 }
             }
-            next = Math.max(low, next);
+            // a cell lies between oil, room and the wall it faces
+            double facing = y[model.layout.walls + model.facing(j)];
+            double high = Math.max(Math.max(y[model.layout.oil], model.roomK), facing) + 1;
+            next = Math.max(low, Math.min(high, next));
             largest = Math.max(largest, Math.abs(next - old));
             y[start + j] = next;
         }

@@ -21,10 +21,8 @@ public final class SteadySolver {
     private static final int MOST_COUPLINGS = 60;
     private static final double COUPLED_K = 1e-8;
     private static final double ROOT_TOLERANCE = 1e-11;
-    /** Boiler pressure beyond which no jet pump works and none is sought, Pa (150 Torr). */
-    private static final double HIGHEST_BOILER_PA = 2e4;
-    /** Room left below the fluid table's end, K. */
-    private static final double TABLE_MARGIN_K = 25;
+    /** What a source delivers is below this multiple of its rating, mains tolerance included. */
+    private static final double MOST_OF_RATING = 1.3;
 
     private final PumpModel model;
     private final SteadyColumn column;
@@ -131,19 +129,29 @@ public final class SteadySolver {
     private void rootForFullFlow() {
         double low = Math.max(
                 model.fluid.lowestTemperature() + 1, model.fluid.saturationTemperature(model.jets.requiredPa) - 1);
-        double oil = Roots.bracketed(
-                this::flowExcess, low, highestOilK(), ROOT_TOLERANCE, 0, "oil temperature for full jets");
+        double high = low;
+        for (double factor = 1.5; flowExcess(high) < 0 && high < highestOilK(); factor *= 2) {
+            low = high;
+            high = Math.min(highestOilK(), model.fluid.saturationTemperature(factor * model.jets.requiredPa));
+        }
+        double oil = Roots.bracketed(this::flowExcess, low, high, ROOT_TOLERANCE, 0, "oil temperature for full jets");
         flowExcess(oil);
     }
 
     private double highestOilK() {
-        return Math.min(
-                model.fluid.highestTemperature() - TABLE_MARGIN_K,
-                model.fluid.saturationTemperature(HIGHEST_BOILER_PA));
+        return RunLimits.wildOilK(model);
     }
 
     private double heatExcess(double oilK) {
-        settleAt(oilK);
+        startAt(oilK);
+        column.settle(y);
+        double rated = model.rig.heatSource().ratedPowerW() * MOST_OF_RATING;
+        double taken = model.column.flow() * model.column.latentHeat();
+        if (taken > rated) {
+            // far beyond what any setting of the source gives: the sign is certain, the walls need not be settled
+            return rated - taken;
+        }
+        settleFrom();
         return model.source.steadyDeliveredW(faceK, oilK) - faceHeatW;
     }
 
@@ -164,11 +172,21 @@ public final class SteadySolver {
 
     /** Settles column, walls and water for this oil temperature and finds the heat that the boiler's face must pass. */
     private void settleAt(double oilK) {
-        // from the same start each time: the answer must not depend on the path of the search
+        startAt(oilK);
+        settleFrom();
+    }
+
+    /** Starts from the same state each time: the answer must not depend on the path of the search. */
+    private void startAt(double oilK) {
         System.arraycopy(cold, 0, y, 0, y.length);
+        model.modesChanged();
         y[model.layout.oil] = oilK;
+        y[model.layout.boilerWall] = oilK;
         double saturation = Math.max(model.roomK, oilK - 1);
         Arrays.fill(y, model.layout.column, model.layout.column + model.layout.cells, saturation);
+    }
+
+    private void settleFrom() {
         settle();
         if (!model.water.flows() && dryStandingWater()) {
             settle();
@@ -179,8 +197,10 @@ public final class SteadySolver {
     private void settle() {
         for (int i = 0; i < MOST_COUPLINGS; i++) {
             column.settle(y);
+            double before = y[model.layout.boilerWall];
             boilerWall();
-            if (walls.settle(y) < COUPLED_K) {
+            double moved = Math.abs(y[model.layout.boilerWall] - before);
+            if (Math.max(moved, walls.settle(y)) < COUPLED_K) {
                 model.modesChanged();
                 model.solveFlows(y);
                 return;
@@ -205,19 +225,10 @@ public final class SteadySolver {
         return dried;
     }
 
-    /** Boiler wall at which the vapour's heat passes into the oil, for what it conducts into the body. */
+    /** Boiler wall at which the vapour's heat passes into the oil; one that no source heats is settled with the walls. */
     private void boilerWall() {
-        double oilK = y[model.layout.oil];
-        if (model.source.heatsLiquid()) {
-            y[model.layout.boilerWall] = Roots.bracketed(
-                    this::idleWallLoss,
-                    Math.min(oilK, y[model.layout.walls + model.wallGeometry.upward[0]]) - 200,
-                    Math.max(oilK, model.roomK) + 200,
-                    ROOT_TOLERANCE,
-                    0,
-                    "boiler wall at rest");
-        } else {
-            y[model.layout.boilerWall] = model.boiler.wallForHeat(intoOil(), oilK);
+        if (!model.source.heatsLiquid()) {
+            y[model.layout.boilerWall] = model.boiler.wallForHeat(intoOil(), y[model.layout.oil]);
         }
     }
 
@@ -227,12 +238,6 @@ public final class SteadySolver {
 
     private double outsideLoss(double t) {
         return model.boiler.outsideLossW(t, model.source.flameOn(), model.source.coversHeatedArea());
-    }
-
-    /** What a wall that no source heats takes from the oil and loses, W; zero at rest. */
-    private double idleWallLoss(double t) {
-        double conducted = model.wallGeometry.fromBoiler * (t - y[model.layout.walls + model.wallGeometry.upward[0]]);
-        return model.boiler.heatToOilW(t, y[model.layout.oil]) + outsideLoss(t) + conducted;
     }
 
     private void faceHeat() {

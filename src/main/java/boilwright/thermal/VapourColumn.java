@@ -85,6 +85,7 @@ final class VapourColumn {
     private final double[] cellAvailable;
     final double[] cellSaturationK;
     final double[] stageFlow;
+    private final double[] stageAvailable;
     final double[] stagePa;
     private double flow;
     private double boilerPa;
@@ -117,6 +118,7 @@ final class VapourColumn {
         perCondensation = new double[geometry.cells];
         filmFactor = NusseltFilm.meanCoefficient(1, 1, geometry.heightM, 1);
         stageFlow = new double[stages];
+        stageAvailable = new double[stages];
         stagePa = new double[stages];
         saturation = new SaturationLine(fluid, rig.foreline().pressurePa());
         perFlowArea = new double[geometry.cells];
@@ -289,8 +291,9 @@ final class VapourColumn {
         java.util.Arrays.fill(cellAvailable, 0);
         java.util.Arrays.fill(cellPa, forelinePa);
         java.util.Arrays.fill(stageFlow, 0);
+        java.util.Arrays.fill(stageAvailable, 0);
         java.util.Arrays.fill(stagePa, forelinePa);
-        double saturationK = fluid.saturationTemperature(forelinePa);
+        double saturationK = saturation.temperature(forelinePa);
         java.util.Arrays.fill(cellSaturationK, saturationK);
     }
 
@@ -304,7 +307,7 @@ final class VapourColumn {
      * nothing is left; {@link #fillAbove} then completes the solution.
      */
     private double march(double m) {
-        double pv = saturationPa - m / (evaporationFactor * boiling(m));
+        double pv = pressureAt(m);
         marchPa = pv;
         nextTaken = 0;
         if (pv <= forelinePa) {
@@ -324,10 +327,7 @@ final class VapourColumn {
 
     /** The foot of the column at boiler pressure pv: what could enter at most, and the static pressure there. */
     private void enter(double m, double pv) {
-        cap = geometry.flowAreaM2[0]
-                * ChokedNozzle.fluxFactor(forelinePa / pv, gamma, criticalRatio, chokedFactor)
-                * pv
-                / rootRsT;
+        cap = enterable(pv);
         ceiling = pv;
         least = LEAST_PRESSURE_SHARE * pv;
         double flux = m / geometry.flowAreaM2[0];
@@ -351,6 +351,7 @@ final class VapourColumn {
         p = recovered(p, recovery, flux, after);
         for (int k = firstStage[j]; k < firstStage[j + 1]; k++) {
             stagePa[k] = p;
+            stageAvailable[k] = cap - taken;
             double jet = limited(throatFactor[k] * p / rootRsT, cap - taken);
             stageFlow[k] = jet;
             taken += jet;
@@ -368,7 +369,7 @@ final class VapourColumn {
             return;
         }
         double p = nextPa;
-        double saturationK = fluid.saturationTemperature(p);
+        double saturationK = saturation.temperature(p);
         for (int j = reached; j < geometry.cells; j++) {
             cellPa[j] = p;
             cellAvailable[j] = 0;
@@ -378,6 +379,7 @@ final class VapourColumn {
         for (int k = firstStage[reached]; k < stageFlow.length; k++) {
             stagePa[k] = p;
             stageFlow[k] = 0;
+            stageAvailable[k] = 0;
         }
     }
 
@@ -418,6 +420,51 @@ final class VapourColumn {
                 * Math.sqrt(root);
         double want = perCondensation * film * dT / (dT + film * saturation.interfaceResistance * perSurfaceEnergy);
         return limited(want, geometry.innerAreaM2[j] * saturation.kineticFlux);
+    }
+
+    /** How the condensation in cell j changes with what is available to it, 0 to 1: 1 where all that arrives is taken. */
+    double takeShare(int j) {
+        return share(cellTake[j], cellAvailable[j]);
+    }
+
+    /** How what the throats at the top of cell j leave changes with what is available to them, 0 to 1. */
+    double passedShare(int j) {
+        double passed = 1;
+        for (int k = firstStage[j]; k < firstStage[j + 1]; k++) {
+            passed *= 1 - share(stageFlow[k], stageAvailable[k]);
+        }
+        return passed;
+    }
+
+    /** Derivative of {@link #limited} in what is available. */
+    private static double share(double take, double available) {
+        if (available <= 0) {
+            return 1;
+        }
+        double r = take / available;
+        double r2 = r * r;
+        double r4 = r2 * r2;
+        return Math.min(1, r4 * r4 * r);
+    }
+
+    /** How what can enter the column changes with what leaves the boiler; negative, without unit. */
+    double capSlope() {
+        double step = 1e-6 * flow;
+        double more = flow + step;
+        return flow <= 0 ? 0 : (enterable(pressureAt(more)) - enterable(pressureAt(flow))) / step;
+    }
+
+    private double pressureAt(double m) {
+        return saturationPa - m / (evaporationFactor * boiling(m));
+    }
+
+    private double enterable(double pv) {
+        return pv <= forelinePa
+                ? 0
+                : geometry.flowAreaM2[0]
+                        * ChokedNozzle.fluxFactor(forelinePa / pv, gamma, criticalRatio, chokedFactor)
+                        * pv
+                        / rootRsT;
     }
 
     /**

@@ -176,7 +176,8 @@ final class WaterNodes {
 
     /** Heat that boiling carries off, W: nothing below the boiling point, then steeply more. */
     double boilingW(double waterK) {
-        return BOILING_CONDUCTANCE * Math.max(0, waterK - boilingK);
+        double over = Math.max(0, waterK - boilingK);
+        return BOILING_CONDUCTANCE * over * (1 + over * over * over);
     }
 
     /** Heat taken up by the stream between two water temperatures, W. */

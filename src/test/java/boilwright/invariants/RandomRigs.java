@@ -41,9 +41,7 @@ public final class RandomRigs extends DomainContextBase {
             "medium-hydrocarbon",
             "di-2-ethylhexyl-phthalate",
             "di-n-butyl-phthalate",
-            "mercury",
-            "n-hexadecane",
-            "n-eicosane");
+            "mercury");
 
     private static final int NUMBERS = 160;
     private static final List<Material> METALS =
