@@ -118,7 +118,7 @@ final class RunWatches {
         add("wild", "", EventDirection.RISING, (t, y) -> y[oil] - wild, (t, y, rising) -> EventAction.STOP);
         if (cooling) {
             model.fluid.airAdmissionLimit().ifPresent(limit -> note("air-allowed", "", (t, y) -> limit - y[oil]));
-            note("touch-safe", "", (t, y) -> -model.touchExcessK(y));
+            note("touch-safe", "", (t, y) -> -model.faces.touchExcessK(y));
             note("water-may-stop", "", (t, y) -> -leaveExcessK(model, y));
         }
     }
