@@ -14,6 +14,7 @@ final class SteadyColumn {
     private static final double FIRST_PSEUDO_STEP_S = 100;
     /** Heat left over that counts as none, relative to what the vapour carries. */
     private static final double CLOSED = 1e-9;
+
     private static final int MOST_HALVINGS = 4;
     /** Rounds of plain Newton before it may be called too slow. */
     private static final int NEWTON_ROUNDS = 12;

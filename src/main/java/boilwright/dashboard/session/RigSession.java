@@ -121,10 +121,11 @@ public final class RigSession {
     }
 
     private void become(Rig next) {
-        rig.set(next);
+        // The rig comes last: whoever hears of it may look at everything else.
         dirty.set(!next.equals(stored.get().rig()));
         undoName.set(back.isEmpty() ? "" : back.peek().name());
         redoName.set(forward.isEmpty() ? "" : forward.peek().name());
+        rig.set(next);
     }
 
     /** The rig as it is now. */
