@@ -69,6 +69,9 @@ public final class Recovery {
             Files.createDirectories(folder);
             for (int number = 1; number <= MOST; number++) {
                 Path lock = folder.resolve("rig-" + number + LOCK);
+                if (Files.exists(beside(lock, RIG))) {
+                    continue; // a copy whose lock is gone is still somebody's work
+                }
                 try {
                     FileChannel channel =
                             FileChannel.open(lock, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE);
