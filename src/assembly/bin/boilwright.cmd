@@ -5,7 +5,7 @@ for %%i in ("%~dp0..") do set "HOME_FOLDER=%%~fi"
 set "JAVA=java"
 if defined JAVA_HOME if exist "%JAVA_HOME%\bin\java.exe" set "JAVA=%JAVA_HOME%\bin\java.exe"
 set "KIND=boilwright"
-set "MODE=-Djava.awt.headless=true -Xmx256m"
+set "MODE=-Djava.awt.headless=true -XX:TieredStopAtLevel=1 -Xmx256m"
 if "%~1"=="" goto window
 if "%~1"=="dashboard" goto window
 goto start
