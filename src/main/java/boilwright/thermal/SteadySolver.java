@@ -18,7 +18,10 @@ public final class SteadySolver {
     /** Largest energy balance left over at rest, relative to the heat delivered. */
     public static final double CLOSURE_LIMIT = 1e-4;
 
-    private static final int MOST_COUPLINGS = 60;
+    /** Couplings after which walls go half the way only. */
+    private static final int DAMPED_FROM = 30;
+
+    private static final int MOST_COUPLINGS = 200;
     private static final double COUPLED_K = 1e-8;
     private static final double ROOT_TOLERANCE = 1e-11;
     /** Share of the heat that may be out of balance when all is solved at once. */
@@ -34,6 +37,7 @@ public final class SteadySolver {
     private final boolean triesAllAtOnce;
     private final double[] y;
     private final double[] cold;
+    private final double[] wallsBefore;
     /** True once a solution for other jet modes is at hand. */
     private boolean near;
 
@@ -64,6 +68,7 @@ public final class SteadySolver {
         walls = new SteadyWalls(model);
         newton = new SteadyNewton(model);
         cold = model.coldState();
+        wallsBefore = new double[model.layout.wallCount];
         y = cold.clone();
     }
 
@@ -248,9 +253,18 @@ public final class SteadySolver {
         faceHeat();
     }
 
+    /** Walls and water half the way back, for couplings that would swing for ever. */
+    private void halfway() {
+        for (int w = 0; w < wallsBefore.length; w++) {
+            int at = model.layout.walls + w;
+            y[at] = 0.5 * (y[at] + wallsBefore[w]);
+        }
+    }
+
     private void settle() {
         for (int i = 0; i < MOST_COUPLINGS; i++) {
             column.settle(y);
+            System.arraycopy(y, model.layout.walls, wallsBefore, 0, wallsBefore.length);
             double before = y[model.layout.boilerWall];
             boilerWall();
             double moved = Math.abs(y[model.layout.boilerWall] - before);
@@ -258,6 +272,9 @@ public final class SteadySolver {
                 model.modesChanged();
                 model.solveFlows(y);
                 return;
+            }
+            if (i > DAMPED_FROM) {
+                halfway();
             }
             model.modesChanged();
         }

@@ -18,8 +18,8 @@ import net.jqwik.api.EdgeCasesMode;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.ShrinkingMode;
+import net.jqwik.api.Tag;
 import net.jqwik.api.domains.Domain;
-import org.junit.jupiter.api.Tag;
 
 /** What holds for the run of any pump that somebody could build. */
 class RunInvariantsTest {
