@@ -224,6 +224,15 @@ public enum MessageKey {
     /** {0} place, {1} path, {2} found, {3} air pressure. */
     RIG_FORELINE_ABOVE_ROOM(4),
 
+    /** {0} place, {1} path, {2} found. */
+    RIG_GUESS_UNKNOWN(3),
+
+    /** {0} place, {1} path, {2} found, {3} the nearest. */
+    RIG_GUESS_UNKNOWN_NEAR(4),
+
+    /** {0} place, {1} path, {2} found. */
+    RIG_GUESS_DOUBLED(3),
+
     // --- fluid: data files and ranges
 
     /** {0} id found, {1} ids there are. */
