@@ -339,6 +339,13 @@ public enum MessageKey {
 
     // --- answers: margins and verdicts
 
+    // --- estimate: rigs from outside measurements
+
+    /** Both throat gaps and a working power were given. */
+    ESTIMATE_GAPS_AND_POWER(0),
+    /** {0} number of gaps, {1} number of stages. */
+    ESTIMATE_GAPS_COUNT(2),
+
     // --- report and command line
 
     /** {0} what failed unexpectedly; no report could be written. */

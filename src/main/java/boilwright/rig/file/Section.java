@@ -153,12 +153,7 @@ final class Section {
 
     /** Reports a word that is not one of those accepted, with the nearest that is. */
     void reportChoice(String at, String found, Collection<String> accepted) {
-        String words = Shown.quotedList(accepted);
-        NearestSpelling.of(found, accepted)
-                .ifPresentOrElse(
-                        near -> findings.reportField(
-                                at, MessageKey.RIG_CHOICE_UNKNOWN_NEAR, Shown.quoted(found), words, near),
-                        () -> findings.reportField(at, MessageKey.RIG_CHOICE_UNKNOWN, Shown.quoted(found), words));
+        findings.reportChoice(at, found, accepted);
     }
 
     /** An object with fields of its own; one without anything in it when it is missing or refused. */
