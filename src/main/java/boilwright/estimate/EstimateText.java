@@ -60,7 +60,7 @@ enum EstimateText {
     RANKING_DECIDES(0),
     /** {0} number of guesses. */
     RANKING_NONE_MOVES(1),
-    RANKING_NO_STATE(0);
+    RATIO_UNKNOWN(0);
 
     private static final Sentences SENTENCES = new Sentences("boilwright.text.estimate");
 
