@@ -5,12 +5,12 @@ package boilwright.numerics;
  * Computations", 3rd ed. 1996, algorithm 3.4.1). Written here because it runs once for every trial step and must not
  * allocate; the library's version copies the matrix and each solution.
  */
-final class DenseLu {
+public final class DenseLu {
     private final int n;
     private final int[] exchange;
     private double[][] factors;
 
-    DenseLu(int n) {
+    public DenseLu(int n) {
         this.n = n;
         exchange = new int[n];
     }
@@ -20,7 +20,7 @@ final class DenseLu {
      *
      * @return false when it is singular or holds values that are not finite
      */
-    boolean factor(double[][] matrix) {
+    public boolean factor(double[][] matrix) {
         factors = matrix;
         for (int k = 0; k < n; k++) {
             int pivot = k;
@@ -53,7 +53,7 @@ final class DenseLu {
     }
 
     /** Replaces a right-hand side by the solution. */
-    void solve(double[] b) {
+    public void solve(double[] b) {
         // Whole rows were exchanged, multipliers included: all exchanges come before the elimination.
         for (int k = 0; k < n; k++) {
             double held = b[exchange[k]];
@@ -61,20 +61,29 @@ final class DenseLu {
             b[k] = held;
         }
         for (int i = 0; i < n; i++) {
-            double sum = b[i];
-            double[] row = factors[i];
-            for (int j = 0; j < i; j++) {
-                sum -= row[j] * b[j];
-            }
-            b[i] = sum;
+            b[i] -= product(factors[i], b, 0, i);
         }
         for (int i = n - 1; i >= 0; i--) {
-            double sum = b[i];
-            double[] row = factors[i];
-            for (int j = i + 1; j < n; j++) {
-                sum -= row[j] * b[j];
-            }
-            b[i] = sum / row[i];
+            b[i] = (b[i] - product(factors[i], b, i + 1, n)) / factors[i][i];
         }
+    }
+
+    /** Scalar product in four sums, which need not wait for each other. */
+    private static double product(double[] row, double[] b, int from, int to) {
+        double first = 0;
+        double second = 0;
+        double third = 0;
+        double fourth = 0;
+        int j = from;
+        for (; j < to - 3; j += 4) {
+            first += row[j] * b[j];
+            second += row[j + 1] * b[j + 1];
+            third += row[j + 2] * b[j + 2];
+            fourth += row[j + 3] * b[j + 3];
+        }
+        for (; j < to; j++) {
+            first += row[j] * b[j];
+        }
+        return (first + second) + (third + fourth);
     }
 }

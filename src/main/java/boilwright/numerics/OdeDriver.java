@@ -28,6 +28,7 @@ public final class OdeDriver {
     private double largestStep = Double.POSITIVE_INFINITY;
     private double eventTolerance = 1e-3;
     private int checksInside = 1;
+    private double unseen;
     private long mostSteps = 5_000_000;
 
     private OdeCounters counters;
@@ -109,6 +110,15 @@ public final class OdeDriver {
         return this;
     }
 
+    /**
+     * Length of time, s, within which a value may cross zero and come back unseen: steps no longer than this are looked at
+     * only at their ends. Zero unless set.
+     */
+    public OdeDriver unseenSpan(double seconds) {
+        unseen = seconds;
+        return this;
+    }
+
     /** How many steps are enough to give up; five million unless set. */
     public OdeDriver mostSteps(long steps) {
         mostSteps = steps;
@@ -178,9 +188,10 @@ public final class OdeDriver {
         restartWanted = false;
         double handedOn = step.start();
         double from = step.start();
-        for (int check = 1; check <= checksInside + 1 && !events.isEmpty(); check++) {
-            double share = (double) check / (checksInside + 1);
-            double to = check > checksInside ? step.end() : step.start() + share * (step.end() - step.start());
+        int checks = step.end() - step.start() <= unseen ? 0 : checksInside;
+        for (int check = 1; check <= checks + 1 && !events.isEmpty(); check++) {
+            double share = (double) check / (checks + 1);
+            double to = check > checks ? step.end() : step.start() + share * (step.end() - step.start());
             watch.locate(step, from, to);
             for (int k = watch.first(); k >= 0; k = watch.first()) {
                 double t = watch.crossing(k);

@@ -27,6 +27,7 @@ final class BoilerWall {
     private final double heatCapacity;
     private final SurfaceLoss loss;
     private final DoubleUnaryOperator wallBalance = this::wallBalance;
+    private final DoubleUnaryOperator coolingBalance = this::coolingBalance;
     private final DoubleUnaryOperator fluxBalance = this::fluxBalance;
 
     // the state under way
@@ -111,16 +112,14 @@ final class BoilerWall {
     private double coolingOil(double wallK) {
         // no boiling on a wall colder than the oil
         double cold = -driveK;
-        double dT = Roots.bracketed(
-                x -> (cold - x) / halfResistance - convection * Math.cbrt(x) * x * wettedAreaM2,
-                0,
-                cold,
-                ROOT_TOLERANCE,
-                0,
-                "inner face of the boiler");
+        double dT = Roots.bracketed(coolingBalance, 0, cold, ROOT_TOLERANCE, 0, "inner face of the boiler");
         double heat = (cold - dT) / halfResistance;
         innerK = wallK + heat * halfResistance;
         return -heat;
+    }
+
+    private double coolingBalance(double x) {
+        return (-driveK - x) / halfResistance - convection * Math.cbrt(x) * x * wettedAreaM2;
     }
 
     /** Natural convection as h = convection * dT^(1/3): Nu = 0.15 Ra^(1/3) does not depend on the length. */

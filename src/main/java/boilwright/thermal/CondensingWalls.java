@@ -15,6 +15,8 @@ import java.util.function.DoubleUnaryOperator;
  */
 final class CondensingWalls {
     private static final double ROOT_TOLERANCE = 1e-11;
+    private static final double BALANCE_TOLERANCE = 1e-12;
+    private static final int QUICK_ROUNDS = 8;
 
     private final TabulatedFluid fluid;
     private final WallGeometry walls;
@@ -146,8 +148,7 @@ final class CondensingWalls {
             atFilm(0);
             filmHeatW = 0;
         } else if (film) {
-            double x = Roots.bracketed(filmBalance, 0, room, ROOT_TOLERANCE, 0, "film on a body wall");
-            atFilm(x);
+            solveFilm(room);
         } else {
             atFilm(0);
         }
@@ -158,6 +159,33 @@ final class CondensingWalls {
         heatW[w] = condensed[w] * (vapourEnthalpy - returnEnthalpy);
         filmSurfaceK[w] = surfaceK;
         filmMarginK[w] = saturationK - surfaceK;
+    }
+
+    /**
+     * Leaves the film at the root of {@link #filmBalance} in (0, room). What a film passes goes with the power of 3/4 of its
+     * temperature difference and what condenses hardly changes, so scaling by the power of 4/3 comes near at once and
+     * secants end it; where vapour is left over and that is not so, the bracketed search takes its place.
+     */
+    private void solveFilm(double room) {
+        double before = Math.min(1, room / 2);
+        double balanceBefore = filmBalance(before);
+        double x = scaled(before, balanceBefore);
+        for (int round = 0; round < QUICK_ROUNDS && x > 0 && x < room; round++) {
+            double balance = filmBalance(x);
+            if (Math.abs(balance) <= BALANCE_TOLERANCE * filmHeatW) {
+                return;
+            }
+            double next = round == 0 ? scaled(x, balance) : x - balance * (x - before) / (balance - balanceBefore);
+            before = x;
+            balanceBefore = balance;
+            x = next;
+        }
+        atFilm(Roots.bracketed(filmBalance, 0, room, ROOT_TOLERANCE, 0, "film on a body wall"));
+    }
+
+    private double scaled(double x, double balance) {
+        double ratio = 1 - balance / filmHeatW;
+        return x * ratio * Math.cbrt(ratio);
     }
 
     private double filmBalance(double x) {

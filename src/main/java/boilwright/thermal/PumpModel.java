@@ -2,11 +2,8 @@ package boilwright.thermal;
 
 import boilwright.fluid.TabulatedFluid;
 import boilwright.fluid.Water;
-import boilwright.heattransfer.StillLayerDiffusion;
 import boilwright.heattransfer.ThermalRadiation;
 import boilwright.numerics.OdeSystem;
-import boilwright.rig.HeatSource;
-import boilwright.rig.Material;
 import boilwright.rig.Parameter;
 import boilwright.rig.ParameterValues;
 import boilwright.rig.Rig;
@@ -17,17 +14,9 @@ import boilwright.thermal.StateLayout.Quadrature;
  * jets, condensing walls and water. One instance belongs to one run and one thread; the derivative allocates nothing.
  */
 final class PumpModel implements OdeSystem {
-    /** Supersaturation below which bubbles no longer form in a still pool, Pa (10 mbar; engineering judgement). */
-    private static final double FROTH_LIMIT_PA = 1000;
-
-    private static final double FROTH_BLEND_PA = 100;
     private static final double LEAST_FILL = 0.02;
     /** No boiler wall becomes hotter than a flame. */
     private static final double HOTTEST_WALL_K = 2000;
-    /** Touch limits for short contact, trade figures: metal 60 C, glass 70 C. */
-    private static final double TOUCH_METAL_K = 333.15;
-
-    private static final double TOUCH_GLASS_K = 343.15;
 
     final Rig rig;
     final TabulatedFluid fluid;
@@ -41,6 +30,8 @@ final class PumpModel implements OdeSystem {
     final BoilerWall boiler;
     final SourceBlock source;
     final StateLayout layout;
+    final OutsideFaces faces;
+    final DissolvedGas gas;
     final double chargeKg;
     final double roomK;
     final double forelinePa;
@@ -49,17 +40,17 @@ final class PumpModel implements OdeSystem {
     private final int[] facing;
     private final double[] radiation;
     private final double thinGas;
-    private final double frothTime;
-    private final double diffusionTime;
     private final int[] nodeOfWall;
 
     private final double[] heatToWall;
     private final double[] cellHeat;
     private final double[] lastState;
     private boolean lastValid;
+    /** Made when first asked for: explicit runs do without. */
+    private ModelJacobian linear;
+
     private double toWaterW;
     private double toAirW;
-    private double intoOilW;
 
     PumpModel(Rig rig, TabulatedFluid fluid, ParameterValues parameters, int cells) {
         this.rig = rig;
@@ -74,7 +65,7 @@ final class PumpModel implements OdeSystem {
         walls = new CondensingWalls(rig, fluid, parameters, wallGeometry);
         water = new WaterNodes(rig, wallGeometry);
         boiler = new BoilerWall(rig, fluid, parameters);
-        source = sourceBlock();
+        source = SourceBlocks.of(rig, parameters, boiler.halfResistance());
         layout = new StateLayout(source.size(), geometry.cells, wallGeometry.count, water.count);
         chargeKg = rig.chargeM3() * fluid.liquidDensity(roomK);
         wallLoss = new SurfaceLoss[wallGeometry.count];
@@ -97,35 +88,11 @@ final class PumpModel implements OdeSystem {
                             geometry.emissivity[j], rig.body().emissivityInside(), Math.min(1, ratio));
         }
         thinGas = parameters.get(Parameter.THIN_GAS_CONDUCTANCE);
-        frothTime = parameters.get(Parameter.DEGASSING_TIME);
-        double depth = rig.chargeM3() / rig.boiler().surfaceAreaM2();
-        diffusionTime = StillLayerDiffusion.timeConstant(depth, parameters.get(Parameter.DISSOLVED_GAS_DIFFUSIVITY));
+        gas = new DissolvedGas(rig, parameters);
+        faces = new OutsideFaces(this);
         heatToWall = new double[wallGeometry.count];
         cellHeat = new double[geometry.cells];
         lastState = new double[layout.size];
-    }
-
-    private SourceBlock sourceBlock() {
-        double half = boiler.halfResistance();
-        HeatSource described = rig.heatSource();
-        if (described instanceof HeatSource.GasBurner burner) {
-            return new FlameSource(rig, burner, parameters, half);
-        } else if (described instanceof HeatSource.ContactPlate plate) {
-            return HeatedBody.plate(rig, plate, parameters, half);
-        } else if (described instanceof HeatSource.HeatingMantle mantle) {
-            return HeatedBody.mantle(rig, mantle, parameters, half);
-        } else if (described instanceof HeatSource.ClampedHeater clamped) {
-            return HeatedBody.clamped(rig, clamped, parameters, half);
-        } else if (described instanceof HeatSource.ImmersedElement element) {
-            return DirectSource.immersed(element, parameters);
-        }
-        HeatSource.Induction induction = (HeatSource.Induction) described;
-        return switch (induction.susceptor()) {
-            case PLATE -> HeatedBody.susceptor(rig, induction, parameters, half);
-            case FERROUS_BASE ->
-                DirectSource.induction(induction, rig.boiler().material().isFerrous(), parameters);
-            case NONE -> DirectSource.induction(induction, false, parameters);
-        };
     }
 
     /** Everything at room temperature, water at its inlet's, the charge full of air. */
@@ -185,15 +152,36 @@ final class PumpModel implements OdeSystem {
 
     /** Solves the vapour, jets and films for a state unless that is the state solved last. */
     void solveFlows(double[] y) {
-        if (lastValid && java.util.Arrays.equals(y, lastState)) {
+        boolean sameVapour =
+                lastValid && y[layout.oil] == lastState[layout.oil] && same(y, layout.column, layout.walls);
+        if (sameVapour && same(y, layout.walls, layout.water)) {
             return;
         }
         lastValid = false;
-        column.solve(y[layout.oil], y, layout.column, forelinePa);
-        jets.measure(column);
-        walls.solve(column, y[layout.oil], jets.outletPa, y, layout.walls);
+        if (!sameVapour) {
+            column.solve(y[layout.oil], y, layout.column, forelinePa);
+            jets.measure(column);
+        }
+        solveWalls(y);
         System.arraycopy(y, 0, lastState, 0, y.length);
         lastValid = true;
+    }
+
+    /** Solves the films on the walls for the vapour solved last. */
+    void solveWalls(double[] y) {
+        walls.solve(column, y[layout.oil], jets.outletPa, y, layout.walls);
+    }
+
+    private boolean same(double[] y, int from, int to) {
+        return java.util.Arrays.equals(y, from, to, lastState, from, to);
+    }
+
+    @Override
+    public void jacobian(double t, double[] y, double[] dydt, double[][] jacobian) {
+        if (linear == null) {
+            linear = new ModelJacobian(this);
+        }
+        linear.evaluate(y, dydt, jacobian);
     }
 
     @Override
@@ -205,7 +193,6 @@ final class PumpModel implements OdeSystem {
         double delivered = source.deliveredW();
         double boilerLossW = boiler.outsideLossW(wallK, source.flameOn(), source.coversHeatedArea());
         double intoOil = boiler.heatToOilW(wallK, oilK);
-        intoOilW = intoOil;
         boolean direct = source.heatsLiquid();
         double intoBody = boilerToBodyW(y);
         dydt[layout.boilerWall] = ((direct ? 0 : delivered) - boilerLossW - intoOil - intoBody) / boiler.heatCapacity();
@@ -323,15 +310,15 @@ final class PumpModel implements OdeSystem {
         return heat;
     }
 
+    /** Heat that evaporation and returning oil take from the pool, W. */
+    double oilDemandW() {
+        return column.flow() * column.latentHeat() + returnHeatW();
+    }
+
     private void liquid(double[] y, double[] dydt, double intoOil) {
-        double evaporation = column.flow() * column.latentHeat();
-        dydt[layout.oil] = (intoOil - evaporation - returnHeatW()) / (y[layout.oilMass] * column.liquidSpecificHeat());
+        dydt[layout.oil] = (intoOil - oilDemandW()) / (y[layout.oilMass] * column.liquidSpecificHeat());
         dydt[layout.oilMass] = -walls.lossKgPerS();
-        double content = y[layout.gas];
-        double over = content * rig.room().pressurePa() - forelinePa;
-        double froth = 1 / (1 + Math.exp(-(over - FROTH_LIMIT_PA) / FROTH_BLEND_PA));
-        double stirred = Math.max(froth, column.boilingShare());
-        dydt[layout.gas] = -content * (stirred / frothTime + (1 - stirred) / diffusionTime);
+        dydt[layout.gas] = gas.rate(y[layout.gas], column.boilingShare());
     }
 
     private void waterNodes(double[] y, double[] dydt) {
@@ -394,11 +381,6 @@ final class PumpModel implements OdeSystem {
         return toAirW;
     }
 
-    /** Heat through the boiler's inner face at the last derivative, W. */
-    double intoOilW() {
-        return intoOilW;
-    }
-
     /** Heat stored in everything behind the boiler's outer face, J, from the datum of the liquids. */
     double storedJ(double[] y) {
         double stored =
@@ -413,40 +395,5 @@ final class PumpModel implements OdeSystem {
             stored += water.fullMass(i) * y[layout.fill + i] * Water.enthalpy(y[layout.water + i]);
         }
         return stored;
-    }
-
-    /** Hottest outside face that can be touched, K. */
-    double touchK(double[] y) {
-        double hottest = Math.max(boiler.touchK(y[layout.boilerWall]), source.touchK(y, layout.source));
-        for (int w = 0; w < wallGeometry.count; w++) {
-            if (wallGeometry.outerAreaM2[w] > 0) {
-                hottest = Math.max(hottest, wallTouchK(w, y));
-            }
-        }
-        return hottest;
-    }
-
-    /** How far the worst outside face is above what a hand bears, K: 60 C for metal, 70 C for glass. */
-    double touchExcessK(double[] y) {
-        double worst =
-                boiler.touchK(y[layout.boilerWall]) - touchLimitK(rig.boiler().material());
-        worst = Math.max(worst, source.touchK(y, layout.source) - TOUCH_METAL_K);
-        for (int w = 0; w < wallGeometry.count; w++) {
-            if (wallGeometry.outerAreaM2[w] > 0) {
-                worst = Math.max(
-                        worst, wallTouchK(w, y) - touchLimitK(rig.body().material()));
-            }
-        }
-        return worst;
-    }
-
-    private static double touchLimitK(Material material) {
-        return material.isGlass() ? TOUCH_GLASS_K : TOUCH_METAL_K;
-    }
-
-    private double wallTouchK(int w, double[] y) {
-        int node = nodeOfWall[w];
-        boolean covered = node >= 0 && water.isJacket(node) && y[layout.fill + node] > 0.5;
-        return covered ? y[layout.water + node] : y[layout.walls + w];
     }
 }

@@ -47,6 +47,18 @@ final class RunSystem implements OdeSystem {
         model.derivative(t, y, dydt);
     }
 
+    /** Levels change at stop points only, so that between them time does not matter. */
+    @Override
+    public boolean isAutonomous() {
+        return true;
+    }
+
+    @Override
+    public void jacobian(double t, double[] y, double[] dydt, double[][] jacobian) {
+        follow(t);
+        model.jacobian(t, y, dydt, jacobian);
+    }
+
     @Override
     public boolean isAdmissible(double t, double[] y) {
         return model.isAdmissible(t, y);

@@ -109,11 +109,16 @@ final class RunWatches {
         RunLimits.watch(model, this);
         double wild = RunLimits.wildOilK(model);
         double dry = RunLimits.LEAST_CHARGE * model.chargeKg;
-        add("dry", "", EventDirection.FALLING, (t, y) -> y[model.layout.oilMass] - dry, (t, y, rising) -> EventAction.STOP);
+        add(
+                "dry",
+                "",
+                EventDirection.FALLING,
+                (t, y) -> y[model.layout.oilMass] - dry,
+                (t, y, rising) -> EventAction.STOP);
         add("wild", "", EventDirection.RISING, (t, y) -> y[oil] - wild, (t, y, rising) -> EventAction.STOP);
         if (cooling) {
             model.fluid.airAdmissionLimit().ifPresent(limit -> note("air-allowed", "", (t, y) -> limit - y[oil]));
-            note("touch-safe", "", (t, y) -> -model.touchExcessK(y));
+            note("touch-safe", "", (t, y) -> -model.faces.touchExcessK(y));
             note("water-may-stop", "", (t, y) -> -leaveExcessK(model, y));
         }
     }

@@ -12,6 +12,9 @@ import boilwright.errors.MessageKey;
 final class SteadyColumn {
     private static final int MOST_ROUNDS = 400;
     private static final double FIRST_PSEUDO_STEP_S = 100;
+    /** Heat left over that counts as none, relative to what the vapour carries. */
+    private static final double CLOSED = 1e-9;
+    private static final int MOST_HALVINGS = 4;
     /** Rounds of plain Newton before it may be called too slow. */
     private static final int NEWTON_ROUNDS = 12;
 
@@ -34,6 +37,10 @@ final class SteadyColumn {
     private final double[] tSigma;
     private final double[] change;
     private double capSlope;
+    private final double[] from;
+    private final double[] fromSaturationK;
+    private final boolean[] dry;
+    private double largestMove;
 
     SteadyColumn(PumpModel model) {
         this.model = model;
@@ -53,6 +60,9 @@ final class SteadyColumn {
         tAbove = new double[n];
         tSigma = new double[n];
         change = new double[n];
+        from = new double[n];
+        fromSaturationK = new double[n];
+        dry = new boolean[n];
     }
 
     /**
@@ -64,30 +74,26 @@ final class SteadyColumn {
     int settle(double[] y) {
         double pseudoStep = Double.POSITIVE_INFINITY;
         startBelowSaturation(y);
-        double before = Double.POSITIVE_INFINITY;
+        double norm = norm(y);
         for (int round = 1; round <= MOST_ROUNDS; round++) {
-            model.solveFlows(y);
-            model.columnHeat(y, heat);
-            double norm = 0;
-            for (double h : heat) {
-                norm += Math.abs(h);
-            }
             double scale = model.column.flow() * model.column.latentHeat() + 1;
-            if (norm <= 1e-9 * scale) {
+            if (norm <= CLOSED * scale) {
                 return round;
             }
-            if (Double.isInfinite(pseudoStep)) {
-                if (norm > 0.7 * before && round > NEWTON_ROUNDS) {
-                    pseudoStep = FIRST_PSEUDO_STEP_S;
-                }
-            } else {
-                pseudoStep *= norm > before ? 0.3 : 2;
-            }
-            before = norm;
             assemble(y, pseudoStep);
             solve();
-            double largest = apply(y);
-            if (largest < 1e-10) {
+            System.arraycopy(y, start, from, 0, n);
+            System.arraycopy(model.column.cellSaturationK, 0, fromSaturationK, 0, n);
+            markDry();
+            double best = step(y, norm, round > NEWTON_ROUNDS ? MOST_HALVINGS : 0);
+            if (round > NEWTON_ROUNDS) {
+                boolean better = best < norm;
+                pseudoStep = Double.isInfinite(pseudoStep)
+                        ? (better ? pseudoStep : FIRST_PSEUDO_STEP_S)
+                        : pseudoStep * (better ? 3 : 0.2);
+            }
+            norm = best;
+            if (largestMove < 1e-10) {
                 return round;
             }
         }
@@ -95,6 +101,37 @@ final class SteadyColumn {
                 MessageKey.COLUMN_NOT_AT_REST,
                 Double.toString(y[model.layout.oil] - 273.15),
                 Integer.toString(MOST_ROUNDS)));
+    }
+
+    /** Goes the whole way, or half and half again as long as that leaves more heat unbalanced than before. */
+    private double step(double[] y, double before, int halvings) {
+        double share = 1;
+        apply(y, share);
+        double found = norm(y);
+        for (int h = 0; h < halvings && !(found < before); h++) {
+            share /= 2;
+            apply(y, share);
+            found = norm(y);
+        }
+        return found;
+    }
+
+    /** Solves the flows of y and the heats of its cells; returns the sum of their sizes, W. */
+    private double norm(double[] y) {
+        model.solveFlows(y);
+        model.columnHeat(y, heat);
+        double norm = 0;
+        for (double h : heat) {
+            norm += Math.abs(h);
+        }
+        return norm;
+    }
+
+    /** A cell that would still gain heat without condensing anything is hotter than saturation at rest. */
+    private void markDry() {
+        for (int j = 0; j < n; j++) {
+            dry[j] = heat[j] - model.column.cellTake[j] * enthalpyGain[j] > 0;
+        }
     }
 
     /** Cells that would be above saturation at their own pressure are put a little below it. */
@@ -113,7 +150,7 @@ final class SteadyColumn {
         for (int j = n - 1; j >= 0; j--) {
             double gain = column.vapourEnthalpy() - column.cellLiquidEnthalpy(j);
             double c = column.liquidSpecificHeat();
-            double slope = column.takeSlope(j);
+            double slope = MarchSlopes.takeSlope(column.march, model.geometry.innerAreaM2[j], j);
             double d = slope * gain
                     - (column.cellTake[j] + film) * c
                     - model.cellToBodySlope(j, y[start + j])
@@ -135,11 +172,11 @@ final class SteadyColumn {
             diagonal[j] = d;
             enthalpyGain[j] = gain;
             takeSlope[j] = slope;
-            takeShare[j] = column.takeShare(j);
-            passedShare[j] = column.passedShare(j);
+            takeShare[j] = MarchSlopes.takeShare(column.march, j);
+            passedShare[j] = MarchSlopes.passedShare(column.march, j);
             film += column.cellTake[j];
         }
-        capSlope = column.capSlope();
+        capSlope = column.march.capSlope(column.flow());
     }
 
     /**
@@ -228,15 +265,15 @@ final class SteadyColumn {
         }
     }
 
-    /** Moves the temperatures, never past saturation in one go. */
-    private double apply(double[] y) {
-        double largest = 0;
+    /** Moves the temperatures by a share of the change, never past saturation in one go unless the cell is to be dry. */
+    private void apply(double[] y, double share) {
+        largestMove = 0;
         double low = model.fluid.lowestTemperature() + 1;
         for (int j = 0; j < n; j++) {
-            double old = y[start + j];
-            double next = old + Math.max(-50, Math.min(50, change[j]));
-            double saturation = model.column.cellSaturationK[j];
-            if (model.column.flow() > 0) {
+            double old = from[j];
+            double next = old + share * Math.max(-50, Math.min(50, change[j]));
+            double saturation = fromSaturationK[j];
+            if (saturation > 0 && !dry[j]) {
                 if (old >= saturation) {
                     next = Math.max(next, saturation - 0.5);
                 } else if (next >= saturation) {
@@ -247,9 +284,8 @@ final class SteadyColumn {
             double facing = y[model.layout.walls + model.facing(j)];
             double high = Math.max(Math.max(y[model.layout.oil], model.roomK), facing) + 1;
             next = Math.max(low, Math.min(high, next));
-            largest = Math.max(largest, Math.abs(next - old));
+            largestMove = Math.max(largestMove, Math.abs(next - old));
             y[start + j] = next;
         }
-        return largest;
     }
 }

@@ -76,7 +76,7 @@ final class SteadyReport {
                 model.wallGeometry.cap < 0
                         ? OptionalDouble.empty()
                         : OptionalDouble.of(y[layout.walls + model.wallGeometry.cap]),
-                model.touchK(work),
+                model.faces.touchK(work),
                 boilerStress(model, rig.boiler(), intoOil),
                 jacketStress(model),
                 speed,

@@ -21,14 +21,22 @@ public final class SteadySolver {
     private static final int MOST_COUPLINGS = 60;
     private static final double COUPLED_K = 1e-8;
     private static final double ROOT_TOLERANCE = 1e-11;
+    /** Share of the heat that may be out of balance when all is solved at once. */
+    private static final double BALANCED = 1e-8;
+
     /** What a source delivers is below this multiple of its rating, mains tolerance included. */
     private static final double MOST_OF_RATING = 1.3;
 
     private final PumpModel model;
     private final SteadyColumn column;
     private final SteadyWalls walls;
+    private final SteadyNewton newton;
+    private final boolean triesAllAtOnce;
     private final double[] y;
     private final double[] cold;
+    /** True once a solution for other jet modes is at hand. */
+    private boolean near;
+
     private double wallK;
     private double faceK;
     private double faceHeatW;
@@ -45,9 +53,16 @@ public final class SteadySolver {
     }
 
     SteadySolver(PumpModel model) {
+        this(model, true);
+    }
+
+    /** Without all at once, the parts are settled one inside the other from the start; for comparison. */
+    SteadySolver(PumpModel model, boolean triesAllAtOnce) {
         this.model = model;
+        this.triesAllAtOnce = triesAllAtOnce;
         column = new SteadyColumn(model);
         walls = new SteadyWalls(model);
+        newton = new SteadyNewton(model);
         cold = model.coldState();
         y = cold.clone();
     }
@@ -99,6 +114,7 @@ public final class SteadySolver {
         System.arraycopy(cold, 0, y, 0, y.length);
         for (int round = 0; round < JetModes.mostRounds(); round++) {
             model.modesChanged();
+            near = round > 0;
             solution.run();
             boolean changed = false;
             for (int k = 0; k < model.jets.stages; k++) {
@@ -120,6 +136,9 @@ public final class SteadySolver {
     }
 
     private void rootForBalance() {
+        if (allAtOnce(-1)) {
+            return;
+        }
         double low = Math.min(model.roomK, model.rig.cooling().inletTemperatureK()) - 1;
         double oil =
                 Roots.bracketed(this::heatExcess, low, highestOilK(), ROOT_TOLERANCE, 0, "oil temperature at rest");
@@ -127,6 +146,14 @@ public final class SteadySolver {
     }
 
     private void rootForFullFlow() {
+        int throat = near ? weakest() : 0;
+        for (int tries = 0; tries < model.jets.stages && allAtOnce(throat); tries++) {
+            near = true;
+            if (weakest() == throat) {
+                return;
+            }
+            throat = weakest();
+        }
         double low = Math.max(
                 model.fluid.lowestTemperature() + 1, model.fluid.saturationTemperature(model.jets.requiredPa) - 1);
         double high = low;
@@ -136,6 +163,33 @@ public final class SteadySolver {
         }
         double oil = Roots.bracketed(this::flowExcess, low, high, ROOT_TOLERANCE, 0, "oil temperature for full jets");
         flowExcess(oil);
+    }
+
+    /**
+     * Everything in one set of equations, from a fixed start or from the solution for other jet modes. The answer counts
+     * when it is in range and balances; else the parts are settled one inside the other.
+     *
+     * @param throat the throat that shall carry its full flow, or -1 for what the source delivers
+     */
+    private boolean allAtOnce(int throat) {
+        if (!triesAllAtOnce) {
+            return false;
+        }
+        if (!near) {
+            System.arraycopy(cold, 0, y, 0, y.length);
+            newton.start(y);
+        }
+        boolean solved = throat < 0 ? newton.rest(y, near) : newton.fullFlow(y, throat, near);
+        if (solved && !model.water.flows() && dryStandingWater()) {
+            model.modesChanged();
+            solved = throat < 0 ? newton.rest(y, false) : newton.fullFlow(y, throat, false);
+        }
+        if (!solved || !(y[model.layout.oil] < highestOilK())) {
+            return false;
+        }
+        faceHeat();
+        double excess = model.source.steadyDeliveredW(faceK, y[model.layout.oil]) - faceHeatW;
+        return throat >= 0 || Math.abs(excess) <= BALANCED * Math.max(1, Math.abs(faceHeatW));
     }
 
     private double highestOilK() {

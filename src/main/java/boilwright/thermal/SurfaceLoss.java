@@ -4,21 +4,32 @@ import boilwright.fluid.Air;
 import boilwright.heattransfer.NaturalConvectionInAir;
 import boilwright.heattransfer.ThermalRadiation;
 import boilwright.numerics.Roots;
+import java.util.Arrays;
+import java.util.function.DoubleUnaryOperator;
 
 /**
  * Heat flux from a wall to the room through optional insulation, by natural convection (Churchill and Chu 1975) and
- * radiation, tabulated over the wall temperature when a run is set up because the room does not change during it.
+ * radiation, tabulated over the wall temperature as entries are wanted because the room does not change.
  */
 final class SurfaceLoss {
     private static final double LOWEST_K = 255;
     private static final double HIGHEST_K = 1100;
     private static final double SPACING_K = 5;
 
+    private final double heightM;
+    private final double emissivity;
+    private final double insulationM;
+    private final double insulationConductivity;
+    private final double roomK;
+    /** Flux and surface temperature at the grid's wall temperatures; NaN until first wanted. */
     private final double[] flux;
+
     private final double[] surfaceK;
+    private final DoubleUnaryOperator insulationBalance = this::insulationBalance;
+    private double balancedWallK;
 
     /**
-     * Tabulates the loss.
+     * Sets the table up; entries are worked out when first wanted.
      *
      * @param heightM height of the surface, m
      * @param emissivity emissivity of the outermost surface
@@ -27,25 +38,36 @@ final class SurfaceLoss {
      * @param roomK room temperature, K
      */
     SurfaceLoss(double heightM, double emissivity, double insulationM, double insulationConductivity, double roomK) {
+        this.heightM = heightM;
+        this.emissivity = emissivity;
+        this.insulationM = insulationM;
+        this.insulationConductivity = insulationConductivity;
+        this.roomK = roomK;
         int count = (int) Math.round((HIGHEST_K - LOWEST_K) / SPACING_K) + 1;
         flux = new double[count];
         surfaceK = new double[count];
-        for (int i = 0; i < count; i++) {
-            double wallK = LOWEST_K + i * SPACING_K;
-            double outsideK = wallK;
-            if (insulationM > 0 && Math.abs(wallK - roomK) > 1e-9) {
-                outsideK = Roots.bracketed(
-                        s -> insulationConductivity / insulationM * (wallK - s)
-                                - bareFlux(heightM, emissivity, s, roomK),
-                        Math.min(wallK, roomK),
-                        Math.max(wallK, roomK),
-                        1e-10,
-                        0,
-                        "surface temperature of the insulation");
-            }
-            surfaceK[i] = outsideK;
-            flux[i] = bareFlux(heightM, emissivity, outsideK, roomK);
+        Arrays.fill(flux, Double.NaN);
+    }
+
+    private void fill(int i) {
+        double wallK = LOWEST_K + i * SPACING_K;
+        double outsideK = wallK;
+        if (insulationM > 0 && Math.abs(wallK - roomK) > 1e-9) {
+            balancedWallK = wallK;
+            outsideK = Roots.bracketed(
+                    insulationBalance,
+                    Math.min(wallK, roomK),
+                    Math.max(wallK, roomK),
+                    1e-10,
+                    0,
+                    "surface temperature of the insulation");
         }
+        surfaceK[i] = outsideK;
+        flux[i] = bareFlux(heightM, emissivity, outsideK, roomK);
+    }
+
+    private double insulationBalance(double s) {
+        return insulationConductivity / insulationM * (balancedWallK - s) - bareFlux(heightM, emissivity, s, roomK);
     }
 
     /** Convection and radiation from a bare vertical surface, W/m2. */
@@ -67,15 +89,25 @@ final class SurfaceLoss {
         return interpolate(surfaceK, wallK);
     }
 
+    private void require(int first, int last) {
+        for (int i = first; i <= last; i++) {
+            if (Double.isNaN(flux[i])) {
+                fill(i);
+            }
+        }
+    }
+
     /** Cubic through the four nearest entries: continuous, and the slopes of neighbours agree to the third order. */
-    private static double interpolate(double[] table, double wallK) {
+    private double interpolate(double[] table, double wallK) {
         if (wallK > HIGHEST_K - 2 * SPACING_K) {
             // only trial states of a search come here: straight on, so that the search stays monotone
             int last = table.length - 1;
+            require(last - 1, last);
             return table[last] + (table[last] - table[last - 1]) * (wallK - HIGHEST_K) / SPACING_K;
         }
         double x = (wallK - LOWEST_K) / SPACING_K;
         int i = Math.max(1, (int) Math.floor(x));
+        require(i - 1, i + 2);
         double u = x - i;
         double a = table[i - 1];
         double b = table[i];
