@@ -348,6 +348,11 @@ public enum MessageKey {
 
     // --- report and command line
 
+    /** {0} file. */
+    NEW_FILE_EXISTS(1),
+    /** Both no water and a water flow. */
+    NEW_WATER_WITHOUT_JACKET(0),
+
     /** {0} what failed unexpectedly; no report could be written. */
     INTERNAL_FAULT(1),
     /** {0} what failed unexpectedly, {1} where the report about it is. */

@@ -60,7 +60,10 @@ enum EstimateText {
     RANKING_DECIDES(0),
     /** {0} number of guesses. */
     RANKING_NONE_MOVES(1),
-    RATIO_UNKNOWN(0);
+    RANKING_NO_GUESSES(0),
+    RATIO_UNKNOWN(0),
+    /** {0} number of guesses. */
+    REMINDER(1);
 
     private static final Sentences SENTENCES = new Sentences("boilwright.text.estimate");
 

@@ -2,6 +2,10 @@ package boilwright.estimate;
 
 import boilwright.rig.Field;
 import boilwright.rig.FieldCatalogue;
+import boilwright.units.QuantityReader;
+import boilwright.units.Reading;
+import boilwright.units.UnitSpelling;
+import boilwright.units.UnitTable;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.LinkedHashMap;
@@ -36,11 +40,21 @@ final class GuessBook {
         return usual(path, si);
     }
 
-    /** A quantity to three figures and within what is usual for its field. */
+    /**
+     * A quantity within what is usual for its field, and to three figures in the unit in which it is written, so that files
+     * have short numbers.
+     */
     static double usual(String path, double si) {
         Field field = FieldCatalogue.find(path).orElseThrow();
-        double rounded = BigDecimal.valueOf(si).round(FIGURES).doubleValue();
-        return Math.max(field.typicalLow(), Math.min(field.typicalHigh(), rounded));
+        UnitSpelling unit =
+                UnitTable.find(field.unit(), field.dimension().orElseThrow()).orElseThrow();
+        BigDecimal figures = BigDecimal.valueOf(unit.fromSi(si)).round(FIGURES);
+        String text = figures.toPlainString() + (unit.isPlain() ? "" : " " + unit.text());
+        // Read as the file's reader will read it: the value in the file is then the very same.
+        if (!(QuantityReader.read(text, unit.dimension()) instanceof Reading.Read read)) {
+            throw new IllegalStateException("a guess cannot be written: " + text);
+        }
+        return Math.max(field.typicalLow(), Math.min(field.typicalHigh(), read.si()));
     }
 
     /** The guesses in the order in which they were made. */

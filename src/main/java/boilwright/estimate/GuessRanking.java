@@ -5,6 +5,7 @@ import boilwright.errors.InputRefusedException;
 import boilwright.fluid.TabulatedFluid;
 import boilwright.fluid.WorkingFluid;
 import boilwright.numerics.CancelToken;
+import boilwright.numerics.ProgressSink;
 import boilwright.rig.FieldCatalogue;
 import boilwright.rig.ParameterValues;
 import boilwright.rig.Rig;
@@ -48,17 +49,20 @@ public final class GuessRanking {
      * @param rig the rig with its guesses marked
      * @param fluid its fluid
      * @param cancel stops the computation
+     * @param progress hears how far it is
      * @throws ComputationException when the model finds no working state of the rig as it is
      * @throws boilwright.errors.CancelledException when cancelled
      */
-    public static List<RankedGuess> of(Rig rig, WorkingFluid fluid, CancelToken cancel) {
+    public static List<RankedGuess> of(Rig rig, WorkingFluid fluid, CancelToken cancel, ProgressSink progress) {
         if (rig.guesses().isEmpty()) {
             return List.of();
         }
         GuessRanking ranking = new GuessRanking(rig, RigEstimator.tables(fluid));
         List<RankedGuess> ranked = new ArrayList<>();
-        for (Map.Entry<String, List<GuessRange>> group : ranking.groups().entrySet()) {
+        Map<String, List<GuessRange>> groups = ranking.groups();
+        for (Map.Entry<String, List<GuessRange>> group : groups.entrySet()) {
             cancel.check();
+            progress.progress((double) ranked.size() / groups.size(), "moving each guess");
             ranked.add(ranking.ranked(group.getKey(), group.getValue()));
         }
         // The order of the file decides between equals: the sort is stable.
@@ -73,6 +77,9 @@ public final class GuessRanking {
      * @param ranked its guesses in order
      */
     public static String sentence(Rig rig, List<RankedGuess> ranked) {
+        if (rig.guesses().isEmpty()) {
+            return EstimateText.RANKING_NO_GUESSES.say();
+        }
         String count = Integer.toString(rig.guesses().size());
         if (ranked.isEmpty() || ranked.get(0).change() == 0) {
             return EstimateText.RANKING_NONE_MOVES.say(count);
@@ -86,6 +93,14 @@ public final class GuessRanking {
                 ratio(most.ratioAtLow()),
                 ratio(most.ratioAtHigh()));
         return most.decides() ? sentence + " " + EstimateText.RANKING_DECIDES.say() : sentence;
+    }
+
+    /** That the rig has guesses, when it has: a sentence for those who do not want to wait for the ranking. */
+    public static Optional<String> reminder(Rig rig) {
+        return rig.guesses().isEmpty()
+                ? Optional.empty()
+                : Optional.of(
+                        EstimateText.REMINDER.say(Integer.toString(rig.guesses().size())));
     }
 
     private static String ratio(OptionalDouble ratio) {

@@ -63,6 +63,7 @@ public record OutsideMeasurements(
      *
      * @param contact how the boiler stands on a plate
      * @param sourceLimitK temperature at which plate, mantle or heater is held, K
+     * @param insulationM thickness of the insulation round the boiler, m; 0 for a bare one
      * @param airCooled true when no water cools the body
      * @param waterInletK water temperature at the inlet, K
      * @param waterFlowM3PerS water flow, m3/s
@@ -73,6 +74,7 @@ public record OutsideMeasurements(
     public record Known(
             Optional<HeatSource.Contact> contact,
             OptionalDouble sourceLimitK,
+            OptionalDouble insulationM,
             boolean airCooled,
             OptionalDouble waterInletK,
             OptionalDouble waterFlowM3PerS,
@@ -82,6 +84,7 @@ public record OutsideMeasurements(
         /** Nothing of it is known. */
         public static final Known NOTHING = new Known(
                 Optional.empty(),
+                OptionalDouble.empty(),
                 OptionalDouble.empty(),
                 false,
                 OptionalDouble.empty(),
@@ -97,7 +100,15 @@ public record OutsideMeasurements(
         /** The same with measured throat gaps, bottom to top, m. */
         public Known withThroatGaps(List<Double> gapsM) {
             return new Known(
-                    contact, sourceLimitK, airCooled, waterInletK, waterFlowM3PerS, forelinePa, gapsM, worksAtW);
+                    contact,
+                    sourceLimitK,
+                    insulationM,
+                    airCooled,
+                    waterInletK,
+                    waterFlowM3PerS,
+                    forelinePa,
+                    gapsM,
+                    worksAtW);
         }
 
         /** The same with the power of this source at which the pump is known to work, W. */
@@ -105,6 +116,7 @@ public record OutsideMeasurements(
             return new Known(
                     contact,
                     sourceLimitK,
+                    insulationM,
                     airCooled,
                     waterInletK,
                     waterFlowM3PerS,

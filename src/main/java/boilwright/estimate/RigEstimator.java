@@ -18,6 +18,7 @@ import boilwright.rig.Stage;
 import boilwright.rig.file.RigReader;
 import boilwright.units.Dimension;
 import boilwright.units.QuantityWriter;
+import boilwright.units.UnitTable;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -120,8 +121,10 @@ public final class RigEstimator {
     }
 
     private String name() {
-        String bore = QuantityWriter.writeAuto(measured.boreM(), Dimension.LENGTH);
-        return EstimateText.NAME_OF_RIG.say(bore, measured.material().id());
+        double bore = GuessBook.usual("body.innerDiameter", measured.boreM());
+        String text = QuantityWriter.exact(
+                bore, UnitTable.find("mm", Dimension.LENGTH).orElseThrow());
+        return EstimateText.NAME_OF_RIG.say(text, measured.material().id());
     }
 
     private Rig solved(Rig draft, ThroatSolver solver) {

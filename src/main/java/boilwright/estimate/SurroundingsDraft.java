@@ -1,6 +1,7 @@
 package boilwright.estimate;
 
 import boilwright.rig.Cooling;
+import boilwright.rig.ElementKind;
 import boilwright.rig.Foreline;
 import boilwright.rig.Room;
 import boilwright.rig.Stage;
@@ -12,7 +13,7 @@ import java.util.OptionalDouble;
 /** Water, foreline and room as they usually are; all of it is from memory. */
 final class SurroundingsDraft {
     /** 50 mTorr. */
-    private static final double FORELINE_PA = 6.7;
+    private static final double FORELINE_PA = 6.666;
 
     private static final double INLET_K = 291.15;
     private static final double ROOM_K = 293.15;
@@ -70,9 +71,10 @@ final class SurroundingsDraft {
         EstimateText basis = EstimateText.BASIS_COOLING_ELEMENT;
         List<String> names = new ArrayList<>(stages.stream().map(Stage::name).toList());
         Collections.reverse(names);
-        book.mark(at + "kind", names, basis);
+        ElementKind kind = measured.material().isGlass() ? ElementKind.JACKET : ElementKind.SOLDERED_COIL;
+        book.mark(at + "kind", kind, basis);
         List<String> covers = book.mark(at + "covers", names, basis);
-        if (measured.material().isGlass()) {
+        if (kind == ElementKind.JACKET) {
             return new Cooling.Jacket(
                     covers,
                     book.quantity(at + "gap", JACKET_GAP_M, basis),

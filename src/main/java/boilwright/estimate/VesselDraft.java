@@ -56,7 +56,7 @@ final class VesselDraft {
                 heated,
                 book.quantity("boiler.wettedArea", heated * (glass ? 1 : FINNED), EstimateText.BASIS_WETTED),
                 book.quantity("boiler.outsideArea", ball, EstimateText.BASIS_OUTSIDE),
-                book.exactly("boiler.insulationThickness", 0, EstimateText.BASIS_BARE),
+                insulation(),
                 book.exactly("boiler.insulationConductivity", MINERAL_WOOL, EstimateText.BASIS_INSULATION),
                 emissivity("boiler.emissivity", material),
                 OptionalDouble.empty());
@@ -126,6 +126,13 @@ final class VesselDraft {
             return "top";
         }
         return count == 3 ? "middle" : "middle " + index;
+    }
+
+    private double insulation() {
+        OptionalDouble known = measured.known().insulationM();
+        return known.isPresent()
+                ? known.getAsDouble()
+                : book.exactly("boiler.insulationThickness", 0, EstimateText.BASIS_BARE);
     }
 
     private double emissivity(String path, Material material) {

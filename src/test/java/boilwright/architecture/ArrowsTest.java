@@ -52,6 +52,8 @@ class ArrowsTest {
             .definedBy("boilwright.report..")
             .layer("answers")
             .definedBy("boilwright.answers..")
+            .layer("estimate")
+            .definedBy("boilwright.estimate..")
             .layer("thermal")
             .definedBy("boilwright.thermal..")
             .layer("heattransfer")
@@ -74,22 +76,32 @@ class ArrowsTest {
             .mayOnlyBeAccessedByLayers("commandline")
             .whereLayer("answers")
             .mayOnlyBeAccessedByLayers("report", "commandline")
-            .whereLayer("thermal")
+            .whereLayer("estimate")
             .mayOnlyBeAccessedByLayers("answers", "report", "commandline")
+            .whereLayer("thermal")
+            .mayOnlyBeAccessedByLayers("estimate", "answers", "report", "commandline")
             .whereLayer("heattransfer")
             .mayOnlyBeAccessedByLayers("thermal", "answers")
             .whereLayer("gasflow")
             .mayOnlyBeAccessedByLayers("thermal", "answers")
             .whereLayer("rigfile")
-            .mayOnlyBeAccessedByLayers("report", "commandline")
+            .mayOnlyBeAccessedByLayers("estimate", "report", "commandline")
             .whereLayer("rig")
-            .mayOnlyBeAccessedByLayers("rigfile", "thermal", "answers", "report", "commandline")
+            .mayOnlyBeAccessedByLayers("rigfile", "estimate", "thermal", "answers", "report", "commandline")
             .whereLayer("fluid")
             .mayOnlyBeAccessedByLayers(
-                    "rig", "rigfile", "heattransfer", "gasflow", "thermal", "answers", "report", "commandline")
+                    "rig",
+                    "rigfile",
+                    "heattransfer",
+                    "gasflow",
+                    "thermal",
+                    "estimate",
+                    "answers",
+                    "report",
+                    "commandline")
             .whereLayer("numerics")
             .mayOnlyBeAccessedByLayers(
-                    "fluid", "heattransfer", "gasflow", "thermal", "answers", "report", "commandline")
+                    "fluid", "heattransfer", "gasflow", "thermal", "estimate", "answers", "report", "commandline")
             .whereLayer("files")
             .mayOnlyBeAccessedByLayers("fluid", "rigfile", "answers", "report", "commandline")
             .because("each package can then be read, tested and replaced knowing only what lies below it");

@@ -6,8 +6,11 @@ import boilwright.rig.FieldCatalogue;
 import boilwright.rig.Rig;
 import boilwright.units.QuantityReader;
 import boilwright.units.Reading;
+import java.util.ArrayList;
 import java.util.HashSet;
+import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -43,6 +46,25 @@ public final class RigEdit {
         return QuantityReader.read(text, field.dimension().orElseThrow()) instanceof Reading.Read read
                 ? OptionalDouble.of(read.si())
                 : OptionalDouble.empty();
+    }
+
+    /**
+     * What a field of the rig holds, as its file has it: words, a quantity with its unit, or a list of texts.
+     *
+     * @param path path of the field, with the numbers of list entries
+     * @return empty when the rig does not have it, or when it has fields of its own
+     */
+    public static Optional<String> shown(Rig rig, String path) {
+        JsonNode found = at(RigTree.of(rig), parent(path)).path(name(path));
+        if (found.isMissingNode() || found.isObject()) {
+            return Optional.empty();
+        }
+        if (found.isArray()) {
+            List<String> texts = new ArrayList<>();
+            found.forEach(entry -> texts.add(entry.asString()));
+            return Optional.of(String.join(", ", texts));
+        }
+        return Optional.of(found.asString());
     }
 
     /**

@@ -9,6 +9,7 @@ import boilwright.rig.file.Json.JsonText;
 import boilwright.rig.file.Json.Position;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -66,6 +67,22 @@ public final class TypedFields {
         return chosen;
     }
 
+    /** One of the words that there are, such as the ids of fluids. Values as for {@link #quantity}. */
+    public void word(String place, String path, String text, Collection<String> words) {
+        if (!words.contains(text)) {
+            Findings findings = Findings.ofNoFile(place, acceptedFields);
+            findings.reportChoice(path, text, words);
+            keep(findings);
+        }
+    }
+
+    /** Free text of a field. Values as for {@link #quantity}. */
+    public void text(String place, String path, String text) {
+        Findings findings = Findings.ofNoFile(place, acceptedFields);
+        Section.text(path, field(path), typed(text), findings);
+        keep(findings);
+    }
+
     /** How many entries a list has; 0 when the number is refused. Values as for {@link #quantity}. */
     public int count(String place, String path, String text) {
         Findings findings = Findings.ofNoFile(place, acceptedFields);
@@ -74,9 +91,7 @@ public final class TypedFields {
         if (!text.matches("\\d{1,6}")) {
             findings.reportField(path, MessageKey.RIG_FIELD_TYPE, Shown.quoted(text), "a whole number");
         } else if (!field.allows(Integer.parseInt(text))) {
-            String fewest = Integer.toString((int) field.allowedLow());
-            String most = Integer.toString((int) field.allowedHigh());
-            findings.reportField(path, MessageKey.RIG_LIST_LENGTH, text, fewest, most);
+            Section.reportCount(path, MessageKey.RIG_LIST_LENGTH, Integer.parseInt(text), field, findings);
         } else {
             count = Integer.parseInt(text);
         }
