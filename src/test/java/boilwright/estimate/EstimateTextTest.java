@@ -28,7 +28,8 @@ class EstimateTextTest {
         String[] values = IntStream.range(0, text.argumentCount())
                 .mapToObj(i -> "<" + i + ">")
                 .toArray(String[]::new);
-        assertThat(List.of(values)).allSatisfy(value -> assertThat(text.say(values)).contains(value));
+        assertThat(List.of(values))
+                .allSatisfy(value -> assertThat(text.say(values)).contains(value));
         assertThat(text.say(values)).isNotBlank().doesNotContain("{", "}");
         assertThat(text.pattern().replace("''", "")).doesNotContain("'");
     }
