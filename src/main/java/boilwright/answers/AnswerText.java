@@ -139,7 +139,9 @@ enum AnswerText {
     VERDICT_WARMUP_NEVER(3),
     /** {0} jets gone, {1} air, {2} water and backing. */
     VERDICT_COOLDOWN(3),
-    /** {0} water and backing. */
+    /** {0} air, {1} water and backing. */
+    VERDICT_COOLDOWN_NOTHING_LIT(2),
+    /** {0} jets gone, {1} water and backing. */
     VERDICT_COOLDOWN_NO_AIR_LIMIT(2),
     VERDICT_COOLDOWN_OPEN(0),
     // cautions

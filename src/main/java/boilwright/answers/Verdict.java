@@ -106,6 +106,10 @@ final class Verdict {
         if (gone.isEmpty() || leave.isEmpty()) {
             return AnswerText.VERDICT_COOLDOWN_OPEN.say();
         }
+        if (run.events().stream().noneMatch(e -> e.id().equals("jet-lost"))) {
+            return AnswerText.VERDICT_COOLDOWN_NOTHING_LIT.say(
+                    air.isPresent() ? Say.time(air.getAsDouble()) : "-", Say.time(leave.getAsDouble()));
+        }
         return airKnown
                 ? AnswerText.VERDICT_COOLDOWN.say(
                         Say.time(gone.getAsDouble()), Say.time(air.getAsDouble()), Say.time(leave.getAsDouble()))

@@ -88,7 +88,7 @@ public final class RunPicture {
     private static JFreeChart chart(String rig, RunResult run, EventMarks marks) {
         boolean inHours = lastTime(run) > LONG_RUN_S;
         double unit = inHours ? 3600 : 60;
-        String zero = run.kind().equals("cooldown") ? "heat off" : "heat on";
+        String zero = run.kind().equals("cooldown") ? "heat off" : "pumping the foreline down";
         NumberAxis time = LineStyle.axis("Time after " + zero + (inHours ? ", hours" : ", minutes"));
         time.setLowerMargin(0.01);
         time.setUpperMargin(0.01);

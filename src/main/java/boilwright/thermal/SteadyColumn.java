@@ -3,6 +3,7 @@ package boilwright.thermal;
 import boilwright.errors.ComputationException;
 import boilwright.errors.Message;
 import boilwright.errors.MessageKey;
+import boilwright.numerics.DenseLu;
 
 /**
  * Column temperatures at rest for a given oil temperature and given body walls: Newton with the tridiagonal part of the
@@ -14,7 +15,14 @@ final class SteadyColumn {
     private static final double FIRST_PSEUDO_STEP_S = 100;
     /** Heat left over that counts as none, relative to what the vapour carries. */
     private static final double CLOSED = 1e-9;
+
     private static final int MOST_HALVINGS = 4;
+    /** Rounds without the cells' coupling through the pressure. */
+    private static final int ELIMINATION_ROUNDS = 40;
+    /** Distance from saturation at which a cell may cross it, K. */
+    private static final double AT_SATURATION_K = 1e-3;
+    /** Difference for the whole Jacobian, K. */
+    private static final double DIFFERENCE_K = 1e-4;
     /** Rounds of plain Newton before it may be called too slow. */
     private static final int NEWTON_ROUNDS = 12;
 
@@ -41,6 +49,8 @@ final class SteadyColumn {
     private final double[] fromSaturationK;
     private final boolean[] dry;
     private double largestMove;
+    private double[][] whole;
+    private DenseLu elimination;
 
     SteadyColumn(PumpModel model) {
         this.model = model;
@@ -81,7 +91,9 @@ final class SteadyColumn {
                 return round;
             }
             assemble(y, pseudoStep);
-            solve();
+            if (round <= ELIMINATION_ROUNDS || !solveWhole(y, pseudoStep)) {
+                solve();
+            }
             System.arraycopy(y, start, from, 0, n);
             System.arraycopy(model.column.cellSaturationK, 0, fromSaturationK, 0, n);
             markDry();
@@ -101,6 +113,35 @@ final class SteadyColumn {
                 MessageKey.COLUMN_NOT_AT_REST,
                 Double.toString(y[model.layout.oil] - 273.15),
                 Integer.toString(MOST_ROUNDS)));
+    }
+
+    /** Changes from the whole Jacobian by differences, pressure included; false when it cannot be inverted. */
+    private boolean solveWhole(double[] y, double pseudoStep) {
+        if (whole == null) {
+            whole = new double[n][n];
+            elimination = new DenseLu(n);
+        }
+        for (int j = 0; j < n; j++) {
+            double kept = y[start + j];
+            y[start + j] = kept - DIFFERENCE_K;
+            model.column.solve(y[model.layout.oil], y, start, model.forelinePa);
+            model.columnHeat(y, change);
+            y[start + j] = kept;
+            for (int i = 0; i < n; i++) {
+                whole[i][j] = (heat[i] - change[i]) / DIFFERENCE_K;
+            }
+            whole[j][j] -= model.geometry.heatCapacity[j] / pseudoStep;
+        }
+        model.modesChanged();
+        model.solveFlows(y);
+        if (!elimination.factor(whole)) {
+            return false;
+        }
+        for (int j = 0; j < n; j++) {
+            change[j] = -heat[j];
+        }
+        elimination.solve(change);
+        return true;
     }
 
     /** Goes the whole way, or half and half again as long as that leaves more heat unbalanced than before. */
@@ -269,6 +310,11 @@ final class SteadyColumn {
     private void apply(double[] y, double share) {
         largestMove = 0;
         double low = model.fluid.lowestTemperature() + 1;
+        // a cell is no hotter than oil, room and the hottest wall: its neighbour may face another wall than it does
+        double high = Math.max(y[model.layout.oil], model.roomK) + 1;
+        for (int w = model.layout.walls; w < model.layout.water; w++) {
+            high = Math.max(high, y[w] + 1);
+        }
         for (int j = 0; j < n; j++) {
             double old = from[j];
             double next = old + share * Math.max(-50, Math.min(50, change[j]));
@@ -277,12 +323,11 @@ final class SteadyColumn {
                 if (old >= saturation) {
                     next = Math.max(next, saturation - 0.5);
                 } else if (next >= saturation) {
-                    next = saturation - 0.1 * (saturation - old);
+                    next = saturation - old < AT_SATURATION_K
+                            ? Math.min(next, saturation + 0.5)
+                            : saturation - 0.1 * (saturation - old);
                 }
             }
-            // a cell lies between oil, room and the wall it faces
-            double facing = y[model.layout.walls + model.facing(j)];
-            double high = Math.max(Math.max(y[model.layout.oil], model.roomK), facing) + 1;
             next = Math.max(low, Math.min(high, next));
             largestMove = Math.max(largestMove, Math.abs(next - old));
             y[start + j] = next;

@@ -114,7 +114,7 @@ final class SteadyWalls {
         double coldest = Math.max(model.fluid.lowestTemperature(), Math.min(model.roomK, model.water.inletK) - 5);
         double hottest = Math.min(
                 model.fluid.highestTemperature(),
-                Math.max(Math.max(y[layout.oil], y[layout.boilerWall]), model.roomK) + 5);
+                Math.max(Math.max(y[layout.oil], y[layout.boilerWall]), Math.max(model.roomK, model.water.inletK)) + 5);
         return Math.max(coldest, Math.min(hottest, wallK));
     }
 

@@ -16,6 +16,8 @@ final class SurfaceLoss {
     private static final double HIGHEST_K = 1100;
     private static final double SPACING_K = 5;
 
+    private final double lowestK;
+    private final double highestK;
     private final double heightM;
     private final double emissivity;
     private final double insulationM;
@@ -43,14 +45,17 @@ final class SurfaceLoss {
         this.insulationM = insulationM;
         this.insulationConductivity = insulationConductivity;
         this.roomK = roomK;
-        int count = (int) Math.round((HIGHEST_K - LOWEST_K) / SPACING_K) + 1;
+        // one entry lies on the room's temperature, where the loss is exactly zero
+        lowestK = roomK - SPACING_K * Math.floor((roomK - LOWEST_K) / SPACING_K);
+        int count = (int) Math.ceil((HIGHEST_K - lowestK) / SPACING_K) + 1;
+        highestK = lowestK + (count - 1) * SPACING_K;
         flux = new double[count];
         surfaceK = new double[count];
         Arrays.fill(flux, Double.NaN);
     }
 
     private void fill(int i) {
-        double wallK = LOWEST_K + i * SPACING_K;
+        double wallK = lowestK + i * SPACING_K;
         double outsideK = wallK;
         if (insulationM > 0 && Math.abs(wallK - roomK) > 1e-9) {
             balancedWallK = wallK;
@@ -99,13 +104,13 @@ final class SurfaceLoss {
 
     /** Cubic through the four nearest entries: continuous, and the slopes of neighbours agree to the third order. */
     private double interpolate(double[] table, double wallK) {
-        if (wallK > HIGHEST_K - 2 * SPACING_K) {
+        if (wallK > highestK - 2 * SPACING_K) {
             // only trial states of a search come here: straight on, so that the search stays monotone
             int last = table.length - 1;
             require(last - 1, last);
-            return table[last] + (table[last] - table[last - 1]) * (wallK - HIGHEST_K) / SPACING_K;
+            return table[last] + (table[last] - table[last - 1]) * (wallK - highestK) / SPACING_K;
         }
-        double x = (wallK - LOWEST_K) / SPACING_K;
+        double x = (wallK - lowestK) / SPACING_K;
         int i = Math.max(1, (int) Math.floor(x));
         require(i - 1, i + 2);
         double u = x - i;

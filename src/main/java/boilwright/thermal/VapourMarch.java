@@ -18,8 +18,6 @@ final class VapourMarch {
     private static final double EQUAL_FRICTION_REYNOLDS = Math.pow(64 / 0.316, 4.0 / 3);
     /** Latent heat flux at which the boiling surface has grown most of the way, W/m2; engineering judgement. */
     private static final double BOILING_ONSET_FLUX = 5000;
-    /** Floor of the static pressure while the root is sought, as a share of the boiler's. */
-    private static final double LEAST_PRESSURE_SHARE = 1e-3;
     /** Share of the flow that could enter below which a cell gets nothing. */
     private static final double NOTHING_LEFT = 1e-13;
 
@@ -237,7 +235,8 @@ final class VapourMarch {
     void enter(double m, double pv) {
         cap = enterable(pv);
         ceiling = pv;
-        least = LEAST_PRESSURE_SHARE * pv;
+        // gas at foreline pressure stands above the vapour: friction cannot take the column below that
+        least = forelinePa;
         double flux = m / geometry.flowAreaM2[0];
         nextPa = Math.max(least, pv - 0.75 * flux * flux * rsT / pv);
         nextTaken = 0;
