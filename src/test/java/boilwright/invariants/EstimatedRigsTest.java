@@ -85,7 +85,7 @@ class EstimatedRigsTest {
                 boiler,
                 wall,
                 Math.max(1.2e-5, Math.PI / 4 * boiler * boiler * draw.between(0.006, 0.03)),
-                draw.of(List.of("704-type", "705-type", "di-2-ethylhexyl-phthalate")),
+                draw.of(List.of("704-type", "705-type", "five-ring-polyphenyl-ether", "medium-hydrocarbon", "mercury")),
                 kind,
                 power,
                 known);
