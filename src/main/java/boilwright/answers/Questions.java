@@ -3,6 +3,7 @@ package boilwright.answers;
 import boilwright.errors.ComputationException;
 import boilwright.errors.Message;
 import boilwright.errors.MessageKey;
+import boilwright.estimate.GuessRanking;
 import boilwright.files.ProgramVersion;
 import boilwright.fluid.FluidRecord;
 import boilwright.fluid.TabulatedFluid;
@@ -52,6 +53,7 @@ public final class Questions {
         List<String> notes = new ArrayList<>(steady.assumptions());
         warmup.assumptions().stream().filter(a -> !notes.contains(a)).forEach(notes::add);
         notes.addAll(rangeNotes(fluid, rig, Math.max(steady.innerFaceK(), steady.liquidTemperatureK())));
+        GuessRanking.reminder(rig).ifPresent(notes::add);
         return new CheckAnswer(
                 rig,
                 fluid.title(),
@@ -65,6 +67,31 @@ public final class Questions {
                 notes,
                 ProgramVersion.current(),
                 dataVersion);
+    }
+
+    /**
+     * The check with one note more: which guess of the rig moves the heat margin most. It takes two needed states for each
+     * guess, more time than the rest of a check. Arguments and errors as for {@link #check}.
+     */
+    public static CheckAnswer checkRankingGuesses(
+            Rig rig, WorkingFluid fluid, String dataVersion, CancelToken cancel, ProgressSink progress) {
+        CheckAnswer answer = check(rig, fluid, dataVersion, cancel, progress);
+        List<String> notes = new ArrayList<>(answer.notes());
+        GuessRanking.reminder(rig).ifPresent(notes::remove);
+        notes.add(GuessRanking.sentence(rig, GuessRanking.of(rig, fluid, cancel, progress)));
+        return new CheckAnswer(
+                answer.rig(),
+                answer.fluidTitle(),
+                answer.parameters(),
+                answer.verdict(),
+                answer.steady(),
+                answer.needed(),
+                answer.warmup(),
+                answer.margins(),
+                answer.cautions(),
+                notes,
+                answer.programVersion(),
+                answer.dataVersion());
     }
 
     /** How long until each jet lights? Arguments and errors as for {@link #check}. */

@@ -1,5 +1,6 @@
 /**
  * Answers a person asks for, from the states and runs of the thermal model: the verdict, the margins with their limits,
- * the cautions. No physics is computed here beyond comparing. May use thermal and what it stands on.
+ * the cautions. No physics is computed here beyond comparing. May use thermal and what it stands
+ * on, and estimate for the guesses of a rig.
  */
 package boilwright.answers;

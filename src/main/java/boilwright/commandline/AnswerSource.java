@@ -2,16 +2,28 @@ package boilwright.commandline;
 
 import boilwright.answers.CheckAnswer;
 import boilwright.answers.RunAnswer;
+import boilwright.estimate.OutsideMeasurements;
+import boilwright.estimate.RankedGuess;
+import boilwright.estimate.RigEstimate;
 import boilwright.fluid.WorkingFluid;
 import boilwright.numerics.CancelToken;
 import boilwright.numerics.ProgressSink;
 import boilwright.rig.Rig;
+import java.util.List;
+import java.util.Set;
 
 /** Who answers the questions of the commands: the model, or in tests someone who misbehaves on purpose. */
 interface AnswerSource {
     CheckAnswer check(Rig rig, WorkingFluid fluid, String dataVersion, CancelToken cancel, ProgressSink progress);
 
+    CheckAnswer checkRankingGuesses(
+            Rig rig, WorkingFluid fluid, String dataVersion, CancelToken cancel, ProgressSink progress);
+
     RunAnswer warmup(Rig rig, WorkingFluid fluid, String dataVersion, CancelToken cancel, ProgressSink progress);
 
     RunAnswer cooldown(Rig rig, WorkingFluid fluid, String dataVersion, CancelToken cancel, ProgressSink progress);
+
+    RigEstimate estimate(OutsideMeasurements measured, WorkingFluid fluid, Set<String> acceptedFields);
+
+    List<RankedGuess> rank(Rig rig, WorkingFluid fluid, CancelToken cancel, ProgressSink progress);
 }

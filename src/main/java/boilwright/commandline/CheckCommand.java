@@ -8,6 +8,7 @@ import boilwright.report.CheckJson;
 import boilwright.report.CheckText;
 import boilwright.rig.Rig;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
 
 /** The whole check of a rig. */
 @Command(
@@ -18,6 +19,11 @@ import picocli.CommandLine.Command;
 final class CheckCommand extends RigCommand {
     private final AnswerSource source;
 
+    @Option(
+            names = "--rank-guesses",
+            description = "Find out which guess of the rig moves the heat margin most; takes a little longer.")
+    private boolean rankGuesses;
+
     CheckCommand(Terminal terminal, AnswerSource source) {
         super(terminal);
         this.source = source;
@@ -25,7 +31,9 @@ final class CheckCommand extends RigCommand {
 
     @Override
     Answer answer(Rig rig, WorkingFluid fluid, String dataVersion, CancelToken cancel, ProgressSink progress) {
-        CheckAnswer answer = source.check(rig, fluid, dataVersion, cancel, progress);
+        CheckAnswer answer = rankGuesses
+                ? source.checkRankingGuesses(rig, fluid, dataVersion, cancel, progress)
+                : source.check(rig, fluid, dataVersion, cancel, progress);
         return new Answer(
                 () -> CheckText.write(answer), () -> CheckJson.write(answer), answer.warmup(), answer.anyFails());
     }

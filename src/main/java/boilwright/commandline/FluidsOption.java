@@ -17,4 +17,14 @@ final class FluidsOption {
         FluidLibrary builtIn = FluidLibrary.builtIn();
         return folder == null ? builtIn : builtIn.withFolder(folder);
     }
+
+    /** Whether a folder was named. */
+    boolean isGiven() {
+        return folder != null;
+    }
+
+    /** The folder that was named; there is one. */
+    String folder() {
+        return folder.toString();
+    }
 }

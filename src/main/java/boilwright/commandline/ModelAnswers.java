@@ -3,10 +3,17 @@ package boilwright.commandline;
 import boilwright.answers.CheckAnswer;
 import boilwright.answers.Questions;
 import boilwright.answers.RunAnswer;
+import boilwright.estimate.GuessRanking;
+import boilwright.estimate.OutsideMeasurements;
+import boilwright.estimate.RankedGuess;
+import boilwright.estimate.RigEstimate;
+import boilwright.estimate.RigEstimator;
 import boilwright.fluid.WorkingFluid;
 import boilwright.numerics.CancelToken;
 import boilwright.numerics.ProgressSink;
 import boilwright.rig.Rig;
+import java.util.List;
+import java.util.Set;
 
 /** The answers that the model gives. */
 enum ModelAnswers implements AnswerSource {
@@ -19,6 +26,12 @@ enum ModelAnswers implements AnswerSource {
     }
 
     @Override
+    public CheckAnswer checkRankingGuesses(
+            Rig rig, WorkingFluid fluid, String dataVersion, CancelToken cancel, ProgressSink progress) {
+        return Questions.checkRankingGuesses(rig, fluid, dataVersion, cancel, progress);
+    }
+
+    @Override
     public RunAnswer warmup(
             Rig rig, WorkingFluid fluid, String dataVersion, CancelToken cancel, ProgressSink progress) {
         return Questions.warmup(rig, fluid, dataVersion, cancel, progress);
@@ -28,5 +41,15 @@ enum ModelAnswers implements AnswerSource {
     public RunAnswer cooldown(
             Rig rig, WorkingFluid fluid, String dataVersion, CancelToken cancel, ProgressSink progress) {
         return Questions.cooldown(rig, fluid, dataVersion, cancel, progress);
+    }
+
+    @Override
+    public RigEstimate estimate(OutsideMeasurements measured, WorkingFluid fluid, Set<String> acceptedFields) {
+        return RigEstimator.estimate(measured, fluid, acceptedFields);
+    }
+
+    @Override
+    public List<RankedGuess> rank(Rig rig, WorkingFluid fluid, CancelToken cancel, ProgressSink progress) {
+        return GuessRanking.of(rig, fluid, cancel, progress);
     }
 }

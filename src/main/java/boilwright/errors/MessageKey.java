@@ -224,6 +224,15 @@ public enum MessageKey {
     /** {0} place, {1} path, {2} found, {3} air pressure. */
     RIG_FORELINE_ABOVE_ROOM(4),
 
+    /** {0} place, {1} path, {2} found. */
+    RIG_GUESS_UNKNOWN(3),
+
+    /** {0} place, {1} path, {2} found, {3} the nearest. */
+    RIG_GUESS_UNKNOWN_NEAR(4),
+
+    /** {0} place, {1} path, {2} found. */
+    RIG_GUESS_DOUBLED(3),
+
     // --- fluid: data files and ranges
 
     /** {0} id found, {1} ids there are. */
@@ -330,7 +339,19 @@ public enum MessageKey {
 
     // --- answers: margins and verdicts
 
+    // --- estimate: rigs from outside measurements
+
+    /** Both throat gaps and a working power were given. */
+    ESTIMATE_GAPS_AND_POWER(0),
+    /** {0} number of gaps, {1} number of stages. */
+    ESTIMATE_GAPS_COUNT(2),
+
     // --- report and command line
+
+    /** {0} file. */
+    NEW_FILE_EXISTS(1),
+    /** Both no water and a water flow. */
+    NEW_WATER_WITHOUT_JACKET(0),
 
     /** {0} what failed unexpectedly; no report could be written. */
     INTERNAL_FAULT(1),

@@ -146,7 +146,8 @@ final class Sections {
                 Locale.ROOT, size >= 99.95 ? "%.0f" : size >= 9.995 ? "%.1f" : size >= 0.9995 ? "%.2f" : "%.3f", value);
     }
 
-    private static String ratio(double ratio) {
+    /** A margin's ratio; beyond 99 only that. */
+    static String ratio(double ratio) {
         return ratio >= 99.5 ? ">99" : String.format(Locale.ROOT, "%.2f", ratio);
     }
 }

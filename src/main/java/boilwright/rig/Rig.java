@@ -1,8 +1,11 @@
 package boilwright.rig;
 
+import java.util.Collections;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * One vapour-jet pump with its heat source, charge, cooling and room, in SI. Built by the file reader, which checks every
@@ -24,6 +27,8 @@ import java.util.Optional;
  * @param room air temperature and pressure
  * @param limits limits that the user sets instead of the usual ones
  * @param parameters values that the user gives for uncertain defaults, by parameter id, SI
+ * @param guesses paths of the fields that were guessed, not measured, such as {@code stages[0].throatGap}; each is one of
+ *     {@link RigPaths#of}
  */
 public record Rig(
         String name,
@@ -41,9 +46,71 @@ public record Rig(
         Cooling cooling,
         Room room,
         Limits limits,
-        Map<String, Double> parameters) {
+        Map<String, Double> parameters,
+        Set<String> guesses) {
     public Rig {
         stages = List.copyOf(stages);
         parameters = Map.copyOf(parameters);
+        guesses = Collections.unmodifiableSet(new LinkedHashSet<>(guesses));
+    }
+
+    /** A rig of which nothing is a guess. */
+    public Rig(
+            String name,
+            String note,
+            String fluidId,
+            double chargeM3,
+            Boiler boiler,
+            Column column,
+            List<Stage> stages,
+            Body body,
+            Optional<TopCap> topCap,
+            HeatSource heatSource,
+            Schedule schedule,
+            Foreline foreline,
+            Cooling cooling,
+            Room room,
+            Limits limits,
+            Map<String, Double> parameters) {
+        this(
+                name,
+                note,
+                fluidId,
+                chargeM3,
+                boiler,
+                column,
+                stages,
+                body,
+                topCap,
+                heatSource,
+                schedule,
+                foreline,
+                cooling,
+                room,
+                limits,
+                parameters,
+                Set.of());
+    }
+
+    /** The same rig with other fields marked as guesses. */
+    public Rig withGuesses(Set<String> paths) {
+        return new Rig(
+                name,
+                note,
+                fluidId,
+                chargeM3,
+                boiler,
+                column,
+                stages,
+                body,
+                topCap,
+                heatSource,
+                schedule,
+                foreline,
+                cooling,
+                room,
+                limits,
+                parameters,
+                paths);
     }
 }

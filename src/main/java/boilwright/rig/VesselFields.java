@@ -39,6 +39,8 @@ final class VesselFields {
                 .optional()
                 .object("parameters")
                 .optional()
+                .textList("guesses", 0, 400)
+                .optional()
                 .fields());
         all.addAll(new FieldSet("boiler")
                 .material("material")

@@ -54,6 +54,8 @@ class ArrowsTest {
             .definedBy("boilwright.report..")
             .layer("answers")
             .definedBy("boilwright.answers..")
+            .layer("estimate")
+            .definedBy("boilwright.estimate..")
             .layer("thermal")
             .definedBy("boilwright.thermal..")
             .layer("heattransfer")
@@ -78,16 +80,19 @@ class ArrowsTest {
             .mayOnlyBeAccessedByLayers("dashboard", "commandline")
             .whereLayer("answers")
             .mayOnlyBeAccessedByLayers("report", "dashboard", "commandline")
-            .whereLayer("thermal")
+            .whereLayer("estimate")
             .mayOnlyBeAccessedByLayers("answers", "report", "dashboard", "commandline")
+            .whereLayer("thermal")
+            .mayOnlyBeAccessedByLayers("estimate", "answers", "report", "dashboard", "commandline")
             .whereLayer("heattransfer")
             .mayOnlyBeAccessedByLayers("thermal", "answers")
             .whereLayer("gasflow")
             .mayOnlyBeAccessedByLayers("thermal", "answers")
             .whereLayer("rigfile")
-            .mayOnlyBeAccessedByLayers("report", "dashboard", "commandline")
+            .mayOnlyBeAccessedByLayers("estimate", "report", "dashboard", "commandline")
             .whereLayer("rig")
-            .mayOnlyBeAccessedByLayers("rigfile", "thermal", "answers", "report", "dashboard", "commandline")
+            .mayOnlyBeAccessedByLayers(
+                    "rigfile", "estimate", "thermal", "answers", "report", "dashboard", "commandline")
             .whereLayer("fluid")
             .mayOnlyBeAccessedByLayers(
                     "rig",
@@ -95,13 +100,22 @@ class ArrowsTest {
                     "heattransfer",
                     "gasflow",
                     "thermal",
+                    "estimate",
                     "answers",
                     "report",
                     "dashboard",
                     "commandline")
             .whereLayer("numerics")
             .mayOnlyBeAccessedByLayers(
-                    "fluid", "heattransfer", "gasflow", "thermal", "answers", "report", "dashboard", "commandline")
+                    "fluid",
+                    "heattransfer",
+                    "gasflow",
+                    "thermal",
+                    "estimate",
+                    "answers",
+                    "report",
+                    "dashboard",
+                    "commandline")
             .whereLayer("files")
             .mayOnlyBeAccessedByLayers("fluid", "rigfile", "answers", "report", "dashboard", "commandline")
             .because("each package can then be read, tested and replaced knowing only what lies below it");

@@ -3,11 +3,17 @@ package boilwright.commandline;
 import boilwright.answers.CheckAnswer;
 import boilwright.answers.Margin;
 import boilwright.answers.RunAnswer;
+import boilwright.estimate.OutsideMeasurements;
+import boilwright.estimate.RankedGuess;
+import boilwright.estimate.RigEstimate;
 import boilwright.fluid.WorkingFluid;
 import boilwright.numerics.CancelToken;
 import boilwright.numerics.ProgressSink;
 import boilwright.report.Samples;
 import boilwright.rig.Rig;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
 
 /** Gives the same answers to every rig, or fails in a given way, so that the commands can be tested without the model. */
 final class StoredAnswers implements AnswerSource {
@@ -43,6 +49,12 @@ final class StoredAnswers implements AnswerSource {
     }
 
     @Override
+    public CheckAnswer checkRankingGuesses(
+            Rig rig, WorkingFluid fluid, String dataVersion, CancelToken cancel, ProgressSink progress) {
+        return check(rig, fluid, dataVersion, cancel, progress);
+    }
+
+    @Override
     public RunAnswer warmup(
             Rig rig, WorkingFluid fluid, String dataVersion, CancelToken cancel, ProgressSink progress) {
         ask();
@@ -54,6 +66,18 @@ final class StoredAnswers implements AnswerSource {
             Rig rig, WorkingFluid fluid, String dataVersion, CancelToken cancel, ProgressSink progress) {
         ask();
         return Samples.runAnswer("cooldown", heat);
+    }
+
+    /** Only a rig that is measured through and through: no guesses. */
+    @Override
+    public RigEstimate estimate(OutsideMeasurements measured, WorkingFluid fluid, Set<String> acceptedFields) {
+        ask();
+        return new RigEstimate(Samples.check(heat).rig(), List.of(), Optional.empty(), List.of());
+    }
+
+    @Override
+    public List<RankedGuess> rank(Rig rig, WorkingFluid fluid, CancelToken cancel, ProgressSink progress) {
+        return List.of();
     }
 
     private void ask() {

@@ -10,6 +10,7 @@ import boilwright.rig.SourceKind;
 import java.util.Arrays;
 import java.util.List;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 import javafx.scene.control.ComboBox;
 import javafx.util.StringConverter;
 
@@ -92,7 +93,10 @@ final class ChoiceRow extends FieldRow {
                 rig.cooling(),
                 rig.room(),
                 rig.limits(),
-                rig.parameters());
+                rig.parameters(),
+                rig.guesses().stream()
+                        .filter(guess -> !guess.startsWith("heatSource."))
+                        .collect(Collectors.toSet()));
     }
 
     private String parent() {

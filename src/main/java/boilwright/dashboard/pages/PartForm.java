@@ -135,7 +135,7 @@ final class PartForm extends VBox {
                 entries(fields, path, field, into);
             } else if (field.kind() == Field.Kind.OBJECT) {
                 into.getChildren().add(block(fields, path, FieldTexts.title(field), Optional.of(field)));
-            } else if (field.kind() != Field.Kind.INTEGER) {
+            } else if (field.kind() != Field.Kind.INTEGER && !path.equals("guesses")) {
                 into.getChildren().add(row(path, field));
             }
         }

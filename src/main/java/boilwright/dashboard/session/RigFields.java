@@ -19,6 +19,7 @@ import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import tools.jackson.core.JsonPointer;
 import tools.jackson.databind.JsonNode;
@@ -33,6 +34,7 @@ import tools.jackson.databind.node.ObjectNode;
  */
 public final class RigFields {
     private static final JsonMapper MAPPER = new JsonMapper();
+    private static final String GUESSES = "guesses";
     private static final Set<String> EVERY_FIELD =
             FieldCatalogue.fields().stream().map(Field::path).collect(Collectors.toUnmodifiableSet());
 
@@ -75,6 +77,11 @@ public final class RigFields {
                                 text.get(), field.dimension().get()))
                         .si())
                 : OptionalDouble.empty();
+    }
+
+    /** Whether the quantity, choice or text at a path was guessed, not measured. */
+    public boolean isGuess(String path) {
+        return texts(GUESSES).contains(path);
     }
 
     /** How many entries the list at a path has. */
@@ -120,7 +127,8 @@ public final class RigFields {
         } else if (parent instanceof ObjectNode object) {
             object.remove(name(path));
         }
-        return new RigFields(copy);
+        return new RigFields(copy)
+                .marking(guess -> isWithin(guess, path) ? List.of() : List.of(moved(guess, path, -1)));
     }
 
     /** The same fields with one entry of a list repeated after itself, in full. */
@@ -129,7 +137,11 @@ public final class RigFields {
         int index = index(path).orElseThrow();
         ArrayNode list = (ArrayNode) copy.at(pointer(path).head());
         list.insert(index + 1, list.get(index).deepCopy());
-        return new RigFields(copy);
+        String copied = path.substring(0, path.lastIndexOf('[')) + "[" + (index + 1) + "]";
+        return new RigFields(copy)
+                .marking(guess -> isWithin(guess, path)
+                        ? List.of(guess, copied + guess.substring(path.length()))
+                        : List.of(moved(guess, path, 1)));
     }
 
     /**
@@ -164,6 +176,35 @@ public final class RigFields {
         }
     }
 
+    /** The same fields with each mark of a guess put where it belongs after a change. */
+    private RigFields marking(Function<String, List<String>> where) {
+        if (!tree.has(GUESSES)) {
+            return this;
+        }
+        ObjectNode copy = tree.deepCopy();
+        ArrayNode marks = MAPPER.createArrayNode();
+        texts(GUESSES).stream().flatMap(guess -> where.apply(guess).stream()).forEach(marks::add);
+        copy.set(GUESSES, marks);
+        return new RigFields(copy);
+    }
+
+    private static boolean isWithin(String guess, String path) {
+        return guess.equals(path) || guess.startsWith(path + ".");
+    }
+
+    /** Where a guess stands after an entry of its list came in or went out before it. */
+    private static String moved(String guess, String entry, int by) {
+        OptionalInt changed = index(entry);
+        String list = changed.isEmpty() ? "" : entry.substring(0, entry.lastIndexOf('[') + 1);
+        if (changed.isEmpty() || !guess.startsWith(list)) {
+            return guess;
+        }
+        int end = guess.indexOf(']', list.length());
+        int at = Integer.parseInt(guess.substring(list.length(), end));
+        return at > changed.getAsInt() ? list + (at + by) + guess.substring(end) : guess;
+    }
+
+    /** What was put by hand is no guess any more. */
     private RigFields put(String path, JsonNode value) {
         ObjectNode copy = tree.deepCopy();
         JsonNode parent = holder(copy, path);
@@ -173,7 +214,7 @@ public final class RigFields {
         } else {
             ((ObjectNode) parent).set(name(path), value);
         }
-        return new RigFields(copy);
+        return new RigFields(copy).marking(guess -> isWithin(guess, path) ? List.of() : List.of(guess));
     }
 
     /** What holds the field, made when the rig has no such part yet. */

@@ -5,7 +5,6 @@ import boilwright.rig.Cooling;
 import boilwright.rig.Material;
 import boilwright.rig.Rig;
 import boilwright.rig.Stage;
-import boilwright.units.NearestSpelling;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
@@ -76,19 +75,10 @@ final class CoolingChecks {
             String name = names.get(i);
             String path = at + ".covers[" + i + "]";
             if (!name.isEmpty() && !stages.isEmpty() && !stages.contains(name)) {
-                unknown(path, name);
+                findings.reportChoice(path, name, stages);
             } else if (!name.isEmpty() && !covered.add(name)) {
                 findings.reportField(path, MessageKey.RIG_STAGE_COVERED_TWICE, Shown.quoted(name));
             }
         }
-    }
-
-    private void unknown(String path, String name) {
-        String accepted = Shown.quotedList(stages);
-        NearestSpelling.of(name, stages)
-                .ifPresentOrElse(
-                        near -> findings.reportField(
-                                path, MessageKey.RIG_CHOICE_UNKNOWN_NEAR, Shown.quoted(name), accepted, near),
-                        () -> findings.reportField(path, MessageKey.RIG_CHOICE_UNKNOWN, Shown.quoted(name), accepted));
     }
 }

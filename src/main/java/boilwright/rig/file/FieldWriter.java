@@ -28,6 +28,11 @@ final class FieldWriter {
         return new FieldWriter(JsonNodeFactory.instance.objectNode(), "");
     }
 
+    /** Changes an object that is filled already. */
+    static FieldWriter at(ObjectNode node, String path) {
+        return new FieldWriter(node, path);
+    }
+
     ObjectNode node() {
         return node;
     }

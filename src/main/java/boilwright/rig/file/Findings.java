@@ -5,7 +5,9 @@ import boilwright.errors.Message;
 import boilwright.errors.MessageKey;
 import boilwright.rig.FieldCatalogue;
 import boilwright.rig.file.Json.Position;
+import boilwright.units.NearestSpelling;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
@@ -18,6 +20,7 @@ final class Findings {
 
     private final String file;
     private final Set<String> acceptedFields;
+    private final boolean withLines;
     private final List<Fault> faults = new ArrayList<>();
     private final Map<String, Json> seen = new HashMap<>();
 
@@ -26,8 +29,18 @@ final class Findings {
      * @param acceptedFields paths of fields whose likely slips are meant as written
      */
     Findings(String file, Set<String> acceptedFields) {
-        this.file = Shown.printable(file);
+        this(file, acceptedFields, true);
+    }
+
+    private Findings(String place, Set<String> acceptedFields, boolean withLines) {
+        this.file = Shown.printable(place);
         this.acceptedFields = Set.copyOf(acceptedFields);
+        this.withLines = withLines;
+    }
+
+    /** Findings about what stands in no file yet, so that there are no lines to name. */
+    static Findings ofNoFile(String place, Set<String> acceptedFields) {
+        return new Findings(place, acceptedFields, false);
     }
 
     /** Name of the file, fit to be shown. */
@@ -52,7 +65,7 @@ final class Findings {
 
     /** A fault at a position: the place becomes the message's first value. */
     void reportAt(Position at, MessageKey key, String... values) {
-        List<String> all = new ArrayList<>(List.of(file + ", line " + at.line()));
+        List<String> all = new ArrayList<>(List.of(withLines ? file + ", line " + at.line() : file));
         all.addAll(List.of(values));
         faults.add(new Fault(at.line(), new Message(key, all)));
     }
@@ -62,6 +75,15 @@ final class Findings {
         List<String> all = new ArrayList<>(List.of(path));
         all.addAll(List.of(values));
         reportAt(position(path), key, all.toArray(String[]::new));
+    }
+
+    /** Reports a word that is not one of those accepted, with the nearest that is. */
+    void reportChoice(String path, String found, Collection<String> accepted) {
+        String words = Shown.quotedList(accepted);
+        NearestSpelling.of(found, accepted)
+                .ifPresentOrElse(
+                        near -> reportField(path, MessageKey.RIG_CHOICE_UNKNOWN_NEAR, Shown.quoted(found), words, near),
+                        () -> reportField(path, MessageKey.RIG_CHOICE_UNKNOWN, Shown.quoted(found), words));
     }
 
     /** Whether nothing was wrong so far. */

@@ -17,6 +17,7 @@ import boilwright.rig.TopCap;
 import boilwright.rig.file.Json.JsonObject;
 import java.util.Collection;
 import java.util.HashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -43,7 +44,8 @@ final class RigAssembler {
         }
         HeatSource source = HeatSourceReader.read(root.objectOfKinds("heatSource"));
         double ratedPower = source == null ? Double.NaN : source.ratedPowerW();
-        return new Rig(
+        List<String> guesses = root.texts("guesses");
+        Rig rig = new Rig(
                 root.text("name"),
                 root.text("note"),
                 fluid,
@@ -61,7 +63,10 @@ final class RigAssembler {
                 CoolingReader.read(root.object("cooling")),
                 room(root.object("room")),
                 root.has("limits") ? limits(root.object("limits")) : Limits.USUAL,
-                root.has("parameters") ? parameters(root.object("parameters")) : Map.of());
+                root.has("parameters") ? parameters(root.object("parameters")) : Map.of(),
+                new LinkedHashSet<>(guesses));
+        GuessChecks.run(rig, guesses, findings);
+        return rig;
     }
 
     private static Boiler boiler(Section in) {

@@ -80,7 +80,10 @@ public final class RigReader {
     /** Reads a rig from the text of a file, with given steps from older versions of the format. */
     static Rig parse(
             String file, String text, Collection<String> fluidIds, Set<String> acceptedFields, Migrations migrations) {
-        Findings findings = new Findings(file, acceptedFields);
+        return parse(text, fluidIds, migrations, new Findings(file, acceptedFields));
+    }
+
+    private static Rig parse(String text, Collection<String> fluidIds, Migrations migrations, Findings findings) {
         Json json = JsonReader.read(text, findings);
         if (!(json instanceof JsonObject object)) {
             findings.reportAt(json.at(), MessageKey.RIG_NOT_AN_OBJECT, json.shown());
@@ -98,6 +101,24 @@ public final class RigReader {
         return rig;
     }
 
+    /**
+     * Whether the parts of a rig that stands in no file yet are as a file would have to have them.
+     *
+     * @param rig the rig
+     * @param what what messages call it
+     * @param acceptedFields as for a file
+     * @throws InputRefusedException with every fault found
+     */
+    public static void check(Rig rig, String what, Set<String> acceptedFields) {
+        checkAccepted(acceptedFields);
+        parse(RigWriter.write(rig), what, rig.fluidId(), acceptedFields);
+    }
+
+    /** Reads the text of a file that was not written yet. */
+    static Rig parse(String text, String what, String fluidId, Set<String> acceptedFields) {
+        return parse(text, List.of(fluidId), Migrations.CURRENT, Findings.ofNoFile(what, acceptedFields));
+    }
+
     private static InputStream demo(String name) throws IOException {
         InputStream stream = RigReader.class.getResourceAsStream("/boilwright/demo/" + name + ".json");
         if (stream == null) {
@@ -106,7 +127,7 @@ public final class RigReader {
         return stream;
     }
 
-    private static void checkAccepted(Set<String> acceptedFields) {
+    static void checkAccepted(Set<String> acceptedFields) {
         List<Message> faults = new ArrayList<>();
         List<String> known = FieldCatalogue.fields().stream().map(Field::path).toList();
         acceptedFields.stream()

@@ -9,6 +9,7 @@ import boilwright.rig.FieldCatalogue;
 import boilwright.rig.HeatSource;
 import boilwright.rig.Limits;
 import boilwright.rig.Rig;
+import boilwright.rig.RigPaths;
 import boilwright.rig.Schedule;
 import boilwright.rig.SourceKind;
 import boilwright.rig.Stage;
@@ -49,6 +50,12 @@ final class RigTree {
                     .filter(field -> rig.parameters().containsKey(field.name()))
                     .forEach(field ->
                             parameters.quantity(field.name(), rig.parameters().get(field.name())));
+        }
+        if (!rig.guesses().isEmpty()) {
+            // In the order of the fields, whatever the order in which they were marked.
+            root.texts(
+                    "guesses",
+                    RigPaths.of(rig).stream().filter(rig.guesses()::contains).toList());
         }
         return root.node();
     }

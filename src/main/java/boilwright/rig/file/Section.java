@@ -98,6 +98,11 @@ final class Section {
     }
 
     private String text(String at, Field field, Json json) {
+        return text(at, field, json, findings);
+    }
+
+    /** The text of a field; empty when it is refused. */
+    static String text(String at, Field field, Json json, Findings findings) {
         if (!(json instanceof JsonText text)) {
             findings.reportField(at, MessageKey.RIG_FIELD_TYPE, json.shown(), "a text in quotation marks");
             return "";
@@ -112,7 +117,7 @@ final class Section {
         boolean fits = field.kind() != Field.Kind.TEXT || field.allows(value.length());
         if (!fits || (value.isBlank() && field.allowedLow() > 0)) {
             int length = value.isBlank() ? 0 : value.length();
-            reportCount(at, MessageKey.RIG_TEXT_LENGTH, length, field);
+            reportCount(at, MessageKey.RIG_TEXT_LENGTH, length, field, findings);
             return "";
         }
         return value;
@@ -153,12 +158,7 @@ final class Section {
 
     /** Reports a word that is not one of those accepted, with the nearest that is. */
     void reportChoice(String at, String found, Collection<String> accepted) {
-        String words = Shown.quotedList(accepted);
-        NearestSpelling.of(found, accepted)
-                .ifPresentOrElse(
-                        near -> findings.reportField(
-                                at, MessageKey.RIG_CHOICE_UNKNOWN_NEAR, Shown.quoted(found), words, near),
-                        () -> findings.reportField(at, MessageKey.RIG_CHOICE_UNKNOWN, Shown.quoted(found), words));
+        findings.reportChoice(at, found, accepted);
     }
 
     /** An object with fields of its own; one without anything in it when it is missing or refused. */
@@ -246,7 +246,7 @@ final class Section {
         }
         int count = array.items().size();
         if (!field.allows(count)) {
-            reportCount(path(name), MessageKey.RIG_LIST_LENGTH, count, field);
+            reportCount(path(name), MessageKey.RIG_LIST_LENGTH, count, field, findings);
             return List.of();
         }
         return array.items();
@@ -260,7 +260,8 @@ final class Section {
         return Optional.empty();
     }
 
-    private void reportCount(String at, MessageKey key, int count, Field field) {
+    /** Reports a number of characters or entries that the field does not take. */
+    static void reportCount(String at, MessageKey key, int count, Field field, Findings findings) {
         String fewest = Integer.toString((int) field.allowedLow());
         String most = Integer.toString((int) field.allowedHigh());
         findings.reportField(at, key, Integer.toString(count), fewest, most);

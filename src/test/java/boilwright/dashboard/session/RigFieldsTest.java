@@ -160,6 +160,26 @@ class RigFieldsTest {
         assertThat(rig.cooling().chillerCapacityW()).isEmpty();
     }
 
+    @Test
+    void whatIsEnteredIsNoGuessAnyMore() {
+        Rig guessed = demo("neon-workshop")
+                .withGuesses(Set.of("stages[0].throatGap", "stages[1].throatGap", "stages[2].throatGap", "charge"));
+        RigFields fields = RigFields.of(guessed);
+        assertThat(fields.with("stages[1].throatGap", 0.9e-3).rig(FLUIDS).guesses())
+                .containsExactlyInAnyOrder("stages[0].throatGap", "stages[2].throatGap", "charge");
+        assertThat(FieldDefaults.oneMore(fields, "stages[1]").rig(FLUIDS).guesses())
+                .containsExactlyInAnyOrder(
+                        "stages[0].throatGap",
+                        "stages[1].throatGap",
+                        "stages[2].throatGap",
+                        "stages[3].throatGap",
+                        "charge");
+        RigFields fewer = fields.with("cooling.elements[0].covers", List.of("top", "middle"))
+                .without("stages[0]");
+        assertThat(fewer.rig(FLUIDS).guesses())
+                .containsExactlyInAnyOrder("stages[0].throatGap", "stages[1].throatGap", "charge");
+    }
+
     private static RigFields withSource(Rig rig, SourceKind kind) {
         Rig changed = new Rig(
                 rig.name(),

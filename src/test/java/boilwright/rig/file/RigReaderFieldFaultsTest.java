@@ -44,7 +44,7 @@ class RigReaderFieldFaultsTest {
                 "\"chrage\"",
                 "pump.json, line 6: chrage is not a known field. Did you mean charge? Accepted here: format, name,"
                         + " note, fluid, charge, boiler, column, stages, body, topCap, heatSource, schedule, foreline,"
-                        + " cooling, room, limits, parameters.");
+                        + " cooling, room, limits, parameters, guesses.");
     }
 
     @Test

@@ -1,0 +1,90 @@
+package boilwright.estimate;
+
+import boilwright.rig.Cooling;
+import boilwright.rig.ElementKind;
+import boilwright.rig.Foreline;
+import boilwright.rig.Room;
+import boilwright.rig.Stage;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.OptionalDouble;
+
+/** Water, foreline and room as they usually are; all of it is from memory. */
+final class SurroundingsDraft {
+    /** 50 mTorr. */
+    private static final double FORELINE_PA = 6.666;
+
+    private static final double INLET_K = 291.15;
+    private static final double ROOM_K = 293.15;
+    private static final double AIR_PA = 101_325;
+    /** Water flow for each watt of the rating, m3/s. */
+    private static final double FLOW_PER_WATT = 1e-3 / 60 / 1000;
+
+    private static final double LEAST_FLOW = 0.8e-3 / 60;
+    private static final double JACKET_GAP_M = 0.006;
+    private static final double TUBE_M = 0.008;
+    private static final double PITCH_M = 0.03;
+    /** Conductance of a soldered joint, W/(m K). */
+    private static final double BOND = 20;
+
+    private final OutsideMeasurements measured;
+    private final GuessBook book;
+
+    SurroundingsDraft(OutsideMeasurements measured, GuessBook book) {
+        this.measured = measured;
+        this.book = book;
+    }
+
+    Foreline foreline() {
+        OptionalDouble known = measured.known().forelinePa();
+        return new Foreline(
+                known.isPresent()
+                        ? known.getAsDouble()
+                        : book.quantity("foreline.pressure", FORELINE_PA, EstimateText.BASIS_FORELINE));
+    }
+
+    Room room() {
+        return new Room(
+                book.exactly("room.temperature", ROOM_K, EstimateText.BASIS_ROOM),
+                book.exactly("room.pressure", AIR_PA, EstimateText.BASIS_AIR_PRESSURE));
+    }
+
+    Cooling cooling(List<Stage> stages) {
+        OptionalDouble inlet = measured.known().waterInletK();
+        double inletK = inlet.isPresent()
+                ? inlet.getAsDouble()
+                : book.exactly("cooling.inletTemperature", INLET_K, EstimateText.BASIS_WATER_INLET);
+        if (measured.known().airCooled()) {
+            return new Cooling(inletK, 0, List.of(), OptionalDouble.empty());
+        }
+        OptionalDouble flow = measured.known().waterFlowM3PerS();
+        double usualFlow = Math.max(LEAST_FLOW, FLOW_PER_WATT * measured.ratedPowerW());
+        double flowM3PerS = flow.isPresent()
+                ? flow.getAsDouble()
+                : book.quantity("cooling.flow", usualFlow, EstimateText.BASIS_WATER_FLOW);
+        return new Cooling(inletK, flowM3PerS, List.of(element(stages)), OptionalDouble.empty());
+    }
+
+    private Cooling.Element element(List<Stage> stages) {
+        String at = "cooling.elements[0].";
+        EstimateText basis = EstimateText.BASIS_COOLING_ELEMENT;
+        List<String> names = new ArrayList<>(stages.stream().map(Stage::name).toList());
+        Collections.reverse(names);
+        ElementKind kind = measured.material().isGlass() ? ElementKind.JACKET : ElementKind.SOLDERED_COIL;
+        book.mark(at + "kind", kind, basis);
+        List<String> covers = book.mark(at + "covers", names, basis);
+        if (kind == ElementKind.JACKET) {
+            return new Cooling.Jacket(
+                    covers,
+                    book.quantity(at + "gap", JACKET_GAP_M, basis),
+                    book.quantity(at + "shellThickness", measured.wallM(), basis));
+        }
+        double turn = Math.PI * (measured.boreM() + 2 * measured.wallM());
+        return new Cooling.SolderedCoil(
+                covers,
+                book.quantity(at + "tubeInnerDiameter", TUBE_M, basis),
+                book.quantity(at + "tubeLength", turn * measured.columnHeightM() / PITCH_M, basis),
+                book.exactly(at + "bondConductance", BOND, basis));
+    }
+}

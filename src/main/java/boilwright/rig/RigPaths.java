@@ -1,0 +1,83 @@
+package boilwright.rig;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+
+/** The paths of the fields that one rig has, with the numbers of list entries: {@code stages[1].throatGap}. */
+public final class RigPaths {
+    /** What names or describes the file and says nothing of the pump. */
+    private static final Set<String> NOT_OF_THE_PUMP = Set.of("format", "name", "note", "guesses", "stages[].name");
+
+    private final Rig rig;
+    private final List<String> paths = new ArrayList<>();
+
+    private RigPaths(Rig rig) {
+        this.rig = rig;
+    }
+
+    /**
+     * Every field that says something of the pump and holds a value of its own, in the order of the catalogue. Fields that a
+     * file may leave out are among them; those of another kind of heat source or cooling element are not.
+     *
+     * @param rig the rig; its heat source may be null while a faulty file is read, fields of every kind are given then
+     */
+    public static List<String> of(Rig rig) {
+        RigPaths paths = new RigPaths(rig);
+        paths.collect("", "");
+        return List.copyOf(paths.paths);
+    }
+
+    private void collect(String parent, String kind) {
+        for (Field field : FieldCatalogue.children(parent)) {
+            String path = parent.isEmpty() ? field.name() : parent + "." + field.name();
+            if (!NOT_OF_THE_PUMP.contains(FieldCatalogue.general(path)) && (kind.isEmpty() || field.belongsTo(kind))) {
+                collect(field, path);
+            }
+        }
+    }
+
+    private void collect(Field field, String path) {
+        switch (field.kind()) {
+            case OBJECT -> {
+                if (has(path)) {
+                    collect(path, "heatSource".equals(path) && rig.heatSource() != null ? sourceKind() : "");
+                }
+            }
+            case LIST -> {
+                for (int i = 0; i < count(path); i++) {
+                    collect(path + "[" + i + "]", "cooling.elements".equals(path) ? elementKind(i) : "");
+                }
+            }
+            default -> paths.add(path);
+        }
+    }
+
+    private boolean has(String object) {
+        return switch (object) {
+            case "topCap" -> rig.topCap().isPresent();
+            case "heatSource.cartridge" ->
+                rig.heatSource() instanceof HeatSource.GasBurner burner
+                        && burner.cartridge().isPresent();
+            default -> true;
+        };
+    }
+
+    private int count(String list) {
+        return switch (list) {
+            case "column.segments" -> rig.column().segments().size();
+            case "stages" -> rig.stages().size();
+            case "schedule" -> rig.schedule().steps().size();
+            case "cooling.elements" -> rig.cooling().elements().size();
+            default -> throw new IllegalStateException("the catalogue has a new list: " + list);
+        };
+    }
+
+    private String sourceKind() {
+        return SourceKind.of(rig.heatSource()).id();
+    }
+
+    private String elementKind(int index) {
+        return ElementKind.of(rig.cooling().elements().get(index)).id();
+    }
+}
