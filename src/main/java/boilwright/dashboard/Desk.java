@@ -11,6 +11,8 @@ import boilwright.dashboard.work.BackgroundWork;
 import boilwright.dashboard.work.BackgroundWork.Urgency;
 import boilwright.errors.InputRefusedException;
 import boilwright.errors.Message;
+import boilwright.estimate.OutsideMeasurements;
+import boilwright.estimate.RigEstimator;
 import boilwright.fluid.FluidLibrary;
 import boilwright.rig.Rig;
 import boilwright.rig.file.RigReader;
@@ -175,9 +177,24 @@ final class Desk {
                 this::refused));
     }
 
-    /** Goes on with a rig that no file holds yet. */
-    void begin(Rig rig) {
-        whenFree(() -> session.begin(Stored.nowhere(rig)));
+    /**
+     * Goes on with a rig made from outside measurements, once it is made.
+     *
+     * @param accepted fields whose unusual values are meant
+     * @param begun hears when the rig is there
+     * @param refused hears why there is none
+     */
+    void estimate(OutsideMeasurements measured, Set<String> accepted, Runnable begun, Consumer<String> refused) {
+        work.ask(
+                Urgency.FILES,
+                (cancel, progress) -> RigEstimator.estimate(measured, fluids.find(measured.fluidId()), accepted),
+                estimate -> whenFree(() -> {
+                    session.begin(Stored.nowhere(estimate.rig()));
+                    begun.run();
+                    String count = Integer.toString(estimate.guesses().size());
+                    tell(Notice.Kind.TELL, WindowText.say("frame.new.made", count), estimate.notes());
+                }),
+                why -> refused.accept(Answering.words(why)));
     }
 
     /** Saves to the rig's own file, or asks for one when it has none. */

@@ -1,5 +1,6 @@
 package boilwright.dashboard;
 
+import boilwright.answers.RunAnswer;
 import boilwright.dashboard.band.TimeBand;
 import boilwright.dashboard.drawing.PumpDrawing;
 import boilwright.dashboard.model.RunTimeline;
@@ -17,8 +18,10 @@ import java.util.EnumMap;
 import java.util.Map;
 import java.util.Optional;
 import javafx.animation.PauseTransition;
+import javafx.beans.property.DoubleProperty;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
+import javafx.beans.value.ObservableValue;
 import javafx.scene.control.Label;
 import javafx.scene.control.ProgressBar;
 import javafx.scene.layout.BorderPane;
@@ -46,12 +49,11 @@ final class Frame extends StackPane {
     private final PauseTransition patience = new PauseTransition(PATIENCE);
     private final PageContext context;
     private final PageMaker maker;
-    private RunTimeline timeline;
-    private boolean placed;
+    private final ReadOnlyObjectWrapper<RunTimeline> timeline = new ReadOnlyObjectWrapper<>(this, "timeline");
 
     Frame(PageContext context, BackgroundWork work, Spine spine, FramePages pagesOf) {
         this.context = context;
-        this.maker = name -> pagesOf.make(name, context, band.cursorSProperty());
+        this.maker = name -> pagesOf.make(name, context, timeline, band.cursorSProperty());
         getStyleClass().add("frame");
         Label lettering = new Label("m");
         lettering.getStyleClass().add("lettering");
@@ -81,7 +83,7 @@ final class Frame extends StackPane {
 
     /** What the pages of a frame are. */
     interface FramePages {
-        Region make(PageName name, PageContext context, javafx.beans.property.DoubleProperty cursorS);
+        Region make(PageName name, PageContext context, ObservableValue<RunTimeline> timeline, DoubleProperty cursorS);
     }
 
     private void follow() {
@@ -111,29 +113,27 @@ final class Frame extends StackPane {
     private void drawRig(Rig rig) {
         WorkingFluid fluid = context.fluids().find(rig.fluidId());
         drawing.setRig(rig, fluid);
+        drawing.setGuesses(rig.guesses());
     }
 
     private void answered(RigAnswer answer) {
         ledger.setMargins(answer.check().margins());
-        double share = timeline == null ? 0 : band.cursorSProperty().get() / timeline.endS();
-        timeline = RunTimeline.of(
+        RunTimeline before = timeline.get();
+        double share = before == null ? 0 : band.cursorSProperty().get() / before.endS();
+        RunTimeline now = RunTimeline.of(
                 answer.check().warmup(),
                 answer.check().steady(),
-                answer.cooldown().map(run -> run.run()).orElse(null));
-        band.setTimeline(timeline);
-        if (!placed) {
-            placed = true;
-            band.cursorSProperty().set(0);
-        } else {
-            band.cursorSProperty().set(share * timeline.endS());
-        }
+                answer.cooldown().map(RunAnswer::run).orElse(null));
+        band.setTimeline(now);
+        timeline.set(now);
+        band.cursorSProperty().set(share * now.endS());
         drawMoment();
         sayVerdict();
     }
 
     private void drawMoment() {
-        if (timeline != null) {
-            drawing.setMoment(timeline.at(band.cursorSProperty().get()));
+        if (timeline.get() != null) {
+            drawing.setMoment(timeline.get().at(band.cursorSProperty().get()));
         }
     }
 
@@ -168,6 +168,13 @@ final class Frame extends StackPane {
         body.ledgerShownProperty().set(name != PageName.FLUIDS);
         body.pageProperty().set(pages.computeIfAbsent(name, maker::make));
         page.set(name);
+    }
+
+    /** Shows something in the place of the page until a page is chosen again. */
+    void showInstead(Region other) {
+        body.stripProperty().set(false);
+        body.ledgerShownProperty().set(false);
+        body.pageProperty().set(other);
     }
 
     /** The page that is shown. */

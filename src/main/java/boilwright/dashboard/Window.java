@@ -1,8 +1,11 @@
 package boilwright.dashboard;
 
+import boilwright.dashboard.model.RunTimeline;
 import boilwright.dashboard.pages.HeatPage;
+import boilwright.dashboard.pages.NewRigForm;
 import boilwright.dashboard.pages.PageContext;
 import boilwright.dashboard.pages.RigPage;
+import boilwright.dashboard.pages.TimePage;
 import boilwright.dashboard.session.Recovery;
 import boilwright.dashboard.session.Remembered;
 import boilwright.dashboard.session.RigFiles;
@@ -15,6 +18,7 @@ import boilwright.dashboard.work.BackgroundWork;
 import boilwright.dashboard.work.FaultHandler;
 import boilwright.dashboard.work.Model;
 import boilwright.errors.Message;
+import boilwright.fluid.FluidLibrary;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -41,11 +45,13 @@ final class Window {
     private final FaultHandler faults;
     private final Remembered remembered;
     private final Desk desk;
+    private final FluidLibrary fluids;
     private final Frame frame;
     private final Scene scene;
     private Theme theme;
 
     Window(Opening opening, Model model, FileAsker asker) {
+        fluids = opening.fluids();
         Optional<Path> state = StateFolder.find();
         remembered = Remembered.in(state);
         Recovery recovery = Recovery.in(state);
@@ -75,11 +81,13 @@ final class Window {
         desk.begin();
     }
 
-    private static Region page(PageName name, PageContext context, DoubleProperty cursorS) {
+    private static Region page(
+            PageName name, PageContext context, ObservableValue<RunTimeline> timeline, DoubleProperty cursorS) {
         return switch (name) {
             case RIG -> new RigPage(context);
             case HEAT -> new HeatPage(context);
-            default -> new Region();
+            case TIME -> new TimePage(context, timeline, cursorS);
+            case FLUIDS -> new Region();
         };
     }
 
@@ -114,7 +122,7 @@ final class Window {
     /** Does what an action says. */
     void act(Action action) {
         switch (action) {
-            case NEW -> desk.openDemo("neon-workshop");
+            case NEW -> askForNew();
             case OPEN -> desk.open();
             case SAVE -> desk.save();
             case SAVE_AS -> desk.saveAs();
@@ -126,6 +134,17 @@ final class Window {
             case CLOSE -> desk.whenFree(this::close);
             default -> frame.show(PageName.valueOf(action.name().substring("PAGE_".length())));
         }
+    }
+
+    private void askForNew() {
+        NewRigForm[] form = new NewRigForm[1];
+        form[0] = new NewRigForm(
+                fluids, (measured, accepted) -> desk.estimate(measured, accepted, this::begun, form[0]::refused));
+        frame.showInstead(form[0]);
+    }
+
+    private void begun() {
+        frame.show(PageName.RIG);
     }
 
     private void changeTheme() {

@@ -8,6 +8,10 @@ public record RunTimeline(double endS, java.util.List<TimeEvent> marks) {
         return new RunTimeline(t[t.length - 1], warmup.events());
     }
 
+    public double cooldownStartS() {
+        return endS;
+    }
+
     public MomentState at(double s) {
         return new MomentState(s);
     }

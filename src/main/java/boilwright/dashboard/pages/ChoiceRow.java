@@ -104,7 +104,7 @@ final class ChoiceRow extends FieldRow {
     }
 
     @Override
-    void show(RigFields fields) {
+    void showValue(RigFields fields) {
         showing = true;
         box.setValue(fields.text(path()).orElse(null));
         showing = false;

@@ -1,6 +1,7 @@
 package boilwright.dashboard.pages;
 
 import boilwright.dashboard.session.RigFields;
+import boilwright.dashboard.text.WindowText;
 import boilwright.rig.Field;
 import boilwright.rig.FieldCatalogue;
 import boilwright.rig.FieldTexts;
@@ -21,6 +22,7 @@ abstract class FieldRow extends VBox {
     private final Field field;
     private final Label title = new Label();
     private final Label message = new Label();
+    private final Label mark = new Label(WindowText.say("pages.guess"));
     private final HBox line = new HBox(title);
 
     FieldRow(PageContext context, String path) {
@@ -35,6 +37,9 @@ abstract class FieldRow extends VBox {
         title.setWrapText(true);
         line.setAlignment(Pos.CENTER_LEFT);
         line.getStyleClass().add("field-line");
+        mark.getStyleClass().add("guess");
+        mark.setMinWidth(Region.USE_PREF_SIZE);
+        mark.setTooltip(new Tooltip(WindowText.say("pages.guess.explanation")));
         message.getStyleClass().add("field-message");
         message.setWrapText(true);
         getChildren().add(line);
@@ -61,7 +66,18 @@ abstract class FieldRow extends VBox {
     }
 
     /** Shows what the rig has. */
-    abstract void show(RigFields fields);
+    final void show(RigFields fields) {
+        boolean guess = fields.isGuess(path);
+        if (!guess) {
+            line.getChildren().remove(mark);
+        } else if (!line.getChildren().contains(mark)) {
+            line.getChildren().add(mark);
+        }
+        showValue(fields);
+    }
+
+    /** Shows the value that the rig has. */
+    abstract void showValue(RigFields fields);
 
     /** Puts the focus where this field is edited. */
     abstract void focusControl();

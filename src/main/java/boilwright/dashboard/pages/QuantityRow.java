@@ -38,7 +38,7 @@ final class QuantityRow extends FieldRow {
     }
 
     @Override
-    void show(RigFields fields) {
+    void showValue(RigFields fields) {
         OptionalDouble now = fields.quantity(path());
         String text = fields.text(path()).orElse("");
         boolean same = QuantityReader.read(shown, field().dimension().orElseThrow()) instanceof Reading.Read read

@@ -56,7 +56,7 @@ final class TextRow extends FieldRow {
     }
 
     @Override
-    void show(RigFields fields) {
+    void showValue(RigFields fields) {
         String text = field().kind() == Field.Kind.TEXT_LIST
                 ? String.join(", ", fields.texts(path()))
                 : fields.text(path()).orElse("");

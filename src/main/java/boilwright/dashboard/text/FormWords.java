@@ -20,12 +20,17 @@ public final class FormWords {
     /** The message without the place in a file and with the title of its field. */
     public static String of(Message message) {
         Optional<Field> field = field(message);
-        if (field.isEmpty()) {
+        return field.isEmpty() ? message.text() : of(message, FieldTexts.title(field.get()));
+    }
+
+    /** The message without the place in a file and with this title for its field. */
+    public static String of(Message message, String title) {
+        if (field(message).isEmpty()) {
             return message.text();
         }
         List<String> values = new ArrayList<>(message.arguments());
         values.set(0, "");
-        values.set(1, FieldTexts.title(field.get()));
+        values.set(1, title);
         String text = new Message(message.key(), values).text();
         return text.replaceFirst("^\\s*:\\s*", "");
     }

@@ -1,0 +1,63 @@
+package boilwright.dashboard.pages;
+
+import boilwright.answers.Cautions.Place;
+import boilwright.dashboard.model.RunTimeline;
+import boilwright.dashboard.text.WindowText;
+import boilwright.dashboard.work.RigAnswer;
+import boilwright.thermal.RunResult;
+import boilwright.thermal.TimeEvent;
+import java.util.ArrayList;
+import java.util.List;
+import javafx.beans.property.DoubleProperty;
+import javafx.beans.value.ObservableValue;
+import javafx.scene.control.Label;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.VBox;
+
+/** What happens when, from cold to pumping and back to cold; choosing an event leads the time cursor there. */
+public final class TimePage extends VBox {
+    private final PageContext context;
+    private final EventList events;
+
+    /**
+     * A page that follows answers and timeline.
+     *
+     * @param timeline the axis of the last answer; null until there is one
+     * @param cursorS where the time cursor stands, s
+     */
+    public TimePage(PageContext context, ObservableValue<RunTimeline> timeline, DoubleProperty cursorS) {
+        this.context = context;
+        getStyleClass().addAll("page", "time-page", "page-content");
+        events = new EventList(cursorS::set);
+        Label heading = new Label(WindowText.say("pages.time.events"));
+        heading.getStyleClass().add("section-title");
+        heading.setLabelFor(events);
+        CautionList cautions = new CautionList(Place.OPENING, Place.WATER);
+        VBox.setVgrow(events, Priority.ALWAYS);
+        getChildren().addAll(heading, events, cautions);
+        context.answering().answerProperty().addListener((property, before, now) -> cautions.show(now));
+        timeline.addListener((property, before, now) -> show(now));
+        cautions.show(context.answering().answerProperty().get());
+        show(timeline.getValue());
+    }
+
+    private void show(RunTimeline timeline) {
+        RigAnswer answer = context.answering().answerProperty().get();
+        if (timeline == null || answer == null) {
+            return;
+        }
+        List<EventList.Line> lines = new ArrayList<>(lines(answer.check().warmup(), 0, "pages.time.warmup"));
+        answer.cooldown()
+                .ifPresent(run -> lines.addAll(lines(run.run(), timeline.cooldownStartS(), "pages.time.cooldown")));
+        events.show(lines);
+    }
+
+    private static List<EventList.Line> lines(RunResult run, double startS, String key) {
+        List<EventList.Line> lines = new ArrayList<>();
+        for (TimeEvent event : run.events()) {
+            double at = event.timeS().isPresent() ? startS + event.timeS().getAsDouble() : Double.NaN;
+            lines.add(new EventList.Line(event, at, WindowText.say(key)));
+        }
+        return lines;
+    }
+}
