@@ -63,7 +63,7 @@ public final class Dashboard {
      * @return the picture as a PNG file's bytes
      */
     public static byte[] picture(Opening opening) {
-        Headless.prepare();
+        Headless.prepare(Picture.width(opening), Picture.height(opening));
         CompletableFuture<byte[]> picture = new CompletableFuture<>();
         startToolkit(() -> {
             try {

@@ -4,13 +4,14 @@ package boilwright.dashboard;
 final class Headless {
     private Headless() {}
 
-    /** Has the toolkit draw into memory. */
-    static void prepare() {
+    /** Has the toolkit draw into memory of at least this size, pixels. */
+    static void prepare(int width, int height) {
         set("java.awt.headless", "true");
         set("glass.platform", "Monocle");
         set("monocle.platform", "Headless");
         set("prism.order", "sw");
         set("prism.text", "t2k");
+        set("headless.geometry", width + "x" + height + "-32");
     }
 
     private static void set(String property, String value) {

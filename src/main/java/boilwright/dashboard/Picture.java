@@ -40,8 +40,8 @@ final class Picture {
         stage.setScene(window.scene());
         stage.setX(0);
         stage.setY(0);
-        stage.setWidth(opening.width() > 0 ? opening.width() : USUAL_WIDTH);
-        stage.setHeight(opening.height() > 0 ? opening.height() : USUAL_HEIGHT);
+        stage.setWidth(width(opening));
+        stage.setHeight(height(opening));
         stage.show();
         Answering answering = window.answering();
         answering.refusalProperty().addListener((property, before, now) -> {
@@ -57,6 +57,16 @@ final class Picture {
                 settle.play();
             }
         });
+    }
+
+    /** Width of the picture, pixels. */
+    static int width(Opening opening) {
+        return opening.width() > 0 ? opening.width() : USUAL_WIDTH;
+    }
+
+    /** Height of the picture, pixels. */
+    static int height(Opening opening) {
+        return opening.height() > 0 ? opening.height() : USUAL_HEIGHT;
     }
 
     private static void draw(Window window, Stage stage, CompletableFuture<byte[]> picture) {

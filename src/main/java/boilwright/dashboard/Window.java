@@ -1,6 +1,7 @@
 package boilwright.dashboard;
 
 import boilwright.dashboard.model.RunTimeline;
+import boilwright.dashboard.pages.FieldRow;
 import boilwright.dashboard.pages.HeatPage;
 import boilwright.dashboard.pages.NewRigForm;
 import boilwright.dashboard.pages.PageContext;
@@ -28,7 +29,9 @@ import javafx.beans.binding.Bindings;
 import javafx.beans.property.DoubleProperty;
 import javafx.beans.value.ObservableValue;
 import javafx.scene.Scene;
+import javafx.scene.control.TextInputControl;
 import javafx.scene.input.DragEvent;
+import javafx.scene.input.KeyEvent;
 import javafx.scene.input.TransferMode;
 import javafx.scene.layout.Region;
 
@@ -75,6 +78,7 @@ final class Window {
         for (Action action : Action.values()) {
             scene.getAccelerators().put(action.keys(), () -> act(action));
         }
+        scene.addEventFilter(KeyEvent.KEY_PRESSED, this::undoKeys);
         scene.setOnDragOver(this::dragged);
         scene.setOnDragDropped(this::dropped);
         frame.show(opening.page());
@@ -159,6 +163,19 @@ final class Window {
                 },
                 done -> {},
                 why -> {});
+    }
+
+    /** An input would take these keys for itself, even when all that is in it was handed to the rig long ago. */
+    private void undoKeys(KeyEvent event) {
+        if (scene.getFocusOwner() instanceof TextInputControl input && !FieldRow.isTyping(input)) {
+            for (Action action : List.of(Action.REDO, Action.UNDO)) {
+                if (action.keys().match(event)) {
+                    event.consume();
+                    act(action);
+                    return;
+                }
+            }
+        }
     }
 
     private void dragged(DragEvent event) {

@@ -237,70 +237,48 @@ public enum MessageKey {
 
     /** {0} id found, {1} ids there are. */
     FLUID_UNKNOWN(2),
-
     /** {0} id found, {1} the nearest one, {2} ids there are. */
     FLUID_UNKNOWN_NEAREST(3),
-
     /** {0} file or folder, {1} why, as half a sentence. */
     FLUID_FILE_UNREADABLE(2),
-
     /** {0} file, {1} most bytes. */
     FLUID_FILE_TOO_LONG(2),
-
     /** {0} file, {1} line, {2} column, {3} the parser's words. */
     FLUID_FILE_NOT_JSON(4),
-
     /** {0} file. */
     FLUID_FILE_EMPTY(1),
-
     /** {0} file, {1} deepest nesting, or a number or text of absurd length. */
     FLUID_FILE_TOO_DEEP(2),
-
     /** {0} folder. */
     FLUID_FOLDER_EMPTY(1),
-
     /** {0} file, {1} id, {2} ids there are. */
     FLUID_ID_TAKEN(3),
-
     /** {0} file, {1} field path. */
     FLUID_FIELD_MISSING(2),
-
     /** {0} file, {1} field path, {2} accepted names. */
     FLUID_FIELD_UNKNOWN(3),
-
     /** {0} file, {1} field path, {2} the nearest name, {3} accepted names. */
     FLUID_FIELD_UNKNOWN_NEAREST(4),
-
     /** {0} file, {1} field path, {2} value found, {3} what is accepted. */
     FLUID_FIELD_REFUSED(4),
-
     /** {0} file, {1} field path, {2} value found, {3} the nearest accepted value, {4} accepted values. */
     FLUID_FIELD_REFUSED_NEAREST(5),
-
     /** {0} file, {1} field path, {2} value in SI and where, {3} and {4} what is plausible. */
     FLUID_PROPERTY_IMPLAUSIBLE(5),
-
     /** {0} file, {1} field path, {2} temperature in K. */
     FLUID_PROPERTY_MUST_RISE(3),
-
     /** {0} file, {1} field path, {2} temperature in K. */
     FLUID_PROPERTY_MUST_FALL(3),
-
     /** {0} file, {1} field path, {2} its range, {3} span needed. */
     FLUID_RANGE_TOO_SHORT(4),
-
     /** {0} file, {1} temperature in K, {2} ratio, {3} and {4} accepted. */
     FLUID_LATENT_HEAT(5),
-
     /** {0} fluid, {1} and {2} temperatures used in degC, {3} properties with their ranges in degC. */
     FLUID_EXTRAPOLATED(4),
-
     /** {0} fluid, {1} pressure in Pa. */
     FLUID_SATURATION_NOT_FOUND(2),
-
     /** {0} substance, {1} property, {2} temperature in K, {3} and {4} span in K. */
     PROPERTY_TEMPERATURE_OUTSIDE(5),
-
     /** {0} substance, {1} pressure in Pa, {2} and {3} span in Pa. */
     PROPERTY_PRESSURE_OUTSIDE(4),
 

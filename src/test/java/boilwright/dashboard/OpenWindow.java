@@ -119,9 +119,16 @@ final class OpenWindow implements FileAsker {
 
     /** The one node with this id. */
     <N extends Node> N find(String id, Class<N> type) {
-        Node node = window.frame().lookup("#" + id.replace(".", "\\."));
+        Node node = lookup(id).orElse(null);
         assertThat(node).as(id).isInstanceOf(type);
         return type.cast(node);
+    }
+
+    /** The node with this id; ids are paths of fields, which no style sheet could select. */
+    Optional<Node> lookup(String id) {
+        return window.frame().lookupAll("*").stream()
+                .filter(node -> id.equals(node.getId()))
+                .findFirst();
     }
 
     /** All the words that labels and buttons below a node show now. */

@@ -9,6 +9,7 @@ import java.util.function.UnaryOperator;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
+import javafx.scene.control.TextInputControl;
 import javafx.scene.control.Tooltip;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
@@ -16,7 +17,9 @@ import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 
 /** One field of the form: its title, its control and, under it, what is wrong with what was entered last. */
-abstract class FieldRow extends VBox {
+public abstract class FieldRow extends VBox {
+    private static final Object TAKEN = FieldRow.class;
+
     private final PageContext context;
     private final String path;
     private final Field field;
@@ -97,6 +100,17 @@ abstract class FieldRow extends VBox {
         } else if (!getChildren().contains(message)) {
             getChildren().add(message);
         }
+    }
+
+    /** Remembers what an input holds that the rig holds too: keys for undo are then the rig's, else the input's own. */
+    static void taken(TextInputControl input, String text) {
+        input.getProperties().put(TAKEN, text);
+    }
+
+    /** Whether something is typed into an input that the rig does not hold yet. */
+    public static boolean isTyping(TextInputControl input) {
+        Object taken = input.getProperties().get(TAKEN);
+        return taken == null || !taken.equals(input.getText());
     }
 
     /** What an edit of this field is called. */

@@ -8,6 +8,8 @@ import boilwright.dashboard.work.RigAnswer;
 import boilwright.thermal.SteadyState;
 import boilwright.units.Dimension;
 import boilwright.units.QuantityWriter;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import javafx.scene.control.Label;
@@ -16,6 +18,9 @@ import javafx.scene.layout.VBox;
 
 /** Is the heat enough: what is needed against what reaches the boiler, where the watts go, and what holds them back. */
 public final class HeatPage extends ScrollPane {
+    /** Share of its power from which what a thermostat holds back is shown. */
+    private static final double WORTH_A_BAR = 0.01;
+
     private final WattBars need = new WattBars();
     private final WattBars flow = new WattBars();
     private final FigureGrid figures = new FigureGrid();
@@ -54,22 +59,31 @@ public final class HeatPage extends ScrollPane {
                 check.margins().stream().filter(m -> m.id().equals("heat")).findFirst();
         double needed = check.needed().heatNeededW();
         double available = check.needed().heatAvailableW();
-        need.show(
+        need.show(List.of(
                 new WattBars.Bar(WindowText.say("pages.heat.available"), available, "available"),
-                new WattBars.Bar(WindowText.say("pages.heat.needed"), needed, "needed"));
+                new WattBars.Bar(WindowText.say("pages.heat.needed"), needed, "needed")));
         limiter.setText(heat.map(Margin::cure)
                 .filter(cure -> !cure.isEmpty())
                 .orElseGet(() -> WindowText.say("pages.heat.enough")));
         basis.setText(heat.map(Margin::basis).orElse(""));
-        flow.show(
-                new WattBars.Bar(WindowText.say("pages.heat.taken"), steady.sourceInputW(), "taken"),
-                new WattBars.Bar(WindowText.say("pages.heat.lost"), steady.sourceLossW(), "lost"),
-                new WattBars.Bar(WindowText.say("pages.heat.delivered"), steady.heatDeliveredW(), "delivered"),
-                new WattBars.Bar(WindowText.say("pages.heat.to-water"), steady.heatToWaterW(), "part"),
-                new WattBars.Bar(WindowText.say("pages.heat.to-air"), steady.heatToAirW(), "part"),
-                new WattBars.Bar(WindowText.say("pages.heat.to-foreline"), steady.heatToForelineW(), "part"));
+        flow.show(flow(steady));
         figures(steady);
         cautions.show(answer);
+    }
+
+    private static List<WattBars.Bar> flow(SteadyState steady) {
+        List<WattBars.Bar> bars = new ArrayList<>();
+        bars.add(new WattBars.Bar(WindowText.say("pages.heat.taken"), steady.sourceInputW(), "taken"));
+        double heldBack = steady.sourceInputW() - steady.sourceLossW() - steady.heatDeliveredW();
+        if (heldBack > WORTH_A_BAR * steady.sourceInputW()) {
+            bars.add(new WattBars.Bar(WindowText.say("pages.heat.held-back"), heldBack, "lost"));
+        }
+        bars.add(new WattBars.Bar(WindowText.say("pages.heat.lost"), steady.sourceLossW(), "lost"));
+        bars.add(new WattBars.Bar(WindowText.say("pages.heat.delivered"), steady.heatDeliveredW(), "delivered"));
+        bars.add(new WattBars.Bar(WindowText.say("pages.heat.to-water"), steady.heatToWaterW(), "part"));
+        bars.add(new WattBars.Bar(WindowText.say("pages.heat.to-air"), steady.heatToAirW(), "part"));
+        bars.add(new WattBars.Bar(WindowText.say("pages.heat.to-foreline"), steady.heatToForelineW(), "part"));
+        return bars;
     }
 
     private void figures(SteadyState steady) {

@@ -31,6 +31,7 @@ final class QuantityRow extends FieldRow {
         if (reading instanceof Reading.Read read) {
             if (commit(fields -> fields.with(path(), read.si()))) {
                 shown = text;
+                taken(input, text);
             }
         } else if (reading instanceof Reading.Refused refused) {
             say(refused.fault().text());
@@ -47,6 +48,7 @@ final class QuantityRow extends FieldRow {
         if (!same) {
             shown = text;
             input.setText(text);
+            taken(input, text);
             say("");
         }
     }

@@ -7,6 +7,8 @@ import java.util.List;
 import javafx.scene.control.TextArea;
 import javafx.scene.control.TextField;
 import javafx.scene.control.TextInputControl;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyEvent;
 
 /** A field of free text, or a list of short texts parted by commas. Taken over with Enter or when the focus leaves. */
 final class TextRow extends FieldRow {
@@ -19,6 +21,7 @@ final class TextRow extends FieldRow {
             TextArea area = new TextArea();
             area.setWrapText(true);
             area.setPrefRowCount(3);
+            area.addEventFilter(KeyEvent.KEY_PRESSED, TextRow::leaveWithTab);
             input = area;
         } else {
             TextField line = new TextField();
@@ -33,6 +36,23 @@ final class TextRow extends FieldRow {
         put(input);
     }
 
+    /** Tab leads on, as everywhere else in the form, instead of going into the text. */
+    private static void leaveWithTab(KeyEvent event) {
+        if (event.getCode() == KeyCode.TAB && !event.isControlDown()) {
+            event.consume();
+            ((TextArea) event.getSource())
+                    .fireEvent(new KeyEvent(
+                            event.getEventType(),
+                            event.getCharacter(),
+                            event.getText(),
+                            event.getCode(),
+                            event.isShiftDown(),
+                            true,
+                            event.isAltDown(),
+                            event.isMetaDown()));
+        }
+    }
+
     private void take() {
         String text = input.getText() == null ? "" : input.getText().strip();
         if (text.equals(shown)) {
@@ -41,6 +61,7 @@ final class TextRow extends FieldRow {
         boolean accepted = commit(fields -> changed(fields, text));
         if (accepted) {
             shown = text;
+            taken(input, text);
         }
     }
 
@@ -63,6 +84,7 @@ final class TextRow extends FieldRow {
         if (!text.equals(shown) || input.getText().isEmpty()) {
             shown = text;
             input.setText(text);
+            taken(input, text);
             say("");
         }
     }

@@ -34,6 +34,7 @@ public final class TimePage extends VBox {
         heading.setLabelFor(events);
         CautionList cautions = new CautionList(Place.OPENING, Place.WATER);
         VBox.setVgrow(events, Priority.ALWAYS);
+        cautions.setMinHeight(USE_PREF_SIZE);
         getChildren().addAll(heading, events, cautions);
         context.answering().answerProperty().addListener((property, before, now) -> cautions.show(now));
         timeline.addListener((property, before, now) -> show(now));

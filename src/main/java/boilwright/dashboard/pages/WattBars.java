@@ -9,6 +9,9 @@ import javafx.scene.layout.Region;
 
 /** Heat flows as bars on one scale, each with its name and its watts. */
 final class WattBars extends Region {
+    /** Less than this is none. */
+    private static final double NOTHING_W = 0.05;
+
     private static final double GAP = 8;
 
     private record Row(Label name, Region bar, Label watts, double value) {}
@@ -29,7 +32,7 @@ final class WattBars extends Region {
     record Bar(String name, double watts, String style) {}
 
     /** Shows these bars in place of those before. */
-    void show(Bar... bars) {
+    void show(List<Bar> bars) {
         rows.clear();
         getChildren().clear();
         StringBuilder spoken = new StringBuilder();
@@ -38,7 +41,7 @@ final class WattBars extends Region {
             name.getStyleClass().add("bar-name");
             Region fill = new Region();
             fill.getStyleClass().addAll("bar", bar.style());
-            Label watts = new Label(QuantityWriter.writeAuto(bar.watts(), Dimension.POWER));
+            Label watts = new Label(words(bar.watts()));
             watts.getStyleClass().add("bar-watts");
             rows.add(new Row(name, fill, watts, Math.max(0, bar.watts())));
             getChildren().addAll(name, fill, watts);
@@ -46,6 +49,10 @@ final class WattBars extends Region {
         }
         setAccessibleText(spoken.toString());
         requestLayout();
+    }
+
+    private static String words(double watts) {
+        return QuantityWriter.writeAuto(Math.abs(watts) < NOTHING_W ? 0 : watts, Dimension.POWER);
     }
 
     @Override
