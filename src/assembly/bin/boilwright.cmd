@@ -4,7 +4,16 @@ setlocal
 for %%i in ("%~dp0..") do set "HOME_FOLDER=%%~fi"
 set "JAVA=java"
 if defined JAVA_HOME if exist "%JAVA_HOME%\bin\java.exe" set "JAVA=%JAVA_HOME%\bin\java.exe"
+set "KIND=boilwright"
+set "MODE=-Djava.awt.headless=true -XX:TieredStopAtLevel=1 -Xmx256m"
+if "%~1"=="" goto window
+if "%~1"=="dashboard" goto window
+goto start
+:window
+set "KIND=window"
+set "MODE=-Xmx1g"
+:start
 set "ARCHIVE="
-if exist "%HOME_FOLDER%\lib\boilwright.jsa" set ARCHIVE=-XX:SharedArchiveFile="%HOME_FOLDER%\lib\boilwright.jsa" -Xlog:cds=off -Xlog:cds+dynamic=off
-"%JAVA%" -XX:+UseSerialGC -XX:TieredStopAtLevel=1 -XX:-UsePerfData -Xmx256m -Xshare:auto -Djava.awt.headless=true -Dfile.encoding=UTF-8 %ARCHIVE% %BOILWRIGHT_JAVA_OPTIONS% -cp "%HOME_FOLDER%\lib\@{project.build.finalName}.jar;@{jars.cmd}" @{main.class} %*
+if exist "%HOME_FOLDER%\lib\%KIND%.jsa" set ARCHIVE=-XX:SharedArchiveFile="%HOME_FOLDER%\lib\%KIND%.jsa" -Xlog:cds=off -Xlog:cds+dynamic=off
+"%JAVA%" -XX:+UseSerialGC -XX:-UsePerfData -Xshare:auto %MODE% -Dfile.encoding=UTF-8 %ARCHIVE% %BOILWRIGHT_JAVA_OPTIONS% -cp "%HOME_FOLDER%\lib\@{project.build.finalName}.jar;@{jars.cmd}" @{main.class} %*
 exit /b %ERRORLEVEL%

@@ -8,40 +8,75 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** What can hurt someone at this rig, one sentence each: what can happen and what to do. */
-final class Cautions {
+public final class Cautions {
+    private static final double HOT_OUTSIDE_K = 333.15;
+
     private Cautions() {}
+
+    /** Where the hand is that a caution is for. */
+    public enum Place {
+        /** Turning the heat on or up. */
+        HEAT,
+        /** Turning water on or off. */
+        WATER,
+        /** Letting air in, opening, leaving. */
+        OPENING,
+        /** The rig as a whole. */
+        ANYWHERE
+    }
+
+    /**
+     * One caution.
+     *
+     * @param place where it belongs
+     * @param sentence what can happen and what to do
+     */
+    public record Caution(Place place, String sentence) {}
 
     static List<String> of(Rig rig, WorkingFluid fluid, double hottestK, boolean cooling) {
         List<String> list = new ArrayList<>();
         if (cooling) {
             list.add(AnswerText.CAUTION_AFTER_HEAT.say());
         }
+        placed(rig, fluid, hottestK).stream().map(Caution::sentence).forEach(list::add);
+        return list;
+    }
+
+    /**
+     * The cautions of a rig, in the order in which a report gives them.
+     *
+     * @param rig the rig
+     * @param fluid its fluid
+     * @param hottestK hottest outside face, K
+     */
+    public static List<Caution> placed(Rig rig, WorkingFluid fluid, double hottestK) {
+        List<Caution> list = new ArrayList<>();
         if (fluid.isToxicVapour()) {
-            list.add(AnswerText.CAUTION_MERCURY.say());
+            list.add(new Caution(Place.ANYWHERE, AnswerText.CAUTION_MERCURY.say()));
         } else if (fluid.airAdmissionLimit().isEmpty()) {
-            list.add(AnswerText.CAUTION_AIR_UNKNOWN.say(fluid.title()));
+            list.add(new Caution(Place.OPENING, AnswerText.CAUTION_AIR_UNKNOWN.say(fluid.title())));
         } else {
             String limit = Say.temperature(fluid.airAdmissionLimit().getAsDouble());
             AnswerText text = fluid.resistsOxidation() ? AnswerText.CAUTION_AIR_SPOILS : AnswerText.CAUTION_AIR_BURNS;
-            list.add(text.say(fluid.title(), limit));
+            list.add(new Caution(Place.OPENING, text.say(fluid.title(), limit)));
         }
         if (rig.heatSource() instanceof HeatSource.GasBurner) {
-            list.add(AnswerText.CAUTION_FLAME.say());
+            list.add(new Caution(Place.HEAT, AnswerText.CAUTION_FLAME.say()));
         }
         if (Margins.isGlass(rig)) {
-            list.add(AnswerText.CAUTION_GLASS.say());
+            list.add(new Caution(Place.HEAT, AnswerText.CAUTION_GLASS.say()));
         }
         boolean jacket = rig.cooling().elements().stream().anyMatch(e -> e instanceof Cooling.Jacket);
         if (jacket) {
-            list.add(AnswerText.CAUTION_JACKET.say());
+            list.add(new Caution(Place.WATER, AnswerText.CAUTION_JACKET.say()));
         } else if (!rig.cooling().elements().isEmpty()) {
-            list.add(AnswerText.CAUTION_COIL.say());
+            list.add(new Caution(Place.WATER, AnswerText.CAUTION_COIL.say()));
         }
-        if (hottestK > 333.15) {
-            list.add(AnswerText.CAUTION_TOUCH.say(Say.temperature(hottestK)));
+        if (hottestK > HOT_OUTSIDE_K) {
+            list.add(new Caution(Place.HEAT, AnswerText.CAUTION_TOUCH.say(Say.temperature(hottestK))));
         }
-        list.add(AnswerText.CAUTION_BACKING.say());
-        list.add(AnswerText.CAUTION_CODES.say());
+        list.add(new Caution(Place.HEAT, AnswerText.CAUTION_BACKING.say()));
+        list.add(new Caution(Place.ANYWHERE, AnswerText.CAUTION_CODES.say()));
         return list;
     }
 }

@@ -6,6 +6,7 @@ import boilwright.errors.InputRefusedException;
 import boilwright.errors.Message;
 import boilwright.errors.MessageKey;
 import boilwright.errors.OutputNotWrittenException;
+import boilwright.files.FaultReport;
 import boilwright.files.ProgramVersion;
 import boilwright.numerics.CancelToken;
 import java.io.FileDescriptor;
@@ -29,6 +30,7 @@ import picocli.CommandLine.Spec;
         description = {
             "Heat, cooling and warm-up of a vapour-jet (diffusion) pump: does the heat drive every jet, does the water carry"
                     + " the load, how long does it take.",
+            "Without a command the window opens on a demo rig.",
             ""
         },
         versionProvider = Boilwright.Version.class,
@@ -61,23 +63,26 @@ public final class Boilwright implements Runnable {
         CancelToken cancel = new CancelToken();
         Interrupt interrupt = Interrupt.raising(cancel);
         Terminal terminal = new Terminal(out, err, Path.of(""), isWatched(), cancel);
-        int code = run(terminal, ModelAnswers.INSTANCE, arguments);
+        int code = run(terminal, ModelAnswers.INSTANCE, WindowSource.ITSELF, arguments);
         interrupt.nothingLeft();
         System.exit(code);
     }
 
     /** Runs one command line and gives its exit code; never throws. */
-    static int run(Terminal terminal, AnswerSource source, String... arguments) {
+    static int run(Terminal terminal, AnswerSource source, WindowSource window, String... arguments) {
         try {
-            return commands(terminal, source).execute(arguments);
+            // Whoever just starts the program wants to see it.
+            String[] line = arguments.length == 0 ? new String[] {"dashboard"} : arguments;
+            return commands(terminal, source, window).execute(line);
         } catch (Throwable fault) { // errors too: whatever happens, no trace reaches the screen
             return fault(terminal, fault, arguments);
         }
     }
 
     /** The commands, each with its options. */
-    static CommandLine commands(Terminal terminal, AnswerSource source) {
+    static CommandLine commands(Terminal terminal, AnswerSource source, WindowSource window) {
         CommandLine commands = new CommandLine(new Boilwright(terminal))
+                .addSubcommand(new DashboardCommand(terminal, window))
                 .addSubcommand(new CheckCommand(terminal, source))
                 .addSubcommand(new WarmupCommand(terminal, source))
                 .addSubcommand(new CooldownCommand(terminal, source))

@@ -1,21 +1,14 @@
 package boilwright.commandline;
 
 import boilwright.answers.Margin;
-import boilwright.errors.InputRefusedException;
-import boilwright.errors.Message;
-import boilwright.errors.MessageKey;
 import boilwright.fluid.FluidLibrary;
 import boilwright.fluid.WorkingFluid;
 import boilwright.numerics.CancelToken;
 import boilwright.numerics.ProgressSink;
 import boilwright.rig.Rig;
-import boilwright.rig.file.RigReader;
 import boilwright.thermal.RunResult;
-import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
-import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.function.Supplier;
 import picocli.CommandLine.Mixin;
@@ -24,8 +17,6 @@ import picocli.CommandLine.Parameters;
 
 /** A question about one rig: reads it, has it answered, and only then prints and writes. */
 abstract class RigCommand implements Callable<Integer> {
-    private static final String DEMO = "demo:";
-
     private final Terminal terminal;
 
     @Parameters(paramLabel = "RIG", description = "A rig file, or demo:NAME, such as demo:neon-workshop.")
@@ -70,10 +61,10 @@ abstract class RigCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         FluidLibrary library = fluids.library();
-        Optional<Path> file = rigName.startsWith(DEMO) ? Optional.empty() : Optional.of(path("RIG", rigName));
+        RigChoice choice = new RigChoice(rigName);
         Outputs outputs = new Outputs(csv, png);
-        outputs.refuseOverlap(file);
-        Rig rig = read(file, library);
+        outputs.refuseOverlap(choice.file());
+        Rig rig = choice.read(library, accepted);
         WorkingFluid fluid = library.find(rig.fluidId());
         outputs.requireWritable();
         Answer answer = compute(rig, fluid, library.dataVersion());
@@ -81,13 +72,6 @@ abstract class RigCommand implements Callable<Integer> {
         outputs.write(rig.name(), answer.run());
         terminal.answer(printed);
         return answer.anyFails() ? ExitCode.FAILS : ExitCode.HOLDS;
-    }
-
-    private Rig read(Optional<Path> file, FluidLibrary library) {
-        LinkedHashSet<String> fields = new LinkedHashSet<>(accepted);
-        return file.isPresent()
-                ? RigReader.read(file.get(), library.workingFluids(), fields)
-                : RigReader.readDemo(rigName.substring(DEMO.length()), library.workingFluids(), fields);
     }
 
     private Answer compute(Rig rig, WorkingFluid fluid, String dataVersion) {
@@ -103,13 +87,5 @@ abstract class RigCommand implements Callable<Integer> {
         }
         cancel.check();
         return answer;
-    }
-
-    private static Path path(String what, String text) {
-        try {
-            return Path.of(text);
-        } catch (InvalidPathException e) {
-            throw new InputRefusedException(Message.of(MessageKey.PATH_NOT_UNDERSTOOD, what, text));
-        }
     }
 }

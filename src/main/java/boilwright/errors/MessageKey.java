@@ -348,6 +348,16 @@ public enum MessageKey {
     OUTPUT_OVER_INPUT(2),
     /** {0} option, {1} what it was given. */
     PATH_NOT_UNDERSTOOD(2),
+    /** There is no screen to show a window on. */
+    NO_SCREEN(0),
+    /** {0} page asked for, {1} pages there are. */
+    PAGE_UNKNOWN(2),
+    /** {0} theme asked for. */
+    THEME_UNKNOWN(1),
+    /** {0} size asked for, {1} least, {2} greatest. */
+    SIZE_NOT_UNDERSTOOD(3),
+    /** {0} why the rig has no answer. */
+    PICTURE_WITHOUT_ANSWER(1),
     /** {0} what the usage check found, {1} command whose help to read. */
     USAGE_REFUSED(2),
     /** {0} what was typed, {1} command whose help to read. */

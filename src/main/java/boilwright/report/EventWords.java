@@ -4,8 +4,8 @@ import boilwright.thermal.TimeEvent;
 import java.util.Locale;
 import java.util.Map;
 
-/** What the events of a run are called in text and pictures. */
-final class EventWords {
+/** What the events of a run are called in text, in pictures and on the screen. */
+public final class EventWords {
     private static final Map<String, String> TITLES = Map.ofEntries(
             Map.entry("heat-on", "heat on"),
             Map.entry("degassed", "oil degassed"),
@@ -29,7 +29,7 @@ final class EventWords {
     private EventWords() {}
 
     /** The event in a few words, with its stage. */
-    static String title(TimeEvent event) {
+    public static String title(TimeEvent event) {
         String title = TITLES.getOrDefault(event.id(), event.id().replace('-', ' '));
         if (event.stage().isEmpty()) {
             return title.endsWith(":") ? title.substring(0, title.length() - 1) : title;
@@ -38,7 +38,7 @@ final class EventWords {
     }
 
     /** A time as hours, minutes and seconds, to the nearest second. */
-    static String clock(double seconds) {
+    public static String clock(double seconds) {
         long whole = Math.round(seconds);
         return String.format(Locale.ROOT, "%d:%02d:%02d", whole / 3600, whole / 60 % 60, whole % 60);
     }

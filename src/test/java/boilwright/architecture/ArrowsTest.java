@@ -48,6 +48,8 @@ class ArrowsTest {
             .consideringOnlyDependenciesInLayers()
             .layer("commandline")
             .definedBy("boilwright.commandline..")
+            .layer("dashboard")
+            .definedBy("boilwright.dashboard..")
             .layer("report")
             .definedBy("boilwright.report..")
             .layer("answers")
@@ -70,28 +72,38 @@ class ArrowsTest {
             .definedBy("boilwright.files..")
             .whereLayer("commandline")
             .mayNotBeAccessedByAnyLayer()
-            .whereLayer("report")
+            .whereLayer("dashboard")
             .mayOnlyBeAccessedByLayers("commandline")
+            .whereLayer("report")
+            .mayOnlyBeAccessedByLayers("dashboard", "commandline")
             .whereLayer("answers")
-            .mayOnlyBeAccessedByLayers("report", "commandline")
+            .mayOnlyBeAccessedByLayers("report", "dashboard", "commandline")
             .whereLayer("thermal")
-            .mayOnlyBeAccessedByLayers("answers", "report", "commandline")
+            .mayOnlyBeAccessedByLayers("answers", "report", "dashboard", "commandline")
             .whereLayer("heattransfer")
             .mayOnlyBeAccessedByLayers("thermal", "answers")
             .whereLayer("gasflow")
             .mayOnlyBeAccessedByLayers("thermal", "answers")
             .whereLayer("rigfile")
-            .mayOnlyBeAccessedByLayers("report", "commandline")
+            .mayOnlyBeAccessedByLayers("report", "dashboard", "commandline")
             .whereLayer("rig")
-            .mayOnlyBeAccessedByLayers("rigfile", "thermal", "answers", "report", "commandline")
+            .mayOnlyBeAccessedByLayers("rigfile", "thermal", "answers", "report", "dashboard", "commandline")
             .whereLayer("fluid")
             .mayOnlyBeAccessedByLayers(
-                    "rig", "rigfile", "heattransfer", "gasflow", "thermal", "answers", "report", "commandline")
+                    "rig",
+                    "rigfile",
+                    "heattransfer",
+                    "gasflow",
+                    "thermal",
+                    "answers",
+                    "report",
+                    "dashboard",
+                    "commandline")
             .whereLayer("numerics")
             .mayOnlyBeAccessedByLayers(
-                    "fluid", "heattransfer", "gasflow", "thermal", "answers", "report", "commandline")
+                    "fluid", "heattransfer", "gasflow", "thermal", "answers", "report", "dashboard", "commandline")
             .whereLayer("files")
-            .mayOnlyBeAccessedByLayers("fluid", "rigfile", "answers", "report", "commandline")
+            .mayOnlyBeAccessedByLayers("fluid", "rigfile", "answers", "report", "dashboard", "commandline")
             .because("each package can then be read, tested and replaced knowing only what lies below it");
 
     static final ArchRule ERRORS_KNOW_NOTHING = noClasses()

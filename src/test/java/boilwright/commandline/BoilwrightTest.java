@@ -132,7 +132,8 @@ class BoilwrightTest {
                 folder,
                 false,
                 new CancelToken());
-        assertThat(Boilwright.run(terminal, StoredAnswers.with(Margin.Status.HOLDS), "check", DEMO))
+        assertThat(Boilwright.run(
+                        terminal, StoredAnswers.with(Margin.Status.HOLDS), new RecordedWindow(), "check", DEMO))
                 .isEqualTo(4);
     }
 
@@ -188,11 +189,12 @@ class BoilwrightTest {
     }
 
     @Test
-    void printsItsUsageWhenAskedForNothingOrForHelp() {
-        for (String[] arguments : new String[][] {{}, {"--help"}, {"-h"}}) {
+    void printsItsUsageWhenAskedForHelp() {
+        for (String[] arguments : new String[][] {{"--help"}, {"-h"}}) {
             CommandRun run = run(StoredAnswers.with(Margin.Status.HOLDS), arguments);
             assertThat(run.code()).isZero();
-            assertThat(run.out()).contains("Usage: boilwright", "check", "warmup", "cooldown", "fluids", "Exit codes");
+            assertThat(run.out())
+                    .contains("Usage: boilwright", "dashboard", "check", "warmup", "cooldown", "fluids", "Exit codes");
             assertThat(run.out().lines()).allSatisfy(line -> assertThat(line).hasSizeLessThanOrEqualTo(100));
             assertThat(run.err()).isEmpty();
         }

@@ -15,6 +15,11 @@ import java.nio.file.Path;
  */
 record CommandRun(int code, String out, String err) {
     static CommandRun of(Path folder, AnswerSource source, CancelToken cancel, String... arguments) {
+        return of(folder, source, new RecordedWindow(), cancel, arguments);
+    }
+
+    static CommandRun of(
+            Path folder, AnswerSource source, WindowSource window, CancelToken cancel, String... arguments) {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         ByteArrayOutputStream err = new ByteArrayOutputStream();
         Terminal terminal = new Terminal(
@@ -23,7 +28,7 @@ record CommandRun(int code, String out, String err) {
                 folder,
                 false,
                 cancel);
-        int code = Boilwright.run(terminal, source, arguments);
+        int code = Boilwright.run(terminal, source, window, arguments);
         return new CommandRun(code, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
     }
 }

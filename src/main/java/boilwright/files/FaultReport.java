@@ -1,8 +1,7 @@
-package boilwright.commandline;
+package boilwright.files;
 
 import boilwright.errors.Message;
 import boilwright.errors.MessageKey;
-import boilwright.files.ProgramVersion;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringWriter;
@@ -14,7 +13,7 @@ import java.util.List;
 import java.util.Optional;
 
 /** The file that keeps what a person need not see when the program itself fails. */
-final class FaultReport {
+public final class FaultReport {
     private static final int MOST = 1000;
 
     private FaultReport() {}
@@ -22,9 +21,12 @@ final class FaultReport {
     /**
      * Writes the report into the first of some folders that takes it.
      *
+     * @param fault what failed
+     * @param arguments what the program was asked to do
+     * @param folders where the report may go, the best first
      * @return what to tell the person
      */
-    static Message write(Throwable fault, List<String> arguments, List<Path> folders) {
+    public static Message write(Throwable fault, List<String> arguments, List<Path> folders) {
         String text = text(fault, arguments);
         String what = summary(fault);
         for (Path folder : folders) {

@@ -1,0 +1,13 @@
+package boilwright.dashboard;
+
+import java.nio.file.Path;
+import java.util.Optional;
+
+/** Asks a person for a file: by the system's own dialogue, or in tests by what the test says. */
+interface FileAsker {
+    /** Which rig file to open. */
+    Optional<Path> fileToOpen();
+
+    /** Where to save the rig. */
+    Optional<Path> fileToSave(String suggestedName);
+}

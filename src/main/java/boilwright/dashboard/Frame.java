@@ -1,0 +1,192 @@
+package boilwright.dashboard;
+
+import boilwright.dashboard.band.TimeBand;
+import boilwright.dashboard.drawing.PumpDrawing;
+import boilwright.dashboard.model.RunTimeline;
+import boilwright.dashboard.pages.PageContext;
+import boilwright.dashboard.parts.LedgerView;
+import boilwright.dashboard.parts.VerdictBar;
+import boilwright.dashboard.session.RigSession;
+import boilwright.dashboard.text.WindowText;
+import boilwright.dashboard.work.Answering;
+import boilwright.dashboard.work.BackgroundWork;
+import boilwright.dashboard.work.RigAnswer;
+import boilwright.fluid.WorkingFluid;
+import boilwright.rig.Rig;
+import java.util.EnumMap;
+import java.util.Map;
+import java.util.Optional;
+import javafx.animation.PauseTransition;
+import javafx.beans.property.ReadOnlyObjectProperty;
+import javafx.beans.property.ReadOnlyObjectWrapper;
+import javafx.scene.control.Label;
+import javafx.scene.control.ProgressBar;
+import javafx.scene.layout.BorderPane;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.StackPane;
+import javafx.scene.layout.VBox;
+import javafx.util.Duration;
+
+/**
+ * The frame of the window: the spine with the pages at the left, the verdict on top, the pump in the middle, ledger and page
+ * beside it, the time band below. Everything in it follows the session and the answers.
+ */
+final class Frame extends StackPane {
+    /** An answer that takes longer than this is worth a word that the one shown is the one before. */
+    private static final Duration PATIENCE = Duration.millis(400);
+
+    private final VerdictBar verdict = new VerdictBar();
+    private final LedgerView ledger = new LedgerView();
+    private final PumpDrawing drawing = new PumpDrawing();
+    private final TimeBand band = new TimeBand();
+    private final NoticeBar notices = new NoticeBar();
+    private final BodyPane body;
+    private final Map<PageName, Region> pages = new EnumMap<>(PageName.class);
+    private final ReadOnlyObjectWrapper<PageName> page = new ReadOnlyObjectWrapper<>(this, "page");
+    private final PauseTransition patience = new PauseTransition(PATIENCE);
+    private final PageContext context;
+    private final PageMaker maker;
+    private RunTimeline timeline;
+    private boolean placed;
+
+    Frame(PageContext context, BackgroundWork work, Spine spine, FramePages pagesOf) {
+        this.context = context;
+        this.maker = name -> pagesOf.make(name, context, band.cursorSProperty());
+        getStyleClass().add("frame");
+        Label lettering = new Label("m");
+        lettering.getStyleClass().add("lettering");
+        body = new BodyPane(drawing, ledger, lettering);
+        ProgressBar progress = new ProgressBar();
+        progress.getStyleClass().add("work-progress");
+        progress.progressProperty().bind(work.progressProperty());
+        progress.visibleProperty().bind(work.progressProperty().greaterThan(0.02));
+        progress.setMaxWidth(Double.MAX_VALUE);
+        progress.setAccessibleText(WindowText.say("frame.computing"));
+        VBox top = new VBox(verdict, progress, notices);
+        top.getStyleClass().add("top");
+        BorderPane right = new BorderPane(body);
+        right.setTop(top);
+        right.setBottom(band);
+        BorderPane all = new BorderPane(right);
+        all.setLeft(spine);
+        getChildren().add(all);
+        page.addListener((property, before, now) -> spine.select(now));
+        follow();
+    }
+
+    /** Makes a page when it is first shown. */
+    private interface PageMaker {
+        Region make(PageName name);
+    }
+
+    /** What the pages of a frame are. */
+    interface FramePages {
+        Region make(PageName name, PageContext context, javafx.beans.property.DoubleProperty cursorS);
+    }
+
+    private void follow() {
+        RigSession session = context.session();
+        Answering answering = context.answering();
+        session.rigProperty().addListener((property, before, now) -> {
+            notices.clearTold();
+            drawRig(now);
+        });
+        session.refusalProperty().addListener((property, before, now) -> sayVerdict());
+        answering.answerProperty().addListener((property, before, now) -> answered(now));
+        answering.refusalProperty().addListener((property, before, now) -> sayVerdict());
+        answering.computingProperty().addListener((property, before, now) -> {
+            if (now) {
+                patience.playFromStart();
+            } else {
+                patience.stop();
+                sayVerdict();
+            }
+        });
+        patience.setOnFinished(event -> sayVerdict());
+        band.cursorSProperty().addListener((property, before, now) -> drawMoment());
+        drawRig(session.rig());
+        sayVerdict();
+    }
+
+    private void drawRig(Rig rig) {
+        WorkingFluid fluid = context.fluids().find(rig.fluidId());
+        drawing.setRig(rig, fluid);
+    }
+
+    private void answered(RigAnswer answer) {
+        ledger.setMargins(answer.check().margins());
+        double share = timeline == null ? 0 : band.cursorSProperty().get() / timeline.endS();
+        timeline = RunTimeline.of(
+                answer.check().warmup(),
+                answer.check().steady(),
+                answer.cooldown().map(run -> run.run()).orElse(null));
+        band.setTimeline(timeline);
+        if (!placed) {
+            placed = true;
+            band.cursorSProperty().set(0);
+        } else {
+            band.cursorSProperty().set(share * timeline.endS());
+        }
+        drawMoment();
+        sayVerdict();
+    }
+
+    private void drawMoment() {
+        if (timeline != null) {
+            drawing.setMoment(timeline.at(band.cursorSProperty().get()));
+        }
+    }
+
+    private void sayVerdict() {
+        Answering answering = context.answering();
+        RigAnswer answer = answering.answerProperty().get();
+        Optional<String> stale = staleWhy(answer);
+        String words = answer == null
+                ? WindowText.say("frame.no-answer-yet")
+                : answer.check().verdict();
+        verdict.setVerdict(words, stale.isPresent(), stale.orElse(""));
+    }
+
+    /** Why the answer shown is not the one of what was entered last. */
+    private Optional<String> staleWhy(RigAnswer answer) {
+        Answering answering = context.answering();
+        String refused = answering.refusalProperty().get();
+        if (!context.session().refusalProperty().get().isEmpty()) {
+            return Optional.of(WindowText.say("frame.stale.refused", context.refusal()));
+        }
+        if (!refused.isEmpty()) {
+            return Optional.of(answer == null ? refused : WindowText.say("frame.stale.no-answer", refused));
+        }
+        boolean waiting = answering.computingProperty().get()
+                && patience.getStatus() != javafx.animation.Animation.Status.RUNNING;
+        return waiting && answer != null ? Optional.of(WindowText.say("frame.stale.computing")) : Optional.empty();
+    }
+
+    /** Shows a page. */
+    void show(PageName name) {
+        body.stripProperty().set(name != PageName.RIG && name != PageName.HEAT);
+        body.ledgerShownProperty().set(name != PageName.FLUIDS);
+        body.pageProperty().set(pages.computeIfAbsent(name, maker::make));
+        page.set(name);
+    }
+
+    /** The page that is shown. */
+    ReadOnlyObjectProperty<PageName> pageProperty() {
+        return page.getReadOnlyProperty();
+    }
+
+    /** The page that is shown, as it is. */
+    Region pageShown() {
+        return pages.get(page.get());
+    }
+
+    /** Where notices stand. */
+    NoticeBar notices() {
+        return notices;
+    }
+
+    /** The time band. */
+    TimeBand band() {
+        return band;
+    }
+}

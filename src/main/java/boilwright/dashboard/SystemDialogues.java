@@ -1,0 +1,49 @@
+package boilwright.dashboard;
+
+import boilwright.dashboard.text.WindowText;
+import java.io.File;
+import java.nio.file.Path;
+import java.util.Optional;
+import javafx.stage.FileChooser;
+import javafx.stage.Stage;
+
+/** The system's own file dialogues; each begins in the folder where the last one ended. */
+final class SystemDialogues implements FileAsker {
+    private final Stage owner;
+    private File folder;
+
+    SystemDialogues(Stage owner) {
+        this.owner = owner;
+    }
+
+    @Override
+    public Optional<Path> fileToOpen() {
+        return taken(chooser("frame.files.open").showOpenDialog(owner));
+    }
+
+    @Override
+    public Optional<Path> fileToSave(String suggestedName) {
+        FileChooser chooser = chooser("frame.files.save");
+        chooser.setInitialFileName(suggestedName);
+        return taken(chooser.showSaveDialog(owner));
+    }
+
+    private FileChooser chooser(String title) {
+        FileChooser chooser = new FileChooser();
+        chooser.setTitle(WindowText.say(title));
+        chooser.getExtensionFilters()
+                .add(new FileChooser.ExtensionFilter(WindowText.say("frame.files.rigs"), "*.json"));
+        if (folder != null && folder.isDirectory()) {
+            chooser.setInitialDirectory(folder);
+        }
+        return chooser;
+    }
+
+    private Optional<Path> taken(File file) {
+        if (file == null) {
+            return Optional.empty();
+        }
+        folder = file.getParentFile();
+        return Optional.of(file.toPath());
+    }
+}

@@ -1,0 +1,201 @@
+package boilwright.dashboard;
+
+import boilwright.dashboard.pages.HeatPage;
+import boilwright.dashboard.pages.PageContext;
+import boilwright.dashboard.pages.RigPage;
+import boilwright.dashboard.session.Recovery;
+import boilwright.dashboard.session.Remembered;
+import boilwright.dashboard.session.RigFiles;
+import boilwright.dashboard.session.RigFiles.Stored;
+import boilwright.dashboard.session.RigSession;
+import boilwright.dashboard.session.StateFolder;
+import boilwright.dashboard.text.WindowText;
+import boilwright.dashboard.work.Answering;
+import boilwright.dashboard.work.BackgroundWork;
+import boilwright.dashboard.work.FaultHandler;
+import boilwright.dashboard.work.Model;
+import boilwright.errors.Message;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import javafx.application.Platform;
+import javafx.beans.binding.Bindings;
+import javafx.beans.property.DoubleProperty;
+import javafx.beans.value.ObservableValue;
+import javafx.scene.Scene;
+import javafx.scene.input.DragEvent;
+import javafx.scene.input.TransferMode;
+import javafx.scene.layout.Region;
+
+/** One window's inside with everything behind it, from the session to the scene; a stage or a picture only has to show it. */
+final class Window {
+    /** Height of a window for which the type has its plain size, px; in a taller one it grows, more slowly than the window. */
+    private static final double PLAIN_HEIGHT = 1080;
+
+    private static final double PLAIN_TYPE = 13;
+
+    private final RigSession session;
+    private final BackgroundWork work;
+    private final Answering answering;
+    private final FaultHandler faults;
+    private final Remembered remembered;
+    private final Desk desk;
+    private final Frame frame;
+    private final Scene scene;
+    private Theme theme;
+
+    Window(Opening opening, Model model, FileAsker asker) {
+        Optional<Path> state = StateFolder.find();
+        remembered = Remembered.in(state);
+        Recovery recovery = Recovery.in(state);
+        faults = new FaultHandler(this::rescue, () -> reportFolders(state), this::tellFault);
+        work = new BackgroundWork(Platform::runLater, faults::handle);
+        answering = new Answering(work, opening.fluids(), model);
+        Stored stored = opening.file()
+                .map(file -> RigFiles.known(opening.rig(), file))
+                .orElseGet(() -> Stored.nowhere(opening.rig()));
+        session = new RigSession(stored);
+        desk = new Desk(session, work, answering, opening.fluids(), recovery, remembered, asker, this::tell);
+        PageContext context = new PageContext(session, answering, opening.fluids());
+        Spine spine = new Spine(session, desk, remembered, this::act);
+        frame = new Frame(context, work, spine, Window::page);
+        scene = new Scene(frame);
+        theme = opening.theme().or(() -> Theme.find(remembered.theme())).orElse(Theme.LIGHT);
+        theme.dress(scene);
+        frame.styleProperty()
+                .bind(Bindings.createStringBinding(
+                        () -> "-fx-font-size: " + typeSize(scene.getHeight()) + "px;", scene.heightProperty()));
+        for (Action action : Action.values()) {
+            scene.getAccelerators().put(action.keys(), () -> act(action));
+        }
+        scene.setOnDragOver(this::dragged);
+        scene.setOnDragDropped(this::dropped);
+        frame.show(opening.page());
+        desk.begin();
+    }
+
+    private static Region page(PageName name, PageContext context, DoubleProperty cursorS) {
+        return switch (name) {
+            case RIG -> new RigPage(context);
+            case HEAT -> new HeatPage(context);
+            default -> new Region();
+        };
+    }
+
+    private static double typeSize(double height) {
+        double more = Math.max(0, height / PLAIN_HEIGHT - 1);
+        return Math.rint(2 * PLAIN_TYPE * (1 + 0.65 * more)) / 2;
+    }
+
+    private void rescue() {
+        if (desk != null) {
+            desk.rescue();
+        }
+    }
+
+    private static List<Path> reportFolders(Optional<Path> state) {
+        List<Path> folders = new ArrayList<>();
+        state.ifPresent(folders::add);
+        folders.add(Path.of(""));
+        folders.add(Path.of(System.getProperty("java.io.tmpdir")));
+        return folders;
+    }
+
+    private void tellFault(Message message) {
+        Platform.runLater(() -> tell(new Notice(
+                Notice.Kind.REFUSED, message.text(), List.of(WindowText.say("frame.fault.rig-safe")), List.of())));
+    }
+
+    private void tell(Notice notice) {
+        frame.notices().show(notice);
+    }
+
+    /** Does what an action says. */
+    void act(Action action) {
+        switch (action) {
+            case NEW -> desk.openDemo("neon-workshop");
+            case OPEN -> desk.open();
+            case SAVE -> desk.save();
+            case SAVE_AS -> desk.saveAs();
+            case UNDO -> session.undo();
+            case REDO -> session.redo();
+            case THEME -> changeTheme();
+            case PLAY -> frame.band().play();
+            case EXPORT -> frame.show(PageName.TIME);
+            case CLOSE -> desk.whenFree(this::close);
+            default -> frame.show(PageName.valueOf(action.name().substring("PAGE_".length())));
+        }
+    }
+
+    private void changeTheme() {
+        theme = theme.other();
+        theme.dress(scene);
+        Theme chosen = theme;
+        work.ask(
+                BackgroundWork.Urgency.KEEPING,
+                (cancel, progress) -> {
+                    remembered.theme(chosen.id());
+                    return chosen;
+                },
+                done -> {},
+                why -> {});
+    }
+
+    private void dragged(DragEvent event) {
+        if (event.getDragboard().hasFiles()) {
+            event.acceptTransferModes(TransferMode.COPY);
+        }
+        event.consume();
+    }
+
+    private void dropped(DragEvent event) {
+        boolean has = event.getDragboard().hasFiles();
+        if (has) {
+            desk.open(event.getDragboard().getFiles().get(0).toPath());
+        }
+        event.setDropCompleted(has);
+        event.consume();
+    }
+
+    private void close() {
+        end();
+        if (scene.getWindow() != null) {
+            scene.getWindow().hide();
+        }
+    }
+
+    /** Ends the work behind the window. */
+    void end() {
+        desk.end();
+    }
+
+    Scene scene() {
+        return scene;
+    }
+
+    Frame frame() {
+        return frame;
+    }
+
+    RigSession session() {
+        return session;
+    }
+
+    Answering answering() {
+        return answering;
+    }
+
+    Desk desk() {
+        return desk;
+    }
+
+    FaultHandler faults() {
+        return faults;
+    }
+
+    /** What a stage shows above the window. */
+    ObservableValue<String> title() {
+        return session.rigProperty().map(rig -> WindowText.say("frame.title", rig.name()));
+    }
+}

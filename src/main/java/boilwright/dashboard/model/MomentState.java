@@ -1,0 +1,3 @@
+package boilwright.dashboard.model;
+
+public record MomentState(double s) {}

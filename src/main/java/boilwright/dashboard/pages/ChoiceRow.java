@@ -1,0 +1,113 @@
+package boilwright.dashboard.pages;
+
+import boilwright.dashboard.session.FieldDefaults;
+import boilwright.dashboard.session.RigFields;
+import boilwright.dashboard.session.SourceDefaults;
+import boilwright.dashboard.text.WindowText;
+import boilwright.rig.HeatSource;
+import boilwright.rig.Rig;
+import boilwright.rig.SourceKind;
+import java.util.Arrays;
+import java.util.List;
+import java.util.function.Function;
+import javafx.scene.control.ComboBox;
+import javafx.util.StringConverter;
+
+/** A field that holds one of a closed set of words. */
+final class ChoiceRow extends FieldRow {
+    private final ComboBox<String> box = new ComboBox<>();
+    private boolean showing;
+
+    ChoiceRow(PageContext context, String path) {
+        super(context, path);
+        boolean fluid = path.equals("fluid");
+        List<String> choices = fluid ? context.fluids().workingFluids() : field().choices();
+        Function<String, String> words =
+                fluid ? id -> context.fluids().find(id).title() : id -> WindowText.say("pages.choice." + id);
+        box.getItems().setAll(choices);
+        box.setMaxWidth(Double.MAX_VALUE);
+        box.setConverter(new StringConverter<>() {
+            @Override
+            public String toString(String id) {
+                return id == null ? "" : words.apply(id);
+            }
+
+            @Override
+            public String fromString(String text) {
+                return choices.stream()
+                        .filter(id -> words.apply(id).equals(text))
+                        .findFirst()
+                        .orElse(null);
+            }
+        });
+        box.valueProperty().addListener((property, before, now) -> {
+            if (!showing && now != null) {
+                chosen(now);
+            }
+        });
+        put(box);
+    }
+
+    private void chosen(String id) {
+        boolean accepted = switch (path()) {
+            case "heatSource.kind" -> changeSource(id);
+            default ->
+                field().name().equals("kind")
+                        ? commit(fields -> FieldDefaults.ofKind(fields, parent(), id))
+                        : commit(fields -> fields.with(path(), id));
+        };
+        if (!accepted) {
+            show(RigFields.of(context().session().rig()));
+        }
+    }
+
+    /** Another kind of source comes with believable figures of its own. */
+    private boolean changeSource(String id) {
+        SourceKind kind = Arrays.stream(SourceKind.values())
+                .filter(one -> one.id().equals(id))
+                .findFirst()
+                .orElseThrow();
+        boolean accepted = context().session().edit(editName(), rig -> {
+            Rig changed = withSource(rig, SourceDefaults.of(kind, rig));
+            return RigFields.of(changed).rig(context().fluids().workingFluids());
+        });
+        say(accepted ? "" : context().refusal());
+        return accepted;
+    }
+
+    private static Rig withSource(Rig rig, HeatSource source) {
+        return new Rig(
+                rig.name(),
+                rig.note(),
+                rig.fluidId(),
+                rig.chargeM3(),
+                rig.boiler(),
+                rig.column(),
+                rig.stages(),
+                rig.body(),
+                rig.topCap(),
+                source,
+                rig.schedule(),
+                rig.foreline(),
+                rig.cooling(),
+                rig.room(),
+                rig.limits(),
+                rig.parameters());
+    }
+
+    private String parent() {
+        return path().substring(0, path().lastIndexOf('.'));
+    }
+
+    @Override
+    void show(RigFields fields) {
+        showing = true;
+        box.setValue(fields.text(path()).orElse(null));
+        showing = false;
+    }
+
+    @Override
+    void focusControl() {
+        box.requestFocus();
+    }
+}

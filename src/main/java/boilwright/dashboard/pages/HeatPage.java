@@ -1,0 +1,107 @@
+package boilwright.dashboard.pages;
+
+import boilwright.answers.Cautions.Place;
+import boilwright.answers.CheckAnswer;
+import boilwright.answers.Margin;
+import boilwright.dashboard.text.WindowText;
+import boilwright.dashboard.work.RigAnswer;
+import boilwright.thermal.SteadyState;
+import boilwright.units.Dimension;
+import boilwright.units.QuantityWriter;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import javafx.scene.control.Label;
+import javafx.scene.control.ScrollPane;
+import javafx.scene.layout.VBox;
+
+/** Is the heat enough: what is needed against what reaches the boiler, where the watts go, and what holds them back. */
+public final class HeatPage extends ScrollPane {
+    private final WattBars need = new WattBars();
+    private final WattBars flow = new WattBars();
+    private final FigureGrid figures = new FigureGrid();
+    private final Label limiter = text("limiter");
+    private final Label basis = text("basis");
+    private final CautionList cautions = new CautionList(Place.HEAT);
+
+    /** A page that follows the answers. */
+    public HeatPage(PageContext context) {
+        getStyleClass().addAll("page", "heat-page", "edge-to-edge");
+        VBox all = new VBox(
+                title("pages.heat.need"),
+                need,
+                limiter,
+                basis,
+                cautions,
+                title("pages.heat.flow"),
+                flow,
+                title("pages.heat.figures"),
+                figures);
+        all.getStyleClass().add("page-content");
+        setContent(all);
+        setFitToWidth(true);
+        setHbarPolicy(ScrollBarPolicy.NEVER);
+        context.answering().answerProperty().addListener((property, before, now) -> show(now));
+        show(context.answering().answerProperty().get());
+    }
+
+    private void show(RigAnswer answer) {
+        if (answer == null) {
+            return;
+        }
+        CheckAnswer check = answer.check();
+        SteadyState steady = check.steady();
+        Optional<Margin> heat =
+                check.margins().stream().filter(m -> m.id().equals("heat")).findFirst();
+        double needed = check.needed().heatNeededW();
+        double available = check.needed().heatAvailableW();
+        need.show(
+                new WattBars.Bar(WindowText.say("pages.heat.available"), available, "available"),
+                new WattBars.Bar(WindowText.say("pages.heat.needed"), needed, "needed"));
+        limiter.setText(heat.map(Margin::cure)
+                .filter(cure -> !cure.isEmpty())
+                .orElseGet(() -> WindowText.say("pages.heat.enough")));
+        basis.setText(heat.map(Margin::basis).orElse(""));
+        flow.show(
+                new WattBars.Bar(WindowText.say("pages.heat.taken"), steady.sourceInputW(), "taken"),
+                new WattBars.Bar(WindowText.say("pages.heat.lost"), steady.sourceLossW(), "lost"),
+                new WattBars.Bar(WindowText.say("pages.heat.delivered"), steady.heatDeliveredW(), "delivered"),
+                new WattBars.Bar(WindowText.say("pages.heat.to-water"), steady.heatToWaterW(), "part"),
+                new WattBars.Bar(WindowText.say("pages.heat.to-air"), steady.heatToAirW(), "part"),
+                new WattBars.Bar(WindowText.say("pages.heat.to-foreline"), steady.heatToForelineW(), "part"));
+        figures(steady);
+        cautions.show(answer);
+    }
+
+    private void figures(SteadyState steady) {
+        figures.clear();
+        temperature("pages.heat.source-temperature", steady.sourceK());
+        temperature("pages.heat.outer-face", OptionalDouble.of(steady.outerFaceK()));
+        temperature("pages.heat.inner-face", OptionalDouble.of(steady.innerFaceK()));
+        temperature("pages.heat.oil", OptionalDouble.of(steady.liquidTemperatureK()));
+        figures.add(
+                WindowText.say("pages.heat.boiler-pressure"),
+                QuantityWriter.writeAuto(steady.boilerPressurePa(), Dimension.PRESSURE));
+        figures.add(
+                WindowText.say("pages.heat.vapour"),
+                QuantityWriter.writeAuto(steady.vapourFlowKgPerS(), Dimension.MASS_FLOW));
+        temperature("pages.heat.water-out", steady.waterOutK());
+        temperature("pages.heat.hottest", OptionalDouble.of(steady.hottestOutsideK()));
+    }
+
+    private void temperature(String key, OptionalDouble kelvin) {
+        kelvin.ifPresent(k -> figures.add(WindowText.say(key), QuantityWriter.writeAuto(k, Dimension.TEMPERATURE)));
+    }
+
+    private static Label title(String key) {
+        Label label = new Label(WindowText.say(key));
+        label.getStyleClass().add("section-title");
+        return label;
+    }
+
+    private static Label text(String style) {
+        Label label = new Label();
+        label.setWrapText(true);
+        label.getStyleClass().add(style);
+        return label;
+    }
+}

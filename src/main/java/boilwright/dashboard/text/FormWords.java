@@ -1,0 +1,43 @@
+package boilwright.dashboard.text;
+
+import boilwright.errors.Message;
+import boilwright.rig.Field;
+import boilwright.rig.FieldCatalogue;
+import boilwright.rig.FieldTexts;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Messages about fields of a rig file, said of a form: there the place in a file means nothing, and a field is known by its
+ * title.
+ */
+public final class FormWords {
+    private static final String PREFIX = "RIG_";
+
+    private FormWords() {}
+
+    /** The message without the place in a file and with the title of its field. */
+    public static String of(Message message) {
+        Optional<Field> field = field(message);
+        if (field.isEmpty()) {
+            return message.text();
+        }
+        List<String> values = new ArrayList<>(message.arguments());
+        values.set(0, "");
+        values.set(1, FieldTexts.title(field.get()));
+        String text = new Message(message.key(), values).text();
+        return text.replaceFirst("^\\s*:\\s*", "");
+    }
+
+    /** The path of the field that a message is about, with the numbers of list entries; empty when it is about none. */
+    public static String path(Message message) {
+        return field(message).isPresent() ? message.arguments().get(1) : "";
+    }
+
+    private static Optional<Field> field(Message message) {
+        boolean mayBe =
+                message.key().name().startsWith(PREFIX) && message.arguments().size() >= 2;
+        return mayBe ? FieldCatalogue.find(message.arguments().get(1)) : Optional.empty();
+    }
+}

@@ -1,0 +1,180 @@
+package boilwright.dashboard;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import boilwright.dashboard.session.StateFolder;
+import boilwright.dashboard.work.Model;
+import boilwright.dashboard.work.RigAnswer;
+import boilwright.fluid.FluidLibrary;
+import boilwright.rig.Rig;
+import boilwright.rig.file.RigReader;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.concurrent.CopyOnWriteArrayList;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.TimeoutException;
+import java.util.function.BooleanSupplier;
+import javafx.application.Platform;
+import javafx.scene.Node;
+import javafx.scene.control.Button;
+import javafx.scene.control.Labeled;
+import javafx.stage.Stage;
+import org.testfx.util.WaitForAsyncUtils;
+
+/** A whole window in a test: its stage, what it was told about files, and what went wrong behind it. */
+final class OpenWindow implements FileAsker {
+    static final FluidLibrary FLUIDS = FluidLibrary.builtIn();
+
+    private final List<Throwable> faults = new CopyOnWriteArrayList<>();
+    private Stage stage;
+    private Window window;
+    private Path toOpen;
+    private Path toSave;
+
+    /** A demo rig. */
+    static Rig demo(String name) {
+        return RigReader.readDemo(name, FLUIDS.workingFluids(), Set.of());
+    }
+
+    /** Opens a window of 1280x720 on a rig; the test's own folder is what it remembers things in. */
+    static OpenWindow on(Rig rig, Optional<Path> file, Path state) {
+        return on(rig, file, state, PageName.RIG);
+    }
+
+    static OpenWindow on(Rig rig, Optional<Path> file, Path state, PageName page) {
+        System.setProperty(StateFolder.PROPERTY, state.toString());
+        OpenWindow open = new OpenWindow();
+        open.onWindowsThread(() -> {
+            Thread.currentThread().setUncaughtExceptionHandler((thread, fault) -> open.faults.add(fault));
+            Opening opening = new Opening(rig, file, FLUIDS, page, 1280, 720, Optional.of(Theme.LIGHT));
+            open.window = new Window(opening, Model.ITSELF, open);
+            open.stage = new Stage();
+            open.stage.setScene(open.window.scene());
+            open.stage.setX(0);
+            open.stage.setY(0);
+            open.stage.setWidth(1280);
+            open.stage.setHeight(720);
+            open.stage.show();
+        });
+        return open;
+    }
+
+    /** Closes the stage as a crash would: nothing is saved, dropped or asked. */
+    void crash() {
+        onWindowsThread(() -> stage.hide());
+    }
+
+    /** Ends it in order. */
+    void close() {
+        onWindowsThread(() -> {
+            window.end();
+            stage.hide();
+        });
+    }
+
+    Window window() {
+        return window;
+    }
+
+    boolean isShowing() {
+        return stage.isShowing();
+    }
+
+    /** The answer to the rig as it is now, check and cool-down. */
+    RigAnswer answer() {
+        until("the answer", () -> {
+            RigAnswer answer = window.answering().answerProperty().get();
+            return answer != null
+                    && answer.check().rig().equals(window.session().rig())
+                    && answer.cooldown().isPresent();
+        });
+        return window.answering().answerProperty().get();
+    }
+
+    /** Waits for something that the window's thread sees. */
+    void until(String what, BooleanSupplier reached) {
+        try {
+            WaitForAsyncUtils.waitFor(
+                    30, TimeUnit.SECONDS, () -> WaitForAsyncUtils.waitForAsyncFx(10_000, reached::getAsBoolean));
+        } catch (TimeoutException e) {
+            throw new AssertionError("waited in vain for " + what, e);
+        }
+        WaitForAsyncUtils.waitForFxEvents();
+    }
+
+    /** Does something on the window's thread and waits for it. */
+    void onWindowsThread(Runnable what) {
+        WaitForAsyncUtils.waitForAsyncFx(20_000, () -> {
+            what.run();
+            return null;
+        });
+        WaitForAsyncUtils.waitForFxEvents();
+    }
+
+    void act(Action action) {
+        onWindowsThread(() -> window.act(action));
+    }
+
+    /** The one node with this id. */
+    <N extends Node> N find(String id, Class<N> type) {
+        Node node = window.frame().lookup("#" + id.replace(".", "\\."));
+        assertThat(node).as(id).isInstanceOf(type);
+        return type.cast(node);
+    }
+
+    /** All the words that labels and buttons below a node show now. */
+    static List<String> words(Node node) {
+        return node.lookupAll("*").stream()
+                .filter(one -> one instanceof Labeled && isSeen(one))
+                .map(one -> ((Labeled) one).getText())
+                .filter(text -> text != null && !text.isBlank())
+                .toList();
+    }
+
+    private static boolean isSeen(Node node) {
+        return node == null || (node.isVisible() && isSeen(node.getParent()));
+    }
+
+    /** Presses the button with these words in a notice. */
+    void choose(String words) {
+        until("the choice " + words, () -> button(words).isPresent());
+        onWindowsThread(() -> button(words).orElseThrow().fire());
+    }
+
+    private Optional<Button> button(String words) {
+        return window.frame().notices().lookupAll(".button").stream()
+                .map(Button.class::cast)
+                .filter(button -> button.getText().equals(words))
+                .findFirst();
+    }
+
+    String notices() {
+        return String.join("\n", words(window.frame().notices()));
+    }
+
+    void willOpen(Path file) {
+        toOpen = file;
+    }
+
+    void willSave(Path file) {
+        toSave = file;
+    }
+
+    /** What went wrong on the window's thread. */
+    List<Throwable> faults() {
+        return faults;
+    }
+
+    @Override
+    public Optional<Path> fileToOpen() {
+        assertThat(Platform.isFxApplicationThread()).isTrue();
+        return Optional.ofNullable(toOpen);
+    }
+
+    @Override
+    public Optional<Path> fileToSave(String suggestedName) {
+        return Optional.ofNullable(toSave);
+    }
+}

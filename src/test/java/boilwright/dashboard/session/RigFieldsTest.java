@@ -1,0 +1,192 @@
+package boilwright.dashboard.session;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import boilwright.errors.InputRefusedException;
+import boilwright.fluid.FluidLibrary;
+import boilwright.rig.ElementKind;
+import boilwright.rig.Field;
+import boilwright.rig.FieldCatalogue;
+import boilwright.rig.Rig;
+import boilwright.rig.SourceKind;
+import boilwright.rig.file.RigReader;
+import boilwright.rig.file.RigWriter;
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.Set;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** Single fields of a rig, read and changed by their paths. */
+class RigFieldsTest {
+    private static final List<String> FLUIDS = FluidLibrary.builtIn().workingFluids();
+
+    @ParameterizedTest
+    @ValueSource(strings = {"neon-workshop", "mirror-club", "teaching-lab"})
+    void changesNothingUnasked(String demo) {
+        Rig rig = demo(demo);
+        assertThat(RigFields.of(rig).rig(FLUIDS)).isEqualTo(rig);
+    }
+
+    @Test
+    void changesTheOneFieldThatIsNamed() {
+        Rig before = demo("neon-workshop");
+        Rig after = RigFields.of(before)
+                .with("stages[1].throatGap", 0.8e-3)
+                .with("cooling.flow", 2e-3 / 60)
+                .rig(FLUIDS);
+        assertThat(after.stages().get(1).throatGapM()).isEqualTo(0.8e-3);
+        assertThat(after.cooling().flowM3PerS()).isEqualTo(2e-3 / 60);
+        assertThat(RigFields.differences(before, after)).containsExactly("cooling.flow", "stages[1].throatGap");
+    }
+
+    @Test
+    void keepsTheValueToTheLastBit() {
+        double odd = 1234.567890123456;
+        Rig rig = RigFields.of(demo("neon-workshop"))
+                .with("heatSource.ratedPower", odd)
+                .with("room.temperature", 294.2611111111)
+                .rig(FLUIDS);
+        assertThat(rig.heatSource().ratedPowerW()).isEqualTo(odd);
+        assertThat(rig.room().temperatureK()).isEqualTo(294.2611111111);
+    }
+
+    @Test
+    void passesTheChecksOfAFile() {
+        RigFields fields = RigFields.of(demo("neon-workshop")).with("heatSource.contactArea", 0.5);
+        assertThatThrownBy(() -> fields.rig(FLUIDS))
+                .isInstanceOf(InputRefusedException.class)
+                .hasMessageContaining("heatSource.contactArea");
+    }
+
+    @Test
+    void makesAPartThatWasNotThere() {
+        Rig rig = RigFields.of(demo("neon-workshop"))
+                .with("limits.waterOut", 320)
+                .with("parameters.contact-domed-glass", 80)
+                .rig(FLUIDS);
+        assertThat(rig.limits().waterOutK()).hasValue(320);
+        assertThat(rig.parameters()).containsEntry("contact-domed-glass", 80.0);
+    }
+
+    @Test
+    void readsEveryQuantityOfADemo() {
+        RigFields fields = RigFields.of(demo("mirror-club"));
+        assertThat(fields.quantity("column.segments[1].innerDiameter")).hasValue(0.072);
+        assertThat(fields.quantity("limits.requiredBoilerPressure")).hasValue(100);
+        assertThat(fields.quantity("limits.cap")).isEmpty();
+        assertThat(fields.texts("cooling.elements[1].covers")).containsExactly("top", "middle", "bottom");
+    }
+
+    @ParameterizedTest
+    @EnumSource(SourceKind.class)
+    void everyKindOfSourceHasBelievableDefaults(SourceKind kind) {
+        for (String demo : RigReader.demoNames()) {
+            Rig rig = demo(demo);
+            boolean fits = kind != SourceKind.CLAMPED_HEATER
+                    || !rig.boiler().material().isGlass();
+            if (fits) {
+                RigFields fields = withSource(rig, kind);
+                for (Field field : FieldCatalogue.children("heatSource")) {
+                    String path = "heatSource." + field.name();
+                    quantity(fields, path, field)
+                            .ifPresent(si -> assertThat(field.isTypical(si))
+                                    .as(demo + " " + path + " " + si)
+                                    .isTrue());
+                }
+                assertThat(SourceKind.of(fields.rig(FLUIDS).heatSource())).isEqualTo(kind);
+            }
+        }
+    }
+
+    @ParameterizedTest
+    @EnumSource(ElementKind.class)
+    void anElementCanBecomeAnotherKind(ElementKind kind) {
+        RigFields fields = FieldDefaults.ofKind(RigFields.of(demo("mirror-club")), "cooling.elements[1]", kind.id());
+        Rig rig = fields.rig(FLUIDS);
+        assertThat(ElementKind.of(rig.cooling().elements().get(1))).isEqualTo(kind);
+    }
+
+    @Test
+    void everythingThatMayBeAddedIsAccepted() {
+        Rig rig = demo("mirror-club");
+        RigFields bare = RigFields.of(rig);
+        for (String part : Set.of("limits", "boiler", "cooling", "heatSource")) {
+            for (Field field : FieldCatalogue.children(part)) {
+                String path = part + "." + field.name();
+                boolean mayBe = !field.required() && !bare.has(path) && field.belongsTo("clamped-heater");
+                if (mayBe) {
+                    assertThat(FieldDefaults.added(bare, path).rig(FLUIDS))
+                            .as(path)
+                            .isNotEqualTo(rig);
+                }
+            }
+        }
+    }
+
+    @Test
+    void oneMoreJetStandsBetweenItsNeighbours() {
+        Rig rig = FieldDefaults.oneMore(RigFields.of(demo("neon-workshop")), "stages[1]")
+                .rig(FLUIDS);
+        assertThat(rig.stages()).hasSize(4);
+        assertThat(rig.stages().get(1).name()).isEqualTo("middle 2");
+        assertThat(rig.stages().get(1).heightM())
+                .isBetween(rig.stages().get(0).heightM(), rig.stages().get(2).heightM());
+    }
+
+    @Test
+    void oneMoreLevelComesLater() {
+        RigFields fields = RigFields.of(demo("mirror-club"));
+        for (int step = 0; step < 3; step++) {
+            Rig rig = FieldDefaults.oneMore(fields, "schedule[" + step + "]").rig(FLUIDS);
+            assertThat(rig.schedule().steps()).hasSize(4);
+        }
+    }
+
+    @Test
+    void takesEntriesAndPartsAway() {
+        Rig rig = RigFields.of(demo("mirror-club"))
+                .without("schedule[2]")
+                .without("cooling.elements[0]")
+                .without("topCap")
+                .without("cooling.chillerCapacity")
+                .rig(FLUIDS);
+        assertThat(rig.schedule().steps()).hasSize(2);
+        assertThat(rig.cooling().elements()).hasSize(1);
+        assertThat(rig.topCap()).isEmpty();
+        assertThat(rig.cooling().chillerCapacityW()).isEmpty();
+    }
+
+    private static RigFields withSource(Rig rig, SourceKind kind) {
+        Rig changed = new Rig(
+                rig.name(),
+                rig.note(),
+                rig.fluidId(),
+                rig.chargeM3(),
+                rig.boiler(),
+                rig.column(),
+                rig.stages(),
+                rig.body(),
+                rig.topCap(),
+                SourceDefaults.of(kind, rig),
+                rig.schedule(),
+                rig.foreline(),
+                rig.cooling(),
+                rig.room(),
+                rig.limits(),
+                rig.parameters());
+        assertThat(RigWriter.write(changed)).contains(kind.id());
+        return RigFields.of(changed);
+    }
+
+    private static OptionalDouble quantity(RigFields fields, String path, Field field) {
+        return field.kind() == Field.Kind.QUANTITY ? fields.quantity(path) : OptionalDouble.empty();
+    }
+
+    private static Rig demo(String name) {
+        return RigReader.readDemo(name, FLUIDS, Set.of());
+    }
+}
