@@ -5,19 +5,18 @@ import boilwright.dashboard.session.Remembered;
 import boilwright.dashboard.session.RigFiles;
 import boilwright.dashboard.session.RigFiles.Stored;
 import boilwright.dashboard.session.RigSession;
+import boilwright.dashboard.text.FormWords;
 import boilwright.dashboard.text.WindowText;
 import boilwright.dashboard.work.Answering;
 import boilwright.dashboard.work.BackgroundWork;
 import boilwright.dashboard.work.BackgroundWork.Urgency;
 import boilwright.errors.InputRefusedException;
-import boilwright.errors.Message;
 import boilwright.estimate.OutsideMeasurements;
 import boilwright.estimate.RigEstimator;
 import boilwright.fluid.FluidLibrary;
 import boilwright.rig.Rig;
 import boilwright.rig.file.RigReader;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -305,7 +304,7 @@ final class Desk {
     }
 
     private static List<String> lines(InputRefusedException refusal) {
-        return new ArrayList<>(refusal.faults().stream().map(Message::text).toList());
+        return refusal.faults().stream().map(FormWords::inFile).toList();
     }
 
     private static Path withEnding(Path file) {

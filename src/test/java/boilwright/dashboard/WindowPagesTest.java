@@ -117,6 +117,27 @@ class WindowPagesTest {
     }
 
     @Test
+    void aLikelySlipCanBePutRightOrMeant() {
+        type("heatSource.ratedPower", "310 kW");
+        assertThat(message("heatSource.ratedPower")).contains("did you mean").doesNotContain("--accept");
+        press("heatSource.ratedPower", "Take 310 W");
+        assertThat(open.window().session().rig().heatSource().ratedPowerW()).isEqualTo(310);
+        type("heatSource.ratedPower", "320 kW");
+        press("heatSource.ratedPower", "It is meant");
+        assertThat(open.window().session().rig().heatSource().ratedPowerW()).isEqualTo(320_000);
+        assertThat(message("heatSource.ratedPower")).isEmpty();
+    }
+
+    private void press(String path, String words) {
+        Button button = open.find(path, VBox.class).lookupAll(".button").stream()
+                .filter(node -> node instanceof Button one && one.getText().equals(words))
+                .map(Button.class::cast)
+                .findFirst()
+                .orElseThrow();
+        open.onWindowsThread(button::fire);
+    }
+
+    @Test
     void undoToTheStartGivesTheIdenticalRigAndFields() {
         String file = RigWriter.write(open.window().session().rig());
         type("heatSource.ratedPower", "350 W");

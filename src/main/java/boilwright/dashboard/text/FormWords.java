@@ -1,6 +1,7 @@
 package boilwright.dashboard.text;
 
 import boilwright.errors.Message;
+import boilwright.errors.MessageKey;
 import boilwright.rig.Field;
 import boilwright.rig.FieldCatalogue;
 import boilwright.rig.FieldTexts;
@@ -31,8 +32,21 @@ public final class FormWords {
         List<String> values = new ArrayList<>(message.arguments());
         values.set(0, "");
         values.set(1, title);
-        String text = new Message(message.key(), values).text();
-        return text.replaceFirst("^\\s*:\\s*", "");
+        return said(message.key(), values).replaceFirst("^\\s*:\\s*", "");
+    }
+
+    /** The message with its place in a file, without words that only a command line understands. */
+    public static String inFile(Message message) {
+        return said(message.key(), message.arguments());
+    }
+
+    private static String said(MessageKey key, List<String> values) {
+        String[] all = values.toArray(String[]::new);
+        return switch (key) {
+            case RIG_FIELD_SLIP -> WindowText.say("text.slip", all);
+            case RIG_FIELD_QUANTITY_SLIP -> WindowText.say("text.quantity-slip", all);
+            default -> new Message(key, values).text();
+        };
     }
 
     /** The path of the field that a message is about, with the numbers of list entries; empty when it is about none. */
