@@ -8,6 +8,7 @@ import java.util.function.DoubleConsumer;
 import javafx.collections.FXCollections;
 import javafx.collections.ObservableList;
 import javafx.geometry.Pos;
+import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.control.ListCell;
 import javafx.scene.control.ListView;
@@ -19,6 +20,9 @@ import javafx.scene.layout.VBox;
 
 /** What happens when, line by line; choosing a line leads the time cursor there. What never happens says why. */
 final class EventList extends ListView<EventList.Line> {
+    /** What stands beside a line's words: padding and scroll bar. */
+    private static final double BESIDE = 40;
+
     private final ObservableList<Line> lines = FXCollections.observableArrayList();
 
     /**
@@ -75,8 +79,18 @@ final class EventList extends ListView<EventList.Line> {
             row = new HBox(when, words);
             row.getStyleClass().add("event-row");
             row.setAlignment(Pos.TOP_LEFT);
-            prefWidthProperty().bind(list.widthProperty().subtract(24));
-            setMaxWidth(USE_PREF_SIZE);
+            setPrefWidth(0);
+            list.widthProperty().addListener((property, before, now) -> requestLayout());
+        }
+
+        /** As tall as its words need at the list's width; a cell would otherwise cut them off in their first line. */
+        @Override
+        protected double computePrefHeight(double width) {
+            Node words = getGraphic();
+            double room = getListView() == null ? width : getListView().getWidth() - BESIDE;
+            return words == null || room <= 0
+                    ? super.computePrefHeight(width)
+                    : snappedTopInset() + words.prefHeight(room) + snappedBottomInset();
         }
 
         @Override

@@ -10,6 +10,7 @@ import java.math.RoundingMode;
 import java.util.List;
 import java.util.OptionalDouble;
 import javafx.geometry.Pos;
+import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.control.ListCell;
 import javafx.scene.control.ListView;
@@ -23,6 +24,11 @@ import javafx.scene.layout.VBox;
  * one that fails, also says where its limit comes from and what would cure it.
  */
 public final class LedgerView extends ListView<Margin> {
+    /** What stands beside a line's words: padding and scroll bar. */
+    private static final double BESIDE = 40;
+    /** Width below which value and limit go under the title, in letters. */
+    private static final double NARROW_EMS = 44;
+
     /** Ratios above this say no more than "far away". */
     private static final double FAR = 99;
 
@@ -31,6 +37,7 @@ public final class LedgerView extends ListView<Margin> {
         getStyleClass().add("ledger");
         setAccessibleText(WindowText.say("parts.ledger"));
         setCellFactory(list -> new Line(this));
+        widthProperty().addListener((property, before, now) -> refresh());
         getSelectionModel().selectedItemProperty().addListener((property, before, now) -> refresh());
     }
 
@@ -50,6 +57,26 @@ public final class LedgerView extends ListView<Margin> {
         return si.isEmpty()
                 ? WindowText.say("parts.ledger.unknown")
                 : QuantityWriter.writeAuto(si.getAsDouble(), dimension);
+    }
+
+    /** Value and limit in words. What is counted, such as jets, is no share of anything. */
+    private static String figures(Margin margin) {
+        boolean counted = margin.dimension() == Dimension.FRACTION
+                && margin.limit().orElse(0) > 1
+                && margin.value().isPresent();
+        if (!counted) {
+            return figure(margin.value(), margin.dimension()) + "  " + limit(margin);
+        }
+        String most = plain(margin.limit().getAsDouble());
+        String side = WindowText.say("parts.ledger." + margin.side().id(), most);
+        return plain(margin.value().getAsDouble()) + "  " + side;
+    }
+
+    private static String plain(double count) {
+        return new BigDecimal(count)
+                .round(new MathContext(3, RoundingMode.HALF_UP))
+                .stripTrailingZeros()
+                .toPlainString();
     }
 
     private static String limit(Margin margin) {
@@ -79,6 +106,7 @@ public final class LedgerView extends ListView<Margin> {
         private final Label ratio = new Label();
         private final Label basis = new Label();
         private final Label cure = new Label();
+        private final HBox line;
         private final VBox all;
 
         Line(LedgerView list) {
@@ -94,13 +122,23 @@ public final class LedgerView extends ListView<Margin> {
             HBox.setHgrow(title, Priority.ALWAYS);
             basis.setWrapText(true);
             cure.setWrapText(true);
-            HBox line = new HBox(mark, title, figures, ratio);
+            line = new HBox(mark, title, ratio);
             line.getStyleClass().add("ledger-line");
             line.setAlignment(Pos.BASELINE_LEFT);
             all = new VBox(line);
             all.getStyleClass().add("ledger-entry");
-            prefWidthProperty().bind(list.widthProperty().subtract(24));
-            setMaxWidth(USE_PREF_SIZE);
+            setPrefWidth(0);
+            list.widthProperty().addListener((property, before, now) -> requestLayout());
+        }
+
+        /** As tall as its words need at the list's width; a cell would otherwise cut them off in their first line. */
+        @Override
+        protected double computePrefHeight(double width) {
+            Node words = getGraphic();
+            double room = getListView() == null ? width : getListView().getWidth() - BESIDE;
+            return words == null || room <= 0
+                    ? super.computePrefHeight(width)
+                    : snappedTopInset() + words.prefHeight(room) + snappedBottomInset();
         }
 
         @Override
@@ -115,10 +153,19 @@ public final class LedgerView extends ListView<Margin> {
             getStyleClass().add(margin.status().id());
             mark.setText(margin.status().mark() + " " + margin.status().id());
             title.setText(margin.title());
-            figures.setText(figure(margin.value(), margin.dimension()) + "  " + limit(margin));
+            figures.setText(figures(margin));
             ratio.setText(ratio(margin));
             basis.setText(margin.basis());
             cure.setText(margin.cure().isEmpty() ? "" : WindowText.say("parts.ledger.cure", margin.cure()));
+            boolean narrow =
+                    getListView().getWidth() < NARROW_EMS * mark.getFont().getSize();
+            line.getChildren().remove(figures);
+            all.getChildren().remove(figures);
+            if (narrow) {
+                all.getChildren().add(1, figures);
+            } else {
+                line.getChildren().add(2, figures);
+            }
             boolean open = isSelected() || margin.status() == Margin.Status.FAILS;
             all.getChildren().removeAll(basis, cure);
             if (isSelected()) {
