@@ -118,6 +118,7 @@ final class Frame extends StackPane {
 
     private void answered(RigAnswer answer) {
         ledger.setMargins(answer.check().margins());
+        drawing.setMargins(answer.check().margins());
         RunTimeline before = timeline.get();
         double share = before == null ? 0 : band.cursorSProperty().get() / before.endS();
         RunTimeline now = RunTimeline.of(

@@ -1,0 +1,149 @@
+package boilwright.dashboard.drawing;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import javafx.scene.shape.ArcType;
+import javafx.scene.text.TextAlignment;
+
+/** Writes the labels of one side of the pump, none over another, each with its leader. */
+final class LabelPainter {
+    private static final double GAP_LINES = 0.45;
+    private static final double ELBOW = 8;
+    private static final double MARK = 0.42;
+
+    private final Sheet s;
+    private final double topY;
+    private final double bottomY;
+
+    LabelPainter(Sheet sheet, double topY, double bottomY) {
+        s = sheet;
+        this.topY = topY;
+        this.bottomY = bottomY;
+    }
+
+    /**
+     * Writes one side.
+     *
+     * @param edgeX where the labels begin, towards the pump
+     * @param width the widest they may be
+     * @param oneLine whether name and first figure share a line and the others are left out
+     */
+    void write(List<Callout> callouts, boolean right, double edgeX, double width, boolean oneLine) {
+        List<Callout> side = new ArrayList<>(callouts.stream()
+                .filter(c -> right == c.right() || oneLine)
+                .map(c -> oneLine ? first(c) : c)
+                .sorted(Comparator.comparingDouble(Callout::y))
+                .toList());
+        shorten(side, oneLine);
+        double[] wanted = side.stream().mapToDouble(Callout::y).toArray();
+        double[] heights = side.stream().mapToDouble(c -> height(c, oneLine)).toArray();
+        double[] middles = LabelColumn.place(wanted, heights, topY, bottomY);
+        for (int i = 0; i < side.size(); i++) {
+            leader(side.get(i), edgeX, middles[i], right);
+        }
+        for (int i = 0; i < side.size(); i++) {
+            label(side.get(i), edgeX, middles[i], width, right, oneLine);
+        }
+    }
+
+    private static Callout first(Callout c) {
+        return new Callout(
+                c.part(),
+                c.right(),
+                c.x(),
+                c.y(),
+                c.mark(),
+                c.name(),
+                c.values().subList(0, 1),
+                c.weight());
+    }
+
+    /** Leaves out second figures, then whole labels, until the rest stands. */
+    private void shorten(List<Callout> side, boolean oneLine) {
+        while (total(side, oneLine) > bottomY - topY) {
+            Callout longest = side.stream()
+                    .filter(c -> c.values().size() > 1)
+                    .min(Comparator.comparingInt(Callout::weight))
+                    .orElse(null);
+            if (longest != null) {
+                side.set(side.indexOf(longest), first(longest));
+            } else {
+                side.remove(side.stream()
+                        .min(Comparator.comparingInt(Callout::weight))
+                        .orElseThrow());
+            }
+        }
+    }
+
+    private double total(List<Callout> side, boolean oneLine) {
+        return side.stream().mapToDouble(c -> height(c, oneLine)).sum();
+    }
+
+    private double height(Callout c, boolean oneLine) {
+        int lines = oneLine ? 1 : 1 + c.values().size();
+        return (lines + GAP_LINES) * s.lettering.lineHeight();
+    }
+
+    private void leader(Callout c, double edgeX, double y, boolean right) {
+        double out = right ? 1 : -1;
+        double from = edgeX - out * 3 * s.line;
+        double elbow = edgeX - out * ELBOW * s.line;
+        s.stroke(Palette.thin(s.palette.muted(), 0.6), 0.8 * s.line);
+        s.g.strokePolyline(new double[] {from, elbow, c.x()}, new double[] {y, y, c.y()}, 3);
+        double dot = 1.7 * s.line;
+        s.g.setFill(s.palette.muted());
+        s.g.fillOval(c.x() - dot, c.y() - dot, 2 * dot, 2 * dot);
+    }
+
+    private void label(Callout c, double edgeX, double middle, double width, boolean right, boolean oneLine) {
+        TextAlignment to = right ? TextAlignment.LEFT : TextAlignment.RIGHT;
+        double em = s.lettering.size();
+        double indent = c.mark() == Callout.Mark.NONE ? 0 : 1.15 * em;
+        double x = edgeX + (right ? indent : -indent);
+        double room = width - indent;
+        double line = s.lettering.lineHeight();
+        if (oneLine) {
+            String value = c.values().get(0);
+            double valueWidth = s.lettering.width(value, true);
+            String name = s.lettering.fitted(c.name(), false, Math.max(0, room - valueWidth - 0.5 * em));
+            s.lettering.write(s.g, name, x, middle, false, s.palette.muted(), to);
+            double after = name.isEmpty() ? 0 : s.lettering.width(name, false) + 0.5 * em;
+            s.lettering.write(
+                    s.g, s.lettering.fitted(value, true, room - after), x + after, middle, true, s.palette.ink(), to);
+            mark(c.mark(), edgeX + em * MARK, middle);
+            return;
+        }
+        double y = middle - line * c.values().size() / 2.0;
+        s.lettering.write(s.g, s.lettering.fitted(c.name(), false, room), x, y, false, s.palette.muted(), to);
+        mark(c.mark(), edgeX + (right ? 1 : -1) * em * MARK, y);
+        for (int i = 0; i < c.values().size(); i++) {
+            y += line;
+            boolean heavy = i == 0;
+            s.lettering.write(
+                    s.g,
+                    s.lettering.fitted(c.values().get(i), heavy, room),
+                    x,
+                    y,
+                    heavy,
+                    heavy ? s.palette.ink() : s.palette.muted(),
+                    to);
+        }
+    }
+
+    /** An empty, half or full disc. */
+    private void mark(Callout.Mark mark, double x, double y) {
+        if (mark == Callout.Mark.NONE) {
+            return;
+        }
+        double r = 0.36 * s.lettering.size();
+        s.g.setFill(s.palette.ink());
+        if (mark == Callout.Mark.FULL) {
+            s.g.fillOval(x - r, y - r, 2 * r, 2 * r);
+        } else if (mark == Callout.Mark.LIT) {
+            s.g.fillArc(x - r, y - r, 2 * r, 2 * r, 180, 180, ArcType.CHORD);
+        }
+        s.stroke(s.palette.ink(), 1.1 * s.line);
+        s.g.strokeOval(x - r, y - r, 2 * r, 2 * r);
+    }
+}
