@@ -120,16 +120,30 @@ final class Frame extends StackPane {
         ledger.setMargins(answer.check().margins());
         drawing.setMargins(answer.check().margins());
         RunTimeline before = timeline.get();
-        double share = before == null ? 0 : band.cursorSProperty().get() / before.endS();
         RunTimeline now = RunTimeline.of(
                 answer.check().warmup(),
                 answer.check().steady(),
                 answer.cooldown().map(RunAnswer::run).orElse(null));
+        double cursor = sameMoment(before, now);
         band.setTimeline(now);
         timeline.set(now);
-        band.cursorSProperty().set(share * now.endS());
+        band.cursorSProperty().set(cursor);
         drawMoment();
         sayVerdict();
+    }
+
+    /** Where on a new axis the cursor stands for the moment at which it stood on the old one; at first the pump at rest. */
+    private double sameMoment(RunTimeline before, RunTimeline now) {
+        double rest = (now.restStartS() + now.cooldownStartS()) / 2;
+        if (before == null) {
+            return rest;
+        }
+        double cursor = band.cursorSProperty().get();
+        return switch (before.partAt(cursor)) {
+            case WARMUP -> Math.min(cursor, now.restStartS());
+            case REST -> rest;
+            case COOLDOWN -> Math.min(now.endS(), now.cooldownStartS() + before.clockS(cursor));
+        };
     }
 
     private void drawMoment() {

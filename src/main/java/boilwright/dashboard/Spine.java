@@ -78,6 +78,11 @@ final class Spine extends VBox {
         group.selectToggle(pages.get(page));
     }
 
+    /** Puts the focus on the page that is shown. */
+    void focusPage(PageName page) {
+        pages.get(page).requestFocus();
+    }
+
     private ToggleButton pageButton(PageName page) {
         Action action = Action.of(page);
         ToggleButton button = new ToggleButton(page.title());

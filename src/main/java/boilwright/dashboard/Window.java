@@ -82,6 +82,7 @@ final class Window {
         scene.setOnDragOver(this::dragged);
         scene.setOnDragDropped(this::dropped);
         frame.show(opening.page());
+        spine.focusPage(opening.page());
         desk.begin();
     }
 
