@@ -86,8 +86,7 @@ public final class PumpPictures {
         for (boolean dark : new boolean[] {false, true}) {
             for (int[] size : SIZES) {
                 for (int i = 0; i < moments.length; i++) {
-                    String file =
-                            name + "-" + moments[i] + "-" + size[0] + "x" + size[1] + (dark ? "-dark" : "-light");
+                    String file = name + "-" + moments[i] + "-" + size[0] + "x" + size[1] + (dark ? "-dark" : "-light");
                     if (wanted.stream().allMatch(file::contains)) {
                         PumpDrawing drawing = new PumpDrawing();
                         drawing.setRig(rig, fluid);
