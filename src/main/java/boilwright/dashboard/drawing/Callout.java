@@ -7,7 +7,7 @@ import java.util.List;
  *
  * @param part part it tells of
  * @param right whether it stands right of the pump
- * @param x where its leader ends, px
+ * @param x where its leader ends, px; NaN for none
  * @param y where its leader ends, px
  * @param mark the state of a jet
  * @param name what it is called

@@ -170,7 +170,7 @@ final class Callouts {
                     mark(jet),
                     named(part, WindowText.say("drawing.jet", Integer.toString(k + 1), jet.name())),
                     List.of(
-                            WindowText.say("drawing.jet." + word(jet), Figures.percent(jet.fullFlowFraction())),
+                            WindowText.say("drawing.jet.short." + word(jet), Figures.percent(jet.fullFlowFraction())),
                             WindowText.say("drawing.jet.wall", temperature(jet.wallK()))),
                     12));
         }
@@ -199,7 +199,10 @@ final class Callouts {
         if (arrow == null) {
             return;
         }
-        double x = right ? arrow.x() + 0.3 * HeatArrows.halfWidth(s, shape, moment, way) : arrow.tipX();
+        boolean flows = HeatArrows.flows(shape, moment, way);
+        double x = !flows
+                ? Double.NaN
+                : right ? arrow.x() + 0.3 * HeatArrows.halfWidth(s, shape, moment, way) : arrow.tipX();
         double y = right ? arrow.y() - 0.22 * (arrow.y() - arrow.tipY()) : arrow.tipY();
         Part part = Part.of(kind);
         all.add(new Callout(
@@ -236,7 +239,7 @@ final class Callouts {
         return jet.full() ? "full" : "lit";
     }
 
-    private static Callout.Mark mark(JetState jet) {
+    static Callout.Mark mark(JetState jet) {
         if (!jet.lit()) {
             return Callout.Mark.DARK;
         }

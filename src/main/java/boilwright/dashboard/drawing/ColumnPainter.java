@@ -75,7 +75,7 @@ final class ColumnPainter {
         double rise = footRise();
         PumpShape.Tube first = shape.tubes.get(0);
         s.g.setFill(Palette.thin(color, VAPOUR_COVER));
-        s.mirrored(List.of(new double[] {FOOT_REACH * shape.bodyInnerM, 0}, new double[] {first.innerM(), rise}));
+        s.mirrored(curve(FOOT_REACH * shape.bodyInnerM, 0, first.innerM(), 0.3 * rise, first.innerM(), rise));
         s.g.fill();
         double fade = Math.min(front, 0.10 * shape.columnTopM);
         boolean full = front >= shape.columnTopM - 1e-9;
@@ -100,19 +100,39 @@ final class ColumnPainter {
                 s.across(tube.innerM(), soft, Math.max(bottom, solid));
             }
         }
-        for (JetShape jet : shape.jets) {
-            if (reached(jet.throatM())) {
-                s.mirrored(skirtInside(jet));
-                s.g.setFill(Palette.thin(color, VAPOUR_COVER));
-                s.g.fill();
-            }
-        }
+        s.g.setFill(Palette.thin(color, VAPOUR_COVER));
+        shape.jets.stream().filter(jet -> reached(jet.throatM())).forEach(this::nozzleVapour);
         if (!full && front > rise) {
             s.stroke(s.palette.ink(), s.line);
             s.g.setLineDashes(3 * s.line, 3 * s.line);
             double r = shape.tubeAt(front).innerM();
             s.g.strokeLine(s.x(-r), s.y(front), s.x(r), s.y(front));
             s.g.setLineDashes();
+        }
+    }
+
+    /** Vapour between column and skirt, and in the openings that lead there. */
+    private void nozzleVapour(JetShape jet) {
+        List<double[]> skirt = skirt(jet, 0);
+        if (jet.closes()) {
+            s.mirrored(skirt);
+            s.g.fill();
+            return;
+        }
+        PumpShape.Tube tube = shape.tubeAt(jet.skirtTopM());
+        double height = jet.skirtTopM() - jet.throatM();
+        for (int side = -1; side <= 1; side += 2) {
+            List<double[]> ring = new ArrayList<>(skirt);
+            ring.add(new double[] {tube.outerM(), jet.skirtTopM()});
+            ring.add(new double[] {tube.outerM(), jet.throatM()});
+            s.path(side, ring);
+            s.g.fill();
+            s.box(
+                    side,
+                    tube.innerM(),
+                    tube.outerM(),
+                    jet.throatM() + SLOT_TO * height,
+                    jet.throatM() + SLOT_FROM * height);
         }
     }
 
@@ -219,17 +239,13 @@ final class ColumnPainter {
         if (jet.closes()) {
             return curve(r, jet.throatM(), r, h, 0, h);
         }
-        return curve(r, jet.throatM(), r, h - 0.1 * (h - jet.throatM()), jet.columnM(), h);
-    }
-
-    private List<double[]> skirtInside(JetShape jet) {
-        List<double[]> points = new ArrayList<>(skirt(jet, 0));
-        if (!jet.closes()) {
-            points.add(new double[] {jet.columnM(), jet.throatM()});
-        } else {
-            points.add(0, new double[] {0, jet.throatM()});
-        }
-        return points;
+        return curve(
+                r,
+                jet.throatM(),
+                r,
+                h - 0.1 * (h - jet.throatM()),
+                shape.tubeAt(h).outerM(),
+                h);
     }
 
     /** The jets: sheets of vapour down and out onto the wall, as strong as their share of the full flow. */

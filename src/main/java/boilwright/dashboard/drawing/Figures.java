@@ -2,7 +2,6 @@ package boilwright.dashboard.drawing;
 
 import boilwright.units.Dimension;
 import boilwright.units.QuantityWriter;
-import boilwright.units.UnitTable;
 
 /** Figures as the drawing's labels write them. */
 final class Figures {
@@ -22,8 +21,6 @@ final class Figures {
 
     /** A length in whole millimetres. */
     static String millimetres(double metres) {
-        return QuantityWriter.write(
-                Math.round(1000 * metres) / 1000.0,
-                UnitTable.find("mm", Dimension.LENGTH).orElseThrow());
+        return Math.round(1000 * metres) + " mm";
     }
 }

@@ -77,6 +77,11 @@ final class HeatArrows {
                 .orElse(0);
     }
 
+    /** Whether there is enough to draw an arrow. */
+    static boolean flows(PumpShape shape, MomentState moment, Way way) {
+        return watts(moment, way) > LEAST_SHARE * shape.rig.heatSource().ratedPowerW();
+    }
+
     /** Half the width of an arrow, px. */
     static double halfWidth(Sheet s, PumpShape shape, MomentState moment, Way way) {
         double share = watts(moment, way) / shape.rig.heatSource().ratedPowerW();
@@ -86,7 +91,7 @@ final class HeatArrows {
     /** Draws those along which heat flows. */
     void paint(Map<Way, Arrow> places) {
         places.forEach((way, arrow) -> {
-            if (watts(moment, way) > LEAST_SHARE * shape.rig.heatSource().ratedPowerW()) {
+            if (flows(shape, moment, way)) {
                 arrow(arrow, 2 * halfWidth(s, shape, moment, way));
             }
         });

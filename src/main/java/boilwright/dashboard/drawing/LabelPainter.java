@@ -1,5 +1,6 @@
 package boilwright.dashboard.drawing;
 
+import boilwright.dashboard.model.MomentState;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -47,6 +48,22 @@ final class LabelPainter {
         }
     }
 
+    /** On a sheet too narrow for labels: the numbers of the jets with the marks of their states. */
+    void jetsOnly(PumpShape shape, MomentState moment) {
+        for (int k = 0; k < shape.jets.size(); k++) {
+            double y = s.y(shape.jets.get(k).throatM());
+            mark(Callouts.mark(moment.jets().get(k)), s.x(0) - 0.5 * s.lettering.size(), y);
+            s.lettering.write(
+                    s.g,
+                    Integer.toString(k + 1),
+                    s.x(0) + 0.2 * s.lettering.size(),
+                    y,
+                    true,
+                    s.palette.ink(),
+                    TextAlignment.LEFT);
+        }
+    }
+
     private static Callout first(Callout c) {
         return new Callout(
                 c.part(),
@@ -86,6 +103,9 @@ final class LabelPainter {
     }
 
     private void leader(Callout c, double edgeX, double y, boolean right) {
+        if (Double.isNaN(c.x())) {
+            return;
+        }
         double out = right ? 1 : -1;
         double from = edgeX - out * 3 * s.line;
         double elbow = edgeX - out * ELBOW * s.line;

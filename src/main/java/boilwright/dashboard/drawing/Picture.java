@@ -11,10 +11,10 @@ import javafx.scene.canvas.GraphicsContext;
 /** One whole picture: fits the pump into the sheet and paints it in order. */
 final class Picture {
     /** Widths of sheet, in widths of the type, from which labels stand on both sides, or on one. */
-    private static final double BOTH_SIDES = 42;
+    private static final double BOTH_SIDES = 38;
 
     private static final double ONE_SIDE = 24;
-    private static final double LABEL_EMS = 11.5;
+    private static final double LABEL_EMS = 9.2;
     private static final double NARROW_LABEL_EMS = 12.5;
     private static final double LEADER_EMS = 2.2;
 
@@ -101,6 +101,7 @@ final class Picture {
 
     private void labels(MomentState moment, Set<Part> guesses) {
         if (!both && !one) {
+            new LabelPainter(s, 0, height).jetsOnly(shape, moment);
             return;
         }
         double em = s.lettering.size();

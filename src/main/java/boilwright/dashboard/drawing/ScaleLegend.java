@@ -53,7 +53,7 @@ public final class ScaleLegend extends Region implements PaletteProperties.Owner
         if (rig != null && width > 2) {
             Lettering type = type();
             Palette palette = colors.palette();
-            double x = 0.5 * type.size();
+            double x = 3.2 * type.size();
             SheetEdge.legend(
                     canvas.getGraphicsContext2D(),
                     palette,
@@ -61,7 +61,7 @@ public final class ScaleLegend extends Region implements PaletteProperties.Owner
                     type,
                     x,
                     2,
-                    width - 2 * x);
+                    width - 1.2 * x);
         }
     }
 

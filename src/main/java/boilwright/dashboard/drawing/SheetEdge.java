@@ -64,24 +64,23 @@ final class SheetEdge {
         g.strokeRect(x, y, width, h);
         double low = scale.lowK() - ZERO_C;
         double high = scale.highK() - ZERO_C;
-        String unit = " degC";
+        lettering.write(g, "degC", x - 0.4 * lettering.size(), y + h / 2, false, palette.muted(), TextAlignment.RIGHT);
         double labelWidth = lettering.width("888", false);
         double step = 50;
         while (width * step / span < 1.8 * labelWidth) {
             step *= 2;
         }
         double textY = y + h + 0.75 * lettering.lineHeight();
-        double endWidth = lettering.width(Math.round(high) + "+" + unit, false);
+        double endWidth = lettering.width(Math.round(high) + "+", false);
         for (double c = Math.ceil(low / step) * step; c < high - 1e-6; c += step) {
             double at = x + width * (c - low) / (high - low);
-            if (at + labelWidth / 2 < x + width - 0.62 * endWidth) {
+            if (at + 0.8 * labelWidth < x + width - endWidth) {
                 g.strokeLine(at, y + h, at, y + h + 3 * line);
                 lettering.write(
                         g, Long.toString(Math.round(c)), at, textY, false, palette.muted(), TextAlignment.CENTER);
             }
         }
         g.strokeLine(x + width, y + h, x + width, y + h + 3 * line);
-        lettering.write(
-                g, Math.round(high) + "+" + unit, x + width, textY, false, palette.muted(), TextAlignment.RIGHT);
+        lettering.write(g, Math.round(high) + "+", x + width, textY, false, palette.muted(), TextAlignment.RIGHT);
     }
 }

@@ -82,18 +82,24 @@ final class SourcePainter {
 
     /** A mantle or clamped heater follows the boiler's outside up to where it reaches. */
     private void wrap(List<double[]> boilerOutside) {
+        if (source.sideM() <= 0 && shape.boiler.domeM() <= 0) {
+            double bottom = under - source.thicknessM();
+            slab(source.radiusM(), under, bottom, bodyColor());
+            if (source.insulationM() > 0) {
+                hatch(source.radiusM(), bottom, bottom - source.insulationM());
+            }
+            feet(bottom - source.insulationM(), 0.7 * source.radiusM());
+            return;
+        }
         double limit = -shape.boiler.heightM() + shape.boiler.domeM() + source.sideM();
         double thick = Math.max(source.thicknessM(), s.metres(4 * s.line));
-        double flat = source.sideM() > 0 || shape.boiler.domeM() > 0 ? Double.MAX_VALUE : source.radiusM();
         List<double[]> inner = new ArrayList<>();
         for (double[] p : boilerOutside) {
-            if (p[1] <= limit + 1e-9 && p[0] <= flat) {
+            if (p[1] <= limit + 1e-9) {
                 inner.add(p);
             }
         }
-        if (flat < Double.MAX_VALUE) {
-            inner.add(new double[] {flat, under});
-        } else if (source.sideM() > 0) {
+        if (source.sideM() > 0) {
             inner.add(new double[] {shape.boiler.radiusM() + s.wall(shape.boiler.wallM()), limit});
         }
         double lag = source.insulationM();
