@@ -8,7 +8,7 @@ package boilwright.thermal;
  * @param toAirJ lost to the room, J
  * @param toForelineJ carried into the foreline, J
  * @param storedJ stored in walls, oil and water at the end less at the start, J
- * @param closureRelative |in - out - stored| over the largest of these heats (at least 1 J)
+ * @param closureRelative |in - out - stored| over the heat in or, when larger, the heat stored (at least 1 J)
  */
 public record EnergyBalance(
         double inJ, double toWaterJ, double toAirJ, double toForelineJ, double storedJ, double closureRelative) {}

@@ -355,14 +355,14 @@ final class PumpModel implements OdeSystem {
 
     private double bareShare(int w, double[] y) {
         int node = nodeOfWall[w];
-        if (node < 0 || !water.isJacket(node)) {
-            return 1;
-        }
-        return 1 - Math.max(0, Math.min(1, y[layout.fill + node]));
+        return node < 0 || !water.isJacket(node) ? 1 : 1 - Math.max(0, Math.min(1, y[layout.fill + node]));
     }
 
-    /** Loss of a wall to the room over this share of its outside, W. */
+    /** Loss of a wall to the room over this share of its outside, W; the cap radiates into the chamber, taken as the room. */
     double wallToAirW(int w, double wallK, double bareShare) {
+        if (w == wallGeometry.cap) {
+            return wallGeometry.innerAreaM2[w] * ThermalRadiation.flux(wallGeometry.emissivityInside[w], wallK, roomK);
+        }
         return bareShare == 0 ? 0 : bareShare * wallGeometry.outerAreaM2[w] * wallLoss[w].flux(wallK);
     }
 

@@ -158,8 +158,8 @@ public final class RunSimulator {
         double air = end[at.quadrature(Quadrature.AIR)];
         double foreline = end[at.quadrature(Quadrature.FORELINE)];
         double stored = model.storedJ(end) - model.storedJ(start);
-        // while cooling nothing comes in and the heat that goes round is what an error is measured by
-        double scale = Math.max(1, Math.max(Math.abs(in), Math.max(Math.abs(stored), Math.abs(water) + Math.abs(air))));
+        // while cooling nothing comes in and the store is what goes round
+        double scale = Math.max(1, Math.max(Math.abs(in), Math.abs(stored)));
         return new EnergyBalance(
                 in, water, air, foreline, stored, Math.abs(in - water - air - foreline - stored) / scale);
     }

@@ -28,7 +28,7 @@ class RunInvariantsTest {
     /** Oil loss at which the charge would change within a run, share per hour. */
     private static final double LEAKING = 1e-3;
 
-    @Property(tries = 12, seed = "3201", shrinking = ShrinkingMode.OFF, edgeCases = EdgeCasesMode.NONE)
+    @Property(tries = 20, seed = "3201", shrinking = ShrinkingMode.OFF, edgeCases = EdgeCasesMode.NONE)
     @Domain(PumpRigs.class)
     void energyClosesAndNothingIsNotANumber(@ForAll Rig rig) {
         assertSound(ThermalProbe.warmup(rig));
@@ -57,7 +57,7 @@ class RunInvariantsTest {
         assertThat(run.events()).allSatisfy(event -> assertThat(event.reason()).isNotBlank());
     }
 
-    @Property(tries = 15, seed = "3203", shrinking = ShrinkingMode.OFF, edgeCases = EdgeCasesMode.NONE)
+    @Property(tries = 30, seed = "3203", shrinking = ShrinkingMode.OFF, edgeCases = EdgeCasesMode.NONE)
     @Domain(PumpRigs.class)
     void aRunToRestEndsInTheSteadyState(@ForAll Rig rig) {
         assertRest(rig);

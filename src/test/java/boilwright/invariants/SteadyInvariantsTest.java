@@ -3,7 +3,6 @@ package boilwright.invariants;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import boilwright.errors.ComputationException;
 import boilwright.rig.Cooling;
 import boilwright.rig.Rig;
 import boilwright.rig.Schedule;
@@ -17,7 +16,6 @@ import net.jqwik.api.Property;
 import net.jqwik.api.ShrinkingMode;
 import net.jqwik.api.Tag;
 import net.jqwik.api.domains.Domain;
-import net.jqwik.api.statistics.Statistics;
 
 /** What holds for the steady state of any pump that somebody could build. */
 class SteadyInvariantsTest {
@@ -33,7 +31,7 @@ class SteadyInvariantsTest {
     @Property(tries = 3000, seed = "3102", shrinking = ShrinkingMode.OFF, edgeCases = EdgeCasesMode.NONE)
     @Domain(PumpRigs.class)
     void energyClosesInManyMore(@ForAll Rig rig) {
-        answeredOrRefused(() -> assertSound(rig));
+        assertSound(rig);
     }
 
     private static void assertSound(Rig rig) {
@@ -84,7 +82,7 @@ class SteadyInvariantsTest {
     @Property(tries = 1000, seed = "3106", shrinking = ShrinkingMode.OFF, edgeCases = EdgeCasesMode.NONE)
     @Domain(PumpRigs.class)
     void moreWaterNeverWarmsAWallInManyMore(@ForAll Rig rig) {
-        answeredOrRefused(() -> assertWaterMonotone(rig));
+        assertWaterMonotone(rig);
     }
 
     /** Water that comes no warmer than the room, so that it cools whatever it meets. */
@@ -127,17 +125,5 @@ class SteadyInvariantsTest {
         if (rig.cooling().elements().isEmpty() || rig.cooling().inletTemperatureK() == room) {
             assertThat(rest.oilK()).isCloseTo(room, within(1e-6));
         }
-    }
-
-    /** At thousands of rigs a few may be refused in words (fewer than one in two hundred); a wrong answer never passes. */
-    private static void answeredOrRefused(Runnable check) {
-        String outcome = "answered";
-        try {
-            check.run();
-        } catch (ComputationException refused) {
-            outcome = "refused";
-        }
-        Statistics.label("rigs").collect(outcome);
-        Statistics.label("rigs").coverage(c -> c.check("refused").percentage(p -> p < 0.5));
     }
 }

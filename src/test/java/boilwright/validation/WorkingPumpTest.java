@@ -92,4 +92,15 @@ class WorkingPumpTest {
         assertThat(off / 60).isBetween(30.0, 150.0);
         assertThat(ThermalProbe.time(run, "jets-gone", "").orElseThrow()).isBetween(30.0, off / 3);
     }
+
+    /** Common practice and trade: without water a pump of this size no longer pumps, and its oil goes. */
+    @Test
+    void withoutWaterTheBodyStopsCondensing() {
+        Rig rig = DemoRig.named("mirror-club");
+        SteadyState dry = ThermalProbe.steady(RigChange.waterFlow(rig, 0));
+        SteadyState cooled = ThermalProbe.steady(rig);
+        assertThat(dry.stages()).noneMatch(StageState::lit);
+        assertThat(dry.oilLossKgPerS()).isGreaterThan(1e3 * cooled.oilLossKgPerS());
+        assertThat(dry.liquidTemperatureK()).isGreaterThan(cooled.liquidTemperatureK());
+    }
 }
