@@ -1,7 +1,10 @@
 package boilwright.dashboard.chart;
 
 import boilwright.units.Dimension;
+import boilwright.units.UnitSpelling;
+import boilwright.units.UnitTable;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * What an axis measures and how it is laid out at first.
@@ -12,6 +15,7 @@ import java.util.List;
  * @param fromZero whether zero is always in view on a linear axis
  * @param floor SI; what lies below is left out of the first view (one can still zoom there); NaN for none. For quantities that
  *     fall over so many decades that nothing else could be read
+ * @param unit the unit at first; empty for the one in which people usually read values of that size
  * @param stretches parts of a time axis with clocks of their own, in order and without gaps; empty for one clock
  */
 public record Axis(
@@ -20,6 +24,7 @@ public record Axis(
         boolean logarithmic,
         boolean fromZero,
         double floor,
+        Optional<UnitSpelling> unit,
         List<Stretch> stretches) {
     public Axis {
         stretches = List.copyOf(stretches);
@@ -27,7 +32,7 @@ public record Axis(
 
     /** A linear axis. */
     public static Axis of(String title, Dimension dimension) {
-        return new Axis(title, dimension, false, false, Double.NaN, List.of());
+        return new Axis(title, dimension, false, false, Double.NaN, Optional.empty(), List.of());
     }
 
     /** An axis of time with one clock. */
@@ -37,22 +42,32 @@ public record Axis(
 
     /** An axis of time whose parts have clocks of their own. */
     public static Axis time(String title, List<Stretch> stretches) {
-        return new Axis(title, Dimension.TIME, false, false, Double.NaN, stretches);
+        return new Axis(title, Dimension.TIME, false, false, Double.NaN, Optional.empty(), stretches);
     }
 
     /** The same axis, logarithmic. */
     public Axis log() {
-        return new Axis(title, dimension, true, fromZero, floor, stretches);
+        return new Axis(title, dimension, true, fromZero, floor, unit, stretches);
     }
 
     /** The same axis with zero always in view. */
     public Axis withZero() {
-        return new Axis(title, dimension, logarithmic, true, floor, stretches);
+        return new Axis(title, dimension, logarithmic, true, floor, unit, stretches);
     }
 
     /** The same axis with what is lower left out of the first view. */
     public Axis above(double lowest) {
-        return new Axis(title, dimension, logarithmic, fromZero, lowest, stretches);
+        return new Axis(title, dimension, logarithmic, fromZero, lowest, unit, stretches);
+    }
+
+    /**
+     * The same axis, at first in this unit.
+     *
+     * @param spelling one that the table of units has for the dimension
+     */
+    public Axis in(String spelling) {
+        UnitSpelling first = UnitTable.find(spelling, dimension).orElseThrow();
+        return new Axis(title, dimension, logarithmic, fromZero, floor, Optional.of(first), stretches);
     }
 
     boolean isTime() {

@@ -7,7 +7,7 @@ import java.util.List;
 /** Where the numbers and names of the axes stand. */
 final class AxisPlan {
     /** Height of a step of the y axis, in lines of text, at least. */
-    private static final double Y_STEP = 2.2;
+    private static final double Y_STEP = 1.7;
 
     private static final double GAP_EMS = 1.4;
 
@@ -88,8 +88,9 @@ final class AxisPlan {
             double to = Math.min(scale.highPx(), scale.px(stretch.toX()));
             String full = stretch.ticking() ? WindowText.say("chart.axis.time", stretch.title()) : stretch.title();
             String text = lettering.width(full, false) <= to - from ? full : stretch.title();
-            if (to > from) {
-                names.add(new Caption(lettering.fitted(text, false, to - from), (from + to) / 2, y));
+            // A name cut short would say less than none; the cursor says where it stands.
+            if (lettering.width(text, false) <= to - from) {
+                names.add(new Caption(text, (from + to) / 2, y));
             }
         }
         return names;

@@ -17,10 +17,12 @@ import javafx.scene.control.ToggleButton;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
+import javafx.util.StringConverter;
 
 /** The line above a chart: its title, units, the table and everything else in one menu. */
 final class ChartBar extends HBox {
     private final Label title = new Label();
+    private final ComboBox<String> titles = new ComboBox<>();
     private final ComboBox<UnitSpelling> xUnit = new ComboBox<>();
     private final ComboBox<UnitSpelling> yUnit = new ComboBox<>();
     private final ToggleButton table = new ToggleButton(WindowText.say("chart.table"));
@@ -31,19 +33,31 @@ final class ChartBar extends HBox {
     private boolean showing;
 
     /**
+     * @param named hears which of several charts is wanted
      * @param chosen hears of other units and axes
      * @param gestures zoom
      * @param export writes a file
      */
-    ChartBar(Consumer<Choice> chosen, ChartGestures gestures, Consumer<ChartFormat> export) {
+    ChartBar(Consumer<String> named, Consumer<Choice> chosen, ChartGestures gestures, Consumer<ChartFormat> export) {
         this.chosen = chosen;
-        getStyleClass().add("chart-bar");
+        getStyleClass().add("series-bar");
         setAlignment(Pos.CENTER_LEFT);
-        title.getStyleClass().add("chart-title");
+        title.getStyleClass().add("series-title");
+        titles.getStyleClass().add("series-titles");
+        titles.setAccessibleText(WindowText.say("chart.titles"));
+        titles.valueProperty().addListener((property, before, now) -> {
+            if (!showing && now != null) {
+                named.accept(now);
+            }
+        });
+        title.managedProperty().bind(title.visibleProperty());
+        titles.managedProperty().bind(titles.visibleProperty());
+        titles.visibleProperty().bind(title.visibleProperty().not());
         Region gap = new Region();
         HBox.setHgrow(gap, Priority.ALWAYS);
         for (ComboBox<UnitSpelling> box : List.of(xUnit, yUnit)) {
-            box.getStyleClass().add("chart-unit");
+            box.getStyleClass().add("series-unit");
+            box.setConverter(new UnitWords());
             box.managedProperty().bind(box.visibleProperty());
             box.valueProperty().addListener((property, before, now) -> tell());
         }
@@ -67,7 +81,7 @@ final class ChartBar extends HBox {
             item.setId("chart-export-" + format.ending());
             more.getItems().add(item);
         }
-        getChildren().addAll(title, gap, xUnit, yUnit, table, more);
+        getChildren().addAll(title, titles, gap, xUnit, yUnit, table, more);
     }
 
     private static MenuItem item(String key, Runnable what) {
@@ -82,10 +96,19 @@ final class ChartBar extends HBox {
         }
     }
 
-    /** Shows what is chosen. */
-    void show(ChartData data, Choice choice) {
+    /**
+     * Shows what is chosen.
+     *
+     * @param all titles of all the charts that are offered
+     */
+    void show(List<String> all, ChartData data, Choice choice) {
         showing = true;
         title.setText(data.title());
+        title.setVisible(all.size() < 2);
+        if (!titles.getItems().equals(all)) {
+            titles.getItems().setAll(all);
+        }
+        titles.setValue(data.title());
         offer(xUnit, data.x(), choice.xUnit());
         offer(yUnit, data.y(), choice.yUnit());
         xUnit.setVisible(!data.x().isTime() && xUnit.getItems().size() > 1);
@@ -105,6 +128,19 @@ final class ChartBar extends HBox {
         }
         box.setValue(unit);
         box.setAccessibleText(WindowText.say("chart.unit", axis.title()));
+    }
+
+    /** Units as they are written; a plain number has no unit to write and gets a word. */
+    private static final class UnitWords extends StringConverter<UnitSpelling> {
+        @Override
+        public String toString(UnitSpelling unit) {
+            return unit == null ? "" : unit.isPlain() ? WindowText.say("chart.unit.plain") : unit.text();
+        }
+
+        @Override
+        public UnitSpelling fromString(String text) {
+            throw new UnsupportedOperationException("units are chosen, not typed");
+        }
     }
 
     ToggleButton table() {

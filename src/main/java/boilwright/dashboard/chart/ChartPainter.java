@@ -1,5 +1,6 @@
 package boilwright.dashboard.chart;
 
+import boilwright.dashboard.text.WindowText;
 import javafx.scene.paint.Color;
 
 /** Paints a laid out chart, all but the cursor, onto any surface. */
@@ -43,6 +44,7 @@ final class ChartPainter {
             curve(plan.data().series().get(i), i);
         }
         s.unclip();
+        limitNames();
         spots();
         names();
     }
@@ -112,14 +114,26 @@ final class ChartPainter {
         for (Caption name : plan.xNames()) {
             s.text(name.text(), name.x(), name.y(), Surface.Align.CENTER, false, colors.ink());
         }
-        double title = plan.plot().top() - lettering.lineHeight() * (lanes() + 0.8);
-        s.text(
-                ChartWords.yTitle(plan.data(), plan.choice()),
-                plot.left(),
-                title,
-                Surface.Align.LEFT,
-                false,
-                colors.ink());
+        double y = plot.top() - lettering.lineHeight() * (lanes() + 0.8);
+        String title = ChartWords.yTitle(plan.data(), plan.choice());
+        s.text(title, plot.left(), y, Surface.Align.LEFT, false, colors.ink());
+        unnamed(y, title);
+    }
+
+    /** Says that some events have no room for their names, where there is room for that at least. */
+    private void unnamed(double y, String title) {
+        long without = plan.unnamed();
+        if (without == 0) {
+            return;
+        }
+        String words = WindowText.say(
+                "chart.marks-unnamed",
+                Long.toString(without),
+                Integer.toString(plan.flags().size()));
+        double room = plot.width() - lettering.width(title, false) - em;
+        if (lettering.width(words, false) <= room) {
+            s.text(words, plot.right(), y, Surface.Align.RIGHT, false, colors.muted());
+        }
     }
 
     private int lanes() {
@@ -158,9 +172,12 @@ final class ChartPainter {
             if (y >= plot.top() - 0.5 && y <= plot.bottom() + 0.5) {
                 limitLine(sharp(y), limit.side() == Limit.Side.AT_MOST ? -1 : 1);
             }
-            veiled(caption, true);
             s.end();
         }
+    }
+
+    private void limitNames() {
+        plan.limits().forEach(caption -> veiled(caption, true));
     }
 
     /** A line with hatching on the side where nothing may be. */

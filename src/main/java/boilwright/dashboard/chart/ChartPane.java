@@ -51,7 +51,6 @@ final class ChartPane extends Region implements ChartColorProperties.Owner {
         choice.addListener((property, before, now) -> stale());
         view.addListener((property, before, now) -> stale());
         cursor.addListener((property, before, now) -> cursorMoved());
-        focusedProperty().addListener((property, before, now) -> cursorMoved());
     }
 
     ObjectProperty<ChartData> dataProperty() {
@@ -92,9 +91,14 @@ final class ChartPane extends Region implements ChartColorProperties.Owner {
         requestLayout();
     }
 
+    /** At once, and not with the next layout: that would lay the whole window out for every step of the cursor. */
     private void cursorMoved() {
-        cursorStale = true;
-        requestLayout();
+        if (stale || plan == null || getScene() == null || !isVisible()) {
+            cursorStale = true;
+            requestLayout();
+        } else {
+            paintOver();
+        }
     }
 
     @Override
@@ -201,21 +205,21 @@ final class ChartPane extends Region implements ChartColorProperties.Owner {
 
     @Override
     protected double computeMinWidth(double height) {
-        return 160;
+        return 12 * type.getFont().getSize();
     }
 
     @Override
     protected double computeMinHeight(double width) {
-        return 120;
+        return 10 * type.getFont().getSize();
     }
 
     @Override
     protected double computePrefWidth(double height) {
-        return 480;
+        return 40 * type.getFont().getSize();
     }
 
     @Override
     protected double computePrefHeight(double width) {
-        return 280;
+        return 20 * type.getFont().getSize();
     }
 }

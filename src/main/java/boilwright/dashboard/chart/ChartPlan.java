@@ -1,6 +1,5 @@
 package boilwright.dashboard.chart;
 
-import boilwright.dashboard.text.WindowText;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -40,6 +39,11 @@ record ChartPlan(
         List<Caption> spots,
         double namesX) {
     private static final double MOST_BESIDE = 0.42;
+    /** Charts below each other have their axes in line as long as their names and numbers are of the usual length. */
+    private static final double LEFT_EMS = 3;
+
+    private static final double NAME_EMS = 6.5;
+    private static final double READING_EMS = 6.2;
     private static final double LEADER_EMS = 2.2;
     private static final double LEAST_PLOT = 20;
     private static final double LANES_SHARE = 0.22;
@@ -61,13 +65,9 @@ record ChartPlan(
         double top = headPx + line;
         double fewest = bottom - top - (data.marks().isEmpty() ? 0 : lanes * line);
         List<Tick> yTicks = AxisPlan.y(y, Math.max(LEAST_PLOT, fewest), line);
-        double left = em * 0.9
-                + yTicks.stream()
-                        .mapToDouble(t -> lettering.width(t.text(), false))
-                        .max()
-                        .orElse(0);
-        double readings = readingWidth(y, lettering);
-        double names = namesWidth(data, lettering);
+        double left = left(data, yTicks, lettering);
+        double readings = Math.max(READING_EMS * em, readingWidth(y, lettering));
+        double names = Math.max(NAME_EMS * em, namesWidth(data, lettering));
         double beside = Math.min(MOST_BESIDE * width, LEADER_EMS * em + names + 0.7 * em + readings);
         double right = Math.max(left + LEAST_PLOT, width - beside - 0.5 * em);
         x = x.onto(left, right);
@@ -89,7 +89,7 @@ record ChartPlan(
                 AxisPlan.x(data, x, bottom + 0.75 * line, lettering),
                 AxisPlan.names(data, choice, x, bottom + 1.75 * line, lettering),
                 flags,
-                limits(data, choice, plot, y, lettering),
+                LimitPlan.of(data, choice, plot, x, y, lettering),
                 entries(data, plot, x, y, width - 0.7 * em - readings - namesX, lettering),
                 SpotPlan.of(data, plot, x, y, lettering),
                 namesX);
@@ -98,7 +98,19 @@ record ChartPlan(
     private static Scale inView(Scale all, double low, double high) {
         double lowT = Double.isNaN(low) ? all.lowT() : all.t(low);
         double highT = Double.isNaN(high) ? all.highT() : all.t(high);
+        // The data may have become shorter since the view was chosen.
+        lowT = Double.isNaN(low) ? lowT : Math.max(lowT, Math.min(all.lowT(), highT));
+        highT = Double.isNaN(high) ? highT : Math.min(highT, Math.max(all.highT(), lowT));
         return Double.isFinite(lowT) && Double.isFinite(highT) && highT > lowT ? all.from(lowT, highT) : all;
+    }
+
+    private static double left(ChartData data, List<Tick> yTicks, Lettering lettering) {
+        double numbers = yTicks.stream()
+                .mapToDouble(t -> lettering.width(t.text(), false))
+                .max()
+                .orElse(0);
+        double firstClock = data.x().isTime() ? 0.6 * lettering.width(Ticks.clock(0), false) : 0;
+        return Math.max(LEFT_EMS * lettering.size(), Math.max(firstClock, numbers + 0.9 * lettering.size()));
     }
 
     private static double readingWidth(Scale y, Lettering lettering) {
@@ -138,37 +150,6 @@ record ChartPlan(
             }
         }
         return flags;
-    }
-
-    private static List<Caption> limits(ChartData data, Choice choice, Box plot, Scale y, Lettering lettering) {
-        double line = lettering.lineHeight();
-        List<String> texts = new ArrayList<>();
-        double[] wanted = new double[data.limits().size()];
-        for (int i = 0; i < wanted.length; i++) {
-            Limit limit = data.limits().get(i);
-            double at = y.px(limit.si());
-            String text = ChartWords.limit(limit, choice.yUnit());
-            if (at < plot.top() - 0.5) {
-                text = WindowText.say("chart.limit.above", text);
-                wanted[i] = plot.top() + line / 2;
-            } else if (!(at <= plot.bottom() + 0.5)) {
-                text = WindowText.say("chart.limit.below", text);
-                wanted[i] = plot.bottom() - line / 2;
-            } else {
-                // On the good side, where the curves should be; the hatching stands on the other.
-                int down = limit.side() == Limit.Side.AT_MOST ? 1 : -1;
-                wanted[i] = at + down * 0.65 * line;
-            }
-            texts.add(text);
-        }
-        double[] places = LabelSpread.apart(wanted, line, plot.top(), plot.bottom());
-        List<Caption> captions = new ArrayList<>();
-        for (int i = 0; i < places.length; i++) {
-            double room = plot.width() - lettering.size();
-            captions.add(new Caption(
-                    lettering.fitted(texts.get(i), false, room), plot.left() + 0.6 * lettering.size(), places[i]));
-        }
-        return captions;
     }
 
     private static List<Entry> entries(ChartData data, Box plot, Scale x, Scale y, double room, Lettering lettering) {

@@ -13,7 +13,10 @@ final class ChartTable extends TableView<Integer> {
     private ChartRows rows;
 
     ChartTable() {
-        getStyleClass().add("chart-table");
+        getStyleClass().add("series-table");
+        // The picture decides how large the chart is; otherwise it would jump when the table comes.
+        setMinSize(0, 0);
+        setPrefSize(0, 0);
         setPlaceholder(new Label(WindowText.say("chart.nothing")));
     }
 

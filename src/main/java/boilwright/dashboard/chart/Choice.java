@@ -14,15 +14,13 @@ import boilwright.units.UnitTable;
 record Choice(UnitSpelling xUnit, UnitSpelling yUnit, boolean xLog, boolean yLog) {
     /** What suits the data: units in which people read values of that size. */
     static Choice suiting(ChartData data) {
-        double x = 0;
-        double y = 0;
-        for (Series one : data.series()) {
-            x = Math.max(x, greatest(one.x()));
-            y = Math.max(y, greatest(one.y()));
-        }
+        double x =
+                data.series().stream().mapToDouble(s -> greatest(s.x())).max().orElse(0);
+        double y =
+                data.series().stream().mapToDouble(s -> greatest(s.y())).max().orElse(0);
         return new Choice(
-                UnitTable.usual(x, data.x().dimension()),
-                UnitTable.usual(y, data.y().dimension()),
+                data.x().unit().orElseGet(() -> UnitTable.usual(x, data.x().dimension())),
+                data.y().unit().orElseGet(() -> UnitTable.usual(y, data.y().dimension())),
                 data.x().logarithmic(),
                 data.y().logarithmic());
     }

@@ -82,11 +82,17 @@ final class CursorPainter {
         double top = plan.plot().bottom() + 1;
         double y = plan.plot().bottom() + 0.75 * lettering.lineHeight();
         double bottom = y + 0.6 * lettering.lineHeight();
-        s.fill(
-                new double[] {middle - half, middle + half, middle + half, middle - half},
-                new double[] {top, top, bottom, bottom},
-                4,
-                colors.paper());
+        double left = middle - half;
+        double right = middle + half;
+        // A number half covered could be read as another one.
+        for (Caption number : plan.xTicks()) {
+            double reach = lettering.width(number.text(), false) / 2 + 1;
+            if (!number.text().isEmpty() && number.x() + reach > middle - half && number.x() - reach < middle + half) {
+                left = Math.min(left, number.x() - reach);
+                right = Math.max(right, number.x() + reach);
+            }
+        }
+        s.fill(new double[] {left, right, right, left}, new double[] {top, top, bottom, bottom}, 4, colors.paper());
         s.text(words, middle, y, Surface.Align.CENTER, true, colors.ink());
     }
 }

@@ -28,11 +28,12 @@ public final class SeriesChart extends VBox {
     private final ChartPane pane = new ChartPane();
     private final ChartGestures gestures = new ChartGestures(pane);
     private final ChartTable table = new ChartTable();
-    private final ChartBar bar = new ChartBar(this::choose, gestures, this::export);
+    private final ChartBar bar = new ChartBar(this::show, this::choose, gestures, this::export);
     private final Label notes = new Label();
     private final Label told = new Label();
     private final ObjectProperty<FileChoice> files =
             new SimpleObjectProperty<>(this, "files", new SystemFileChoice(this));
+    private List<ChartData> offered = List.of();
     private boolean chosenByHand;
 
     /** A chart with nothing in it yet. */
@@ -47,9 +48,23 @@ public final class SeriesChart extends VBox {
             label.setWrapText(true);
             label.managedProperty().bind(label.textProperty().isNotEmpty());
         }
-        notes.getStyleClass().add("chart-notes");
-        told.getStyleClass().add("chart-told");
+        notes.getStyleClass().add("series-notes");
+        told.getStyleClass().add("series-told");
         getChildren().addAll(bar, middle, notes, told);
+    }
+
+    /**
+     * Offers several charts in the place of one: the title becomes a choice. The one chosen before stays chosen.
+     *
+     * @param several at least one, each with a title of its own
+     */
+    public void setData(List<ChartData> several) {
+        offered = List.copyOf(several);
+        String shown = data() == null ? "" : data().title();
+        setShown(offered.stream()
+                .filter(one -> one.title().equals(shown))
+                .findFirst()
+                .orElse(offered.get(0)));
     }
 
     /**
@@ -57,6 +72,15 @@ public final class SeriesChart extends VBox {
      * in view as long as the axes keep their meaning.
      */
     public void setData(ChartData data) {
+        setData(List.of(data));
+    }
+
+    /** Shows the chart with this title of those offered. */
+    private void show(String title) {
+        offered.stream().filter(one -> one.title().equals(title)).findFirst().ifPresent(this::setShown);
+    }
+
+    private void setShown(ChartData data) {
         ChartData before = pane.dataProperty().get();
         boolean same = before != null
                 && before.x().dimension() == data.x().dimension()
@@ -90,7 +114,7 @@ public final class SeriesChart extends VBox {
     private void refresh() {
         ChartData data = pane.dataProperty().get();
         Choice choice = pane.choiceProperty().get();
-        bar.show(data, choice);
+        bar.show(offered.stream().map(ChartData::title).toList(), data, choice);
         notes.setText(String.join(" ", new ArrayList<>(ChartWords.leftOut(data, choice))));
         fillTable();
     }
