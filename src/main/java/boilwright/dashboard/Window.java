@@ -93,7 +93,7 @@ final class Window {
             PageName name, PageContext context, ObservableValue<RunTimeline> timeline, DoubleProperty cursorS) {
         return switch (name) {
             case RIG -> new RigPage(context);
-            case HEAT -> new HeatPage(context);
+            case HEAT -> new HeatPage(context, timeline, cursorS);
             case TIME -> new TimePage(context, timeline, cursorS);
             case FLUIDS -> new FluidsPage(context, work, asker::fluidToOpen);
         };
