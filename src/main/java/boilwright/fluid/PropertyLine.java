@@ -3,6 +3,7 @@ package boilwright.fluid;
 import boilwright.fluid.PropertyValue.BeyondRange;
 import boilwright.fluid.PropertyValue.Figure;
 import boilwright.fluid.PropertyValue.Span;
+import boilwright.fluid.PropertyValue.Uncertainty;
 import boilwright.units.Dimension;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -113,5 +114,23 @@ public final class PropertyLine {
         return refused || !Range.of(evaluated).contains(temperatureK)
                 ? OptionalDouble.empty()
                 : OptionalDouble.of(known.relation().value(temperatureK));
+    }
+
+    /** Between which values the figure lies by its uncertainty, SI; empty when there is no figure or no uncertainty is stated. */
+    public Optional<Range> within(double temperatureK) {
+        OptionalDouble value = valueAt(temperatureK);
+        return value.isEmpty()
+                ? Optional.empty()
+                : figure.flatMap(known -> known.provenance().uncertainty())
+                        .map(uncertainty -> around(value.getAsDouble(), uncertainty));
+    }
+
+    private static Range around(double value, Uncertainty uncertainty) {
+        double by = uncertainty.value();
+        return switch (uncertainty.kind()) {
+            case RELATIVE -> new Range(value - by * Math.abs(value), value + by * Math.abs(value));
+            case FACTOR -> new Range(value / by, value * by);
+            case ABSOLUTE -> new Range(value - by, value + by);
+        };
     }
 }

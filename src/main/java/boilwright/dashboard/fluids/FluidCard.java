@@ -1,5 +1,6 @@
 package boilwright.dashboard.fluids;
 
+import boilwright.dashboard.chart.SeriesChart;
 import boilwright.dashboard.text.WindowText;
 import boilwright.fluid.PropertyLine;
 import java.util.List;
@@ -22,6 +23,10 @@ final class FluidCard extends VBox {
     /** Width from which figures and chart stand side by side, in letters. */
     private static final double WIDE_EMS = 84;
 
+    private static final double FIGURES_SHARE = 0.53;
+    /** Width below which the buttons stand below the name, in letters. */
+    private static final double SMALL_EMS = 48;
+
     private final Label title = new Label();
     private final Label caution = new Label();
     private final Label message = new Label();
@@ -29,9 +34,11 @@ final class FluidCard extends VBox {
     private final ToggleButton figures = new ToggleButton(WindowText.say("fluids.view.figures"));
     private final ToggleButton curves = new ToggleButton(WindowText.say("fluids.view.curves"));
     private final HBox views = new HBox(figures, curves);
+    private final HBox buttons = new HBox(views, use);
+    private final HBox head = new HBox(title, buttons);
     private final TemperatureChoice temperature = new TemperatureChoice(this::fill);
     private final DetailList details = new DetailList();
-    private final Region chart;
+    private final SeriesChart chart;
     private final HBox body = new HBox();
     private List<PropertyLine> lines = List.of();
     private FluidRow row;
@@ -40,7 +47,7 @@ final class FluidCard extends VBox {
      * @param chart the chart of vapour pressures
      * @param use puts a fluid into the rig
      */
-    FluidCard(Region chart, Consumer<FluidRow> use) {
+    FluidCard(SeriesChart chart, Consumer<FluidRow> use) {
         this.chart = chart;
         getStyleClass().add("fluid-card");
         title.getStyleClass().add("fluid-title");
@@ -51,9 +58,11 @@ final class FluidCard extends VBox {
         this.use.setId("fluids-use");
         this.use.setMinWidth(USE_PREF_SIZE);
         this.use.setOnAction(event -> use.accept(row));
-        HBox head = new HBox(title, views, this.use);
         head.getStyleClass().add("fluid-head");
         head.setAlignment(Pos.CENTER_LEFT);
+        buttons.getStyleClass().add("fluid-head");
+        buttons.setAlignment(Pos.CENTER_LEFT);
+        views.setAlignment(Pos.CENTER_LEFT);
         caution.getStyleClass().add("caution");
         caution.setId("fluids-caution");
         caution.setWrapText(true);
@@ -63,12 +72,13 @@ final class FluidCard extends VBox {
         views();
         VBox.setVgrow(body, Priority.ALWAYS);
         body.getStyleClass().add("fluid-body");
-        body.setMinHeight(0);
         for (Region part : List.of(head, caution, temperature)) {
             part.setMinHeight(USE_PREF_SIZE);
         }
         getChildren().addAll(head, message, caution, temperature, body);
         setVisible(false);
+        // One temperature for both: the chart's cursor and the figures.
+        chart.cursorXProperty().addListener((property, before, now) -> temperature.pointAt(now.doubleValue()));
         widthProperty().addListener((property, before, now) -> arrange());
         caution.fontProperty().addListener((property, before, now) -> arrange());
         arrange();
@@ -96,6 +106,17 @@ final class FluidCard extends VBox {
 
     private void arrange() {
         boolean wide = getWidth() > WIDE_EMS * caution.getFont().getSize();
+        boolean small = getWidth() < SMALL_EMS * caution.getFont().getSize();
+        // Only when it has to be: what is moved loses the focus.
+        if (small == head.getChildren().contains(buttons)) {
+            head.getChildren().remove(buttons);
+            getChildren().remove(buttons);
+            if (small) {
+                getChildren().add(1, buttons);
+            } else {
+                head.getChildren().add(buttons);
+            }
+        }
         views.setVisible(!wide);
         views.setManaged(!wide);
         boolean withFigures = wide || figures.isSelected();
@@ -108,8 +129,8 @@ final class FluidCard extends VBox {
             body.getChildren().setAll(shown);
         }
         for (Region part : shown) {
-            part.setMinHeight(0);
-            part.setPrefWidth(0);
+            part.setMinSize(0, 0);
+            part.setPrefWidth(getWidth() * (part == details ? FIGURES_SHARE : 1 - FIGURES_SHARE));
             HBox.setHgrow(part, Priority.ALWAYS);
         }
     }
@@ -137,6 +158,8 @@ final class FluidCard extends VBox {
     }
 
     private void fill() {
-        details.show(DetailLine.all(lines, temperature.temperatureK()));
+        double atK = temperature.temperatureK();
+        details.show(DetailLine.all(lines, atK));
+        chart.cursorXProperty().set(atK);
     }
 }

@@ -1,5 +1,6 @@
 package boilwright.dashboard.fluids;
 
+import boilwright.dashboard.text.WindowText;
 import boilwright.errors.ComputationException;
 import boilwright.fluid.FluidLibrary;
 import boilwright.fluid.FluidRecord;
@@ -62,6 +63,12 @@ public record FluidRow(
         return library.workingFluids().stream()
                 .map(id -> of(library, id, boilerPa))
                 .toList();
+    }
+
+    /** What it is chemically, in words. */
+    public String familyInWords() {
+        return family.map(one -> WindowText.say("fluids.family." + one.replace(' ', '-')))
+                .orElseGet(() -> WindowText.say("fluids.family.not-stated"));
     }
 
     /** A fluid's file need not reach so far; then the table says that there is no figure. */

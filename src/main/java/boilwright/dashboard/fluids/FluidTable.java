@@ -4,7 +4,9 @@ import boilwright.dashboard.text.WindowText;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
+import javafx.beans.property.BooleanProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
+import javafx.beans.property.SimpleBooleanProperty;
 import javafx.css.PseudoClass;
 import javafx.geometry.Pos;
 import javafx.scene.control.Label;
@@ -19,20 +21,27 @@ import javafx.scene.layout.HBox;
 /** All working fluids, a line each, to be sorted by any figure; the fluid of the rig is marked. */
 final class FluidTable extends TableView<FluidRow> {
     private static final PseudoClass IN_RIG = PseudoClass.getPseudoClass("in-rig");
-    private static final double NAME_EMS = 17;
-    private static final double FAMILY_EMS = 9;
+    private static final double NAME_EMS = 14;
+    private static final double FAMILY_EMS = 7.8;
     private static final double FIGURE_EMS = 6.2;
-    private static final double HEAD_EMS = 3.6;
+    private static final double PRESSURE_EMS = 6.8;
+    /** Width of the names from which there is room for what the fluid is called in full. */
+    private static final double TITLE_EMS = 42;
+
+    private static final double HEAD_EMS = 3.1;
     private static final double ROW_EMS = 2.1;
-    private static final double LEAST_ROWS = 4;
+    private static final int LEAST_ROWS = 4;
+    private static final int MOST_ROWS = 9;
     /** What the scroll bar takes. */
     private static final double BESIDE_EMS = 1.2;
 
     private final TableColumn<FluidRow, String> name = new TableColumn<>(WindowText.say("fluids.column.name"));
     private final TableColumn<FluidRow, String> family = new TableColumn<>(WindowText.say("fluids.column.family"));
     private final List<TableColumn<FluidRow, OptionalDouble>> figures = new ArrayList<>();
+    private final BooleanProperty roomForTitles = new SimpleBooleanProperty(this, "roomForTitles");
     private String inRig = "";
     private double em;
+    private int leastRows = LEAST_ROWS;
 
     FluidTable() {
         setId("fluids-table");
@@ -42,7 +51,8 @@ final class FluidTable extends TableView<FluidRow> {
         name.setCellValueFactory(
                 cell -> new ReadOnlyObjectWrapper<>(cell.getValue().id()));
         name.setCellFactory(column -> new NameCell());
-        family.setCellValueFactory(cell -> new ReadOnlyObjectWrapper<>(familyOf(cell.getValue())));
+        family.setCellValueFactory(
+                cell -> new ReadOnlyObjectWrapper<>(cell.getValue().familyInWords()));
         getColumns().add(name);
         getColumns().add(family);
         for (FluidColumn figure : FluidColumn.values()) {
@@ -87,9 +97,15 @@ final class FluidTable extends TableView<FluidRow> {
         refresh();
     }
 
-    /** Takes the size of the type, px, from which widths follow. */
-    void letters(double size) {
+    /**
+     * Takes the size of the type, from which widths follow.
+     *
+     * @param size px
+     * @param roomy whether every usual fluid may stay in view
+     */
+    void letters(double size, boolean roomy) {
         em = size;
+        leastRows = roomy ? MOST_ROWS : LEAST_ROWS;
         setFixedCellSize(Math.ceil(ROW_EMS * em));
         fit();
         tall();
@@ -99,7 +115,8 @@ final class FluidTable extends TableView<FluidRow> {
         double height = HEAD_EMS * em + Math.max(1, getItems().size()) * getFixedCellSize();
         setPrefHeight(height);
         setMaxHeight(height);
-        setMinHeight(HEAD_EMS * em + LEAST_ROWS * getFixedCellSize());
+        int rows = Math.max(1, Math.min(leastRows, getItems().size()));
+        setMinHeight(HEAD_EMS * em + rows * getFixedCellSize());
     }
 
     /** Every column as wide as its words; what is left over goes to the names. */
@@ -107,17 +124,13 @@ final class FluidTable extends TableView<FluidRow> {
         family.setPrefWidth(FAMILY_EMS * em);
         double others = FAMILY_EMS * em;
         for (TableColumn<FluidRow, OptionalDouble> column : figures) {
-            column.setPrefWidth(FIGURE_EMS * em);
-            others += FIGURE_EMS * em;
+            double width = column == figures.get(FluidColumn.VAPOUR.ordinal()) ? PRESSURE_EMS : FIGURE_EMS;
+            column.setPrefWidth(width * em);
+            others += width * em;
         }
-        name.setPrefWidth(Math.max(NAME_EMS * em, getWidth() - others - BESIDE_EMS * em));
-    }
-
-    /** What a fluid is chemically, in words. */
-    static String familyOf(FluidRow row) {
-        return row.family()
-                .map(family -> WindowText.say("fluids.family." + family.replace(' ', '-')))
-                .orElseGet(() -> WindowText.say("fluids.family.not-stated"));
+        double names = Math.max(NAME_EMS * em, getWidth() - others - BESIDE_EMS * em);
+        name.setPrefWidth(names);
+        roomForTitles.set(names > TITLE_EMS * em);
     }
 
     private final class Row extends TableRow<FluidRow> {
@@ -132,39 +145,46 @@ final class FluidTable extends TableView<FluidRow> {
 
     /** The name, with what is particular about this fluid. */
     private final class NameCell extends TableCell<FluidRow, String> {
-        private final Label name = new Label();
-        private final Label rig = new Label(WindowText.say("fluids.in-rig"));
-        private final Label own = new Label(WindowText.say("fluids.own"));
-        private final HBox line = new HBox(name);
+        private final Label id = new Label();
+        private final Label title = new Label();
+        private final Label rig = tag("fluids.in-rig");
+        private final Label own = tag("fluids.own");
+        private final HBox line = new HBox(id, title, rig, own);
 
         NameCell() {
             line.getStyleClass().add("fluid-name");
             line.setAlignment(Pos.CENTER_LEFT);
-            rig.getStyleClass().add("fluid-tag");
-            own.getStyleClass().add("fluid-tag");
-            rig.setMinWidth(USE_PREF_SIZE);
-            own.setMinWidth(USE_PREF_SIZE);
+            id.getStyleClass().add("fluid-id");
+            title.getStyleClass().add("fluid-called");
+            title.visibleProperty().bind(roomForTitles);
+            for (Label label : List.of(title, rig, own)) {
+                label.managedProperty().bind(label.visibleProperty());
+            }
+        }
+
+        private static Label tag(String key) {
+            Label label = new Label(WindowText.say(key));
+            label.getStyleClass().add("fluid-tag");
+            label.setMinWidth(USE_PREF_SIZE);
+            return label;
         }
 
         @Override
-        protected void updateItem(String id, boolean empty) {
-            super.updateItem(id, empty);
+        protected void updateItem(String name, boolean empty) {
+            super.updateItem(name, empty);
             FluidRow row = empty ? null : getTableRow().getItem();
             if (row == null) {
                 setGraphic(null);
                 setAccessibleText("");
                 return;
             }
-            name.setText(id);
-            line.getChildren().setAll(name);
-            if (id.equals(inRig)) {
-                line.getChildren().add(rig);
-            }
-            if (row.ownFile().isPresent()) {
-                line.getChildren().add(own);
-            }
+            boolean inThere = name.equals(inRig);
+            id.setText(name);
+            title.setText(row.title());
+            rig.setVisible(inThere);
+            own.setVisible(row.ownFile().isPresent());
             setGraphic(line);
-            setAccessibleText(row.title() + (id.equals(inRig) ? ", " + WindowText.say("fluids.in-rig-long") : ""));
+            setAccessibleText(row.title() + (inThere ? ", " + WindowText.say("fluids.in-rig-long") : ""));
         }
     }
 

@@ -1,6 +1,7 @@
 package boilwright.dashboard.fluids;
 
 import boilwright.answers.Cautions;
+import boilwright.dashboard.chart.SeriesChart;
 import boilwright.dashboard.pages.PageContext;
 import boilwright.dashboard.text.WindowText;
 import boilwright.dashboard.work.BackgroundWork;
@@ -20,6 +21,7 @@ import java.util.Optional;
 import java.util.function.Supplier;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
+import javafx.scene.control.ScrollPane;
 import javafx.scene.control.Tooltip;
 import javafx.scene.input.DragEvent;
 import javafx.scene.input.TransferMode;
@@ -29,9 +31,12 @@ import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 
 /** Every working fluid side by side, one of them in full, and the way to put it into the rig or to bring one of one's own. */
-public final class FluidsPage extends VBox {
+public final class FluidsPage extends ScrollPane {
     /** Boiler pressure at which fluids are compared until it is known what this pump needs, Pa. */
     private static final double USUAL_PA = 100;
+
+    /** Height below which the table gives way to what is below it, in letters. */
+    private static final double LOW_EMS = 42;
 
     private final PageContext context;
     private final BackgroundWork work;
@@ -39,8 +44,11 @@ public final class FluidsPage extends VBox {
     private final Label basis = new Label();
     private final OwnFluids own;
     private final FluidCard card;
-    private Map<String, List<PropertyLine>> lines = Map.of();
+    private final SeriesChart chart = new SeriesChart();
+    private Map<String, Known> known = Map.of();
     private String wanted;
+
+    private record Known(List<PropertyLine> lines, VapourCurve curve) {}
 
     /**
      * A page that follows the session, the answers and the shelf of fluids.
@@ -53,16 +61,23 @@ public final class FluidsPage extends VBox {
         this.work = work;
         wanted = context.session().rig().fluidId();
         own = new OwnFluids(context, work, id -> wanted = id);
-        card = new FluidCard(new Region(), this::use);
-        getStyleClass().addAll("page", "fluids-page");
+        card = new FluidCard(chart, this::use);
+        getStyleClass().addAll("page", "fluids-page", "edge-to-edge");
+        chart.setId("fluids-chart");
         basis.getStyleClass().add("fluid-basis");
         basis.setWrapText(true);
         basis.setMinHeight(USE_PREF_SIZE);
         HBox.setHgrow(basis, Priority.ALWAYS);
         basis.setMaxWidth(Double.MAX_VALUE);
-        table.letters(basis.getFont().getSize());
-        basis.fontProperty().addListener((property, before, now) -> table.letters(now.getSize()));
-        getChildren().addAll(own, table, head(asker), card);
+        letters(basis.getFont().getSize());
+        basis.fontProperty().addListener((property, before, now) -> letters(now.getSize()));
+        VBox all = new VBox(own, table, head(asker), card);
+        all.getStyleClass().add("fluids-content");
+        // As tall as the page where that is enough; in a low window, or while much is said, one scrolls.
+        setContent(all);
+        setFitToWidth(true);
+        setFitToHeight(true);
+        setHbarPolicy(ScrollBarPolicy.NEVER);
         VBox.setVgrow(card, Priority.ALWAYS);
         setOnDragOver(this::dragged);
         setOnDragDropped(this::dropped);
@@ -70,8 +85,14 @@ public final class FluidsPage extends VBox {
         context.session().rigProperty().addListener((property, before, now) -> rigChanged(now));
         context.answering().answerProperty().addListener((property, before, now) -> fill());
         context.shelf().libraryProperty().addListener((property, before, now) -> load());
+        heightProperty()
+                .addListener((property, before, now) -> letters(basis.getFont().getSize()));
         table.mark(wanted);
         load();
+    }
+
+    private void letters(double em) {
+        table.letters(em, getHeight() - own.getHeight() > LOW_EMS * em);
     }
 
     private Region head(Supplier<Optional<Path>> asker) {
@@ -95,12 +116,15 @@ public final class FluidsPage extends VBox {
         work.ask(
                 Urgency.FILES,
                 (cancel, progress) -> {
-                    Map<String, List<PropertyLine>> all = new LinkedHashMap<>();
-                    library.workingFluids().forEach(id -> all.put(id, library.lines(id)));
+                    Map<String, Known> all = new LinkedHashMap<>();
+                    for (String id : library.workingFluids()) {
+                        List<PropertyLine> lines = library.lines(id);
+                        all.put(id, new Known(lines, VapourCurve.of(library.find(id), lines)));
+                    }
                     return all;
                 },
                 all -> {
-                    lines = all;
+                    known = all;
                     fill();
                 },
                 why -> {});
@@ -112,7 +136,7 @@ public final class FluidsPage extends VBox {
     }
 
     private void fill() {
-        if (lines.isEmpty()) {
+        if (known.isEmpty()) {
             return;
         }
         RigAnswer answer = context.answering().answerProperty().get();
@@ -126,12 +150,16 @@ public final class FluidsPage extends VBox {
     }
 
     private void showCard(FluidRow row) {
-        if (row == null) {
+        // A file may be on the shelf and not yet read through.
+        if (row == null || !known.containsKey(row.id())) {
             return;
         }
+        List<VapourCurve> curves = known.values().stream().map(Known::curve).toList();
+        chart.setData(VapourChart.of(
+                curves, row, boilerPa(), context.session().rig().room().temperatureK()));
         card.show(
                 row,
-                lines.getOrDefault(row.id(), List.of()),
+                known.get(row.id()).lines(),
                 Cautions.ofFluid(context.fluids().find(row.id())).sentence(),
                 row.id().equals(context.session().rig().fluidId()));
     }

@@ -35,6 +35,7 @@ final class OwnFluids extends VBox {
         this.coming = coming;
         setId("fluids-own");
         getStyleClass().add("notices");
+        setMinHeight(USE_PREF_SIZE);
         managedProperty().bind(visibleProperty());
         setVisible(false);
     }
@@ -43,18 +44,14 @@ final class OwnFluids extends VBox {
     void open(List<Path> files) {
         clear();
         for (Path file : files) {
-            work.ask(
-                    Urgency.FILES,
-                    (cancel, progress) -> FluidFile.read(file),
-                    this::read,
-                    why -> refused(file.toString(), why));
+            work.ask(Urgency.FILES, (cancel, progress) -> FluidFile.read(file), this::read, why -> refused(file, why));
         }
     }
 
     private void read(FluidFile file) {
         String id = file.fluid().id();
         if (file.fluid().isValidationOnly()) {
-            say("refused", WindowText.say("fluids.own.no-pump", file.name()), List.of());
+            say("refused", WindowText.say("fluids.own.no-pump", shortName(Path.of(file.name()))), List.of());
             return;
         }
         boolean again = context.fluids().ownFile(id).isPresent();
@@ -62,18 +59,18 @@ final class OwnFluids extends VBox {
             coming.accept(id);
             context.shelf().add(file);
         } catch (InputRefusedException taken) {
-            refused(file.name(), taken);
+            refused(Path.of(file.name()), taken);
             return;
         }
         String key = again ? "fluids.own.again" : "fluids.own.added";
         say("tell", WindowText.say(key, id, file.name()), List.of(WindowText.say("fluids.own.command-line", id)));
     }
 
-    private void refused(String file, RuntimeException why) {
+    private void refused(Path file, RuntimeException why) {
         List<String> faults = why instanceof InputRefusedException refusal
                 ? refusal.faults().stream().map(Message::text).toList()
                 : List.of(Answering.words(why));
-        say("refused", WindowText.say("fluids.own.refused", file), faults);
+        say("refused", WindowText.say("fluids.own.refused", shortName(file)), faults);
     }
 
     private void say(String kind, String title, List<String> lines) {
@@ -105,7 +102,7 @@ final class OwnFluids extends VBox {
         setVisible(true);
     }
 
-    /** Every fault can be reached, even when there are many: they scroll, with the keyboard too. */
+    /** Every fault can be reached, even when there are many: then they scroll, with the keyboard too. */
     private static Region lines(List<String> texts) {
         VBox lines = new VBox();
         lines.getStyleClass().add("notice-lines");
@@ -114,12 +111,22 @@ final class OwnFluids extends VBox {
             line.setWrapText(true);
             lines.getChildren().add(line);
         }
+        if (texts.size() == 1) {
+            return lines;
+        }
         ScrollPane scroll = new ScrollPane(lines);
         scroll.setFitToWidth(true);
+        // As tall as the words are once they are wrapped; the style sheet says how tall at most.
+        scroll.prefHeightProperty().bind(lines.heightProperty().add(2));
+        scroll.setMinHeight(USE_PREF_SIZE);
         scroll.getStyleClass().addAll("edge-to-edge", "fluid-faults");
-        scroll.setFocusTraversable(texts.size() > 1);
+        scroll.setFocusTraversable(true);
         scroll.setAccessibleText(String.join(" ", texts));
         return scroll;
+    }
+
+    private static String shortName(Path file) {
+        return file.getFileName() == null ? file.toString() : file.getFileName().toString();
     }
 
     private void clear() {

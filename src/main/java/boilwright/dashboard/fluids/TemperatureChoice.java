@@ -78,6 +78,13 @@ final class TemperatureChoice extends VBox {
         write();
     }
 
+    /** Takes a temperature that was pointed at, K; one that is no number, or the one there is, changes nothing. */
+    void pointAt(double kelvin) {
+        if (!Double.isNaN(kelvin) && kelvin != temperatureK()) {
+            choose(OptionalDouble.of(kelvin));
+        }
+    }
+
     private void choose(OptionalDouble temperatureK) {
         chosenK = temperatureK;
         write();
