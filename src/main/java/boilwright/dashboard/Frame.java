@@ -93,6 +93,7 @@ final class Frame extends StackPane {
             notices.clearTold();
             drawRig(now);
         });
+        context.shelf().libraryProperty().addListener((property, before, now) -> drawRig(session.rig()));
         session.refusalProperty().addListener((property, before, now) -> sayVerdict());
         answering.answerProperty().addListener((property, before, now) -> answered(now));
         answering.refusalProperty().addListener((property, before, now) -> sayVerdict());
@@ -160,6 +161,7 @@ final class Frame extends StackPane {
                 ? WindowText.say("frame.no-answer-yet")
                 : answer.check().verdict();
         verdict.setVerdict(words, stale.isPresent(), stale.orElse(""));
+        band.staleProperty().set(stale.isPresent());
     }
 
     /** Why the answer shown is not the one of what was entered last. */
