@@ -209,6 +209,16 @@ final class Frame extends StackPane {
         return notices;
     }
 
+    /** The pump drawn. */
+    PumpDrawing drawing() {
+        return drawing;
+    }
+
+    /** The run shown; null until there is an answer. */
+    RunTimeline timelineShown() {
+        return timeline.get();
+    }
+
     /** The time band. */
     TimeBand band() {
         return band;
