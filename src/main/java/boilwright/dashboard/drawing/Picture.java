@@ -11,6 +11,9 @@ import javafx.scene.canvas.GraphicsContext;
 /** One whole picture: fits the pump into the sheet and paints it in order. */
 final class Picture {
     /** Widths of sheet, in widths of the type, from which labels stand on both sides, or on one. */
+    /** What the words and margins beside the two scales of the foot take. */
+    private static final double FOOT_WORDS_EMS = 9;
+
     private static final double BOTH_SIDES = 38;
 
     private static final double ONE_SIDE = 24;
@@ -122,7 +125,8 @@ final class Picture {
         double em = s.lettering.size();
         double y = height - footHeight + 0.9 * s.lettering.lineHeight();
         double legend = Math.max(7 * em, Math.min(22 * em, 0.4 * width));
-        SheetEdge.scaleBar(s, 0.8 * em, y + 0.35 * em, Math.max(20, Math.min(11 * em, width * 0.3)));
+        double beside = width - legend - FOOT_WORDS_EMS * em;
+        SheetEdge.scaleBar(s, 0.8 * em, y + 0.35 * em, Math.max(20, Math.min(beside, Math.min(11 * em, width * 0.3))));
         SheetEdge.legend(s, width - legend - 0.8 * em, y, legend);
     }
 }
