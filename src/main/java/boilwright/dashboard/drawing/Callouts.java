@@ -169,6 +169,7 @@ final class Callouts {
                     s.y(at.throatM()) - 2 * s.line,
                     mark(jet),
                     named(part, WindowText.say("drawing.jet", Integer.toString(k + 1), jet.name())),
+                    named(part, WindowText.say("drawing.jet.brief", Integer.toString(k + 1))),
                     List.of(
                             WindowText.say("drawing.jet.short." + word(jet), Figures.percent(jet.fullFlowFraction())),
                             WindowText.say("drawing.jet.wall", temperature(jet.wallK()))),
@@ -206,13 +207,15 @@ final class Callouts {
         double y = right ? arrow.y() - 0.22 * (arrow.y() - arrow.tipY()) : arrow.tipY();
         Part part = Part.of(kind);
         double watts = HeatArrows.watts(moment, way);
+        String name = WindowText.say((watts < 0 ? "drawing.from-" : "drawing.to-") + where);
         all.add(new Callout(
                 part,
                 right,
                 x,
                 y,
                 Callout.Mark.NONE,
-                named(part, WindowText.say((watts < 0 ? "drawing.from-" : "drawing.to-") + where)),
+                named(part, name),
+                named(part, name),
                 List.of(QuantityWriter.writeAuto(Math.abs(watts), Dimension.POWER)),
                 weight));
     }
@@ -225,6 +228,7 @@ final class Callouts {
                 s.y(height),
                 Callout.Mark.NONE,
                 named(part, WindowText.say(key)),
+                named(part, WindowText.say(part.kind() == Part.Kind.SOURCE ? "drawing.source.brief" : key)),
                 List.of(values),
                 weight));
     }

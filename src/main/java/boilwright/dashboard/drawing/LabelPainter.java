@@ -4,6 +4,8 @@ import boilwright.dashboard.model.MomentState;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import javafx.geometry.BoundingBox;
+import javafx.geometry.Bounds;
 import javafx.scene.shape.ArcType;
 import javafx.scene.text.TextAlignment;
 
@@ -16,6 +18,7 @@ final class LabelPainter {
     private final Sheet s;
     private final double topY;
     private final double bottomY;
+    private final List<Bounds> written = new ArrayList<>();
 
     LabelPainter(Sheet sheet, double topY, double bottomY) {
         s = sheet;
@@ -44,8 +47,15 @@ final class LabelPainter {
             leader(side.get(i), edgeX, middles[i], right);
         }
         for (int i = 0; i < side.size(); i++) {
+            double tall = heights[i] - GAP_LINES * s.lettering.lineHeight();
+            written.add(new BoundingBox(right ? edgeX : edgeX - width, middles[i] - tall / 2, width, tall));
             label(side.get(i), edgeX, middles[i], width, right, oneLine);
         }
+    }
+
+    /** The boxes within which the labels written so far stand, px. */
+    List<Bounds> written() {
+        return written;
     }
 
     /** On a sheet too narrow for labels: the numbers of the jets with the marks of their states. */
@@ -72,6 +82,7 @@ final class LabelPainter {
                 c.y(),
                 c.mark(),
                 c.name(),
+                c.brief(),
                 c.values().subList(0, 1),
                 c.weight());
     }
@@ -126,7 +137,9 @@ final class LabelPainter {
         if (oneLine) {
             String value = c.values().get(0);
             double valueWidth = s.lettering.width(value, true);
-            String name = s.lettering.fitted(c.name(), false, Math.max(0, room - valueWidth - 0.5 * em));
+            double forName = Math.max(0, room - valueWidth - 0.5 * em);
+            String most = s.lettering.width(c.name(), false) <= forName ? c.name() : c.brief();
+            String name = s.lettering.fitted(most, false, forName);
             s.lettering.write(s.g, name, x, middle, false, s.palette.muted(), to);
             double after = name.isEmpty() ? 0 : s.lettering.width(name, false) + 0.5 * em;
             s.lettering.write(
