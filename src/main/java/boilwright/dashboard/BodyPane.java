@@ -18,6 +18,7 @@ final class BodyPane extends Region {
 
     private static final double HERO_SHARE = 0.43;
     private static final double STRIP_SHARE = 0.28;
+    private static final double STRIP_SHARE_BESIDE_TABLE = 0.26;
     private static final double LEDGER_SHARE = 0.42;
     /** Beside a strip stands a page that needs the room. */
     private static final double LEDGER_SHARE_OF_STRIP = 0.32;
@@ -77,7 +78,7 @@ final class BodyPane extends Region {
         double height = getHeight() - top - snappedBottomInset();
         boolean wide = width > WIDE_EMS * em();
         boolean withLedger = ledgerShown.get();
-        double share = strip.get() ? STRIP_SHARE : HERO_SHARE;
+        double share = !strip.get() ? HERO_SHARE : withLedger ? STRIP_SHARE : STRIP_SHARE_BESIDE_TABLE;
         double first = snapSizeX(width * (wide ? 0.9 * share : share));
         place(drawing, left, top, first, height);
         double at = left + first + GAP;

@@ -228,9 +228,16 @@ final class Callouts {
                 s.y(height),
                 Callout.Mark.NONE,
                 named(part, WindowText.say(key)),
-                named(part, WindowText.say(part.kind() == Part.Kind.SOURCE ? "drawing.source.brief" : key)),
+                named(part, WindowText.say(brief(part, key))),
                 List.of(values),
                 weight));
+    }
+
+    private static String brief(Part part, String key) {
+        if (part.kind() == Part.Kind.SOURCE) {
+            return "drawing.source.brief";
+        }
+        return key.equals("drawing.front") ? "drawing.front.brief" : key;
     }
 
     private String named(Part part, String name) {
