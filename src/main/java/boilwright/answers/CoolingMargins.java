@@ -5,9 +5,11 @@ import static boilwright.answers.Margins.basis;
 import boilwright.answers.Margin.Side;
 import boilwright.rig.Limits;
 import boilwright.rig.Rig;
+import boilwright.rig.Supply;
 import boilwright.thermal.StageState;
 import boilwright.thermal.SteadyState;
 import boilwright.units.Dimension;
+import boilwright.water.CircuitSolver;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
@@ -86,8 +88,12 @@ final class CoolingMargins {
         if (steady.waterOutK().isPresent()) {
             double limit = limits.waterOutK().orElse(WATER_OUT_K);
             double rise = steady.waterOutK().getAsDouble() - inlet;
-            double least = rig.cooling().flowM3PerS() * Math.max(0, rise) / Math.max(1e-9, limit - inlet);
-            flow.value(rig.cooling().flowM3PerS()).atLeast(least).basis(AnswerText.BASIS_WATER_FLOW.say());
+            double least = CircuitSolver.operatingPoint(rig).volumeFlowM3PerS()
+                    * Math.max(0, rise)
+                    / Math.max(1e-9, limit - inlet);
+            flow.value(CircuitSolver.operatingPoint(rig).volumeFlowM3PerS())
+                    .atLeast(least)
+                    .basis(AnswerText.BASIS_WATER_FLOW.say());
             boolean cold = inlet < limits.waterInLowK().orElse(WATER_IN_LOW_K);
             double good = limits.waterInHighK().orElse(WATER_IN_HIGH_K);
             double never = limits.waterInHighK().isPresent() ? good : WATER_IN_NEVER_K;
@@ -110,7 +116,9 @@ final class CoolingMargins {
                 .tightBelow(1.2)
                 .basis(AnswerText.MISSING_CHILLER.say())
                 .cure(AnswerText.CURE_CHILLER);
-        rig.cooling().chillerCapacityW().ifPresent(c -> chiller.atMost(c).basis(AnswerText.BASIS_CHILLER.say()));
+        if (rig.cooling().supply() instanceof Supply.GivenFlow given) {
+            given.capacityW().ifPresent(c -> chiller.atMost(c).basis(AnswerText.BASIS_CHILLER.say()));
+        }
         add(chiller);
     }
 

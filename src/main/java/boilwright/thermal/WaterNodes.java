@@ -7,6 +7,7 @@ import boilwright.heattransfer.NaturalConvectionWater;
 import boilwright.heattransfer.TubeFlow;
 import boilwright.rig.Cooling;
 import boilwright.rig.Rig;
+import boilwright.water.CircuitSolver;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -43,7 +44,7 @@ final class WaterNodes {
     WaterNodes(Rig rig, WallGeometry walls) {
         Cooling cooling = rig.cooling();
         inletK = cooling.inletTemperatureK();
-        massFlow = cooling.flowM3PerS() * Water.density(inletK);
+        massFlow = CircuitSolver.operatingPoint(rig).massFlowKgPerS();
         inletEnthalpy = Water.enthalpy(inletK);
         boilingK = Water.boilingTemperature(rig.room().pressurePa());
         List<Node> list = new ArrayList<>();

@@ -9,6 +9,7 @@ import boilwright.rig.Schedule;
 import boilwright.thermal.RigChange;
 import boilwright.thermal.SteadyState;
 import boilwright.thermal.ThermalProbe;
+import boilwright.water.CircuitSolver;
 import java.util.List;
 import net.jqwik.api.EdgeCasesMode;
 import net.jqwik.api.ForAll;
@@ -92,11 +93,11 @@ class SteadyInvariantsTest {
                 random,
                 new Cooling(
                         Math.min(given.inletTemperatureK(), random.room().temperatureK()),
-                        given.flowM3PerS(),
+                        RigChange.given(random).flowM3PerS(),
                         given.elements(),
-                        given.chillerCapacityW()));
+                        RigChange.given(random).capacityW()));
         double[] before = null;
-        double flow = rig.cooling().flowM3PerS();
+        double flow = CircuitSolver.operatingPoint(rig).volumeFlowM3PerS();
         for (double factor : new double[] {1, 1.5, 2.5, 5}) {
             double[] now = ThermalProbe.steadyRest(RigChange.waterFlow(PumpRigs.constant(rig), factor * flow))
                     .wallsK();

@@ -5,6 +5,7 @@ import boilwright.rig.Foreline;
 import boilwright.rig.HeatSource;
 import boilwright.rig.Rig;
 import boilwright.rig.Schedule;
+import boilwright.rig.Supply;
 import java.util.Map;
 
 /** The same rig with one thing changed. */
@@ -44,7 +45,12 @@ public final class RigChange {
     /** With another flow through the same cooling, m3/s. */
     public static Rig waterFlow(Rig r, double flowM3PerS) {
         Cooling c = r.cooling();
-        return cooling(r, new Cooling(c.inletTemperatureK(), flowM3PerS, c.elements(), c.chillerCapacityW()));
+        return cooling(r, new Cooling(c.inletTemperatureK(), flowM3PerS, c.elements(), given(r).capacityW()));
+    }
+
+    /** The measured flow that cools it. */
+    public static Supply.GivenFlow given(Rig r) {
+        return (Supply.GivenFlow) r.cooling().supply();
     }
 
     /** With other values of uncertain defaults. */

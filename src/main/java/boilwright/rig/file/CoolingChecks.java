@@ -5,6 +5,7 @@ import boilwright.rig.Cooling;
 import boilwright.rig.Material;
 import boilwright.rig.Rig;
 import boilwright.rig.Stage;
+import boilwright.rig.Supply;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
@@ -33,10 +34,12 @@ final class CoolingChecks {
     private void waterWithoutElements() {
         // Elements that were refused left an empty list behind; the file's own is looked at.
         boolean none = "[]".equals(findings.found("cooling.elements"));
-        if (none && rig.cooling().flowM3PerS() > 0) {
+        if (none && rig.cooling().supply() instanceof Supply.GivenFlow given && given.flowM3PerS() > 0) {
             withoutElements("cooling.flow");
         }
-        if (none && rig.cooling().chillerCapacityW().isPresent()) {
+        if (none
+                && rig.cooling().supply() instanceof Supply.GivenFlow given
+                && given.capacityW().isPresent()) {
             withoutElements("cooling.chillerCapacity");
         }
     }

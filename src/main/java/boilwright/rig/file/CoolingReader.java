@@ -39,6 +39,7 @@ final class CoolingReader {
                         in.quantity("tubeInnerDiameter"),
                         in.quantity("tubeLength"),
                         in.quantityOr("bondConductance", USUAL_BOND));
+            default -> throw new IllegalStateException();
         };
     }
 }

@@ -13,6 +13,7 @@ import boilwright.rig.RigPaths;
 import boilwright.rig.Schedule;
 import boilwright.rig.SourceKind;
 import boilwright.rig.Stage;
+import boilwright.rig.Supply;
 import boilwright.rig.TopCap;
 import java.util.OptionalDouble;
 import tools.jackson.databind.node.ObjectNode;
@@ -166,10 +167,11 @@ final class RigTree {
     }
 
     private static void cooling(FieldWriter out, Cooling cooling) {
-        out.quantity("inletTemperature", cooling.inletTemperatureK()).quantity("flow", cooling.flowM3PerS());
+        Supply.GivenFlow given = (Supply.GivenFlow) cooling.supply();
+        out.quantity("inletTemperature", given.temperatureK()).quantity("flow", given.flowM3PerS());
         out.list("elements");
         cooling.elements().forEach(element -> element(out.entry("elements"), element));
-        out.optional("chillerCapacity", cooling.chillerCapacityW());
+        out.optional("chillerCapacity", given.capacityW());
     }
 
     private static void element(FieldWriter out, Cooling.Element element) {

@@ -12,6 +12,7 @@ import boilwright.rig.Rig;
 import boilwright.rig.SourceKind;
 import boilwright.rig.file.RigReader;
 import boilwright.rig.file.RigWriter;
+import boilwright.thermal.RigChange;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.Set;
@@ -39,7 +40,7 @@ class RigFieldsTest {
                 .with("cooling.flow", 2e-3 / 60)
                 .rig(FLUIDS);
         assertThat(after.stages().get(1).throatGapM()).isEqualTo(0.8e-3);
-        assertThat(after.cooling().flowM3PerS()).isEqualTo(2e-3 / 60);
+        assertThat(RigChange.given(after).flowM3PerS()).isEqualTo(2e-3 / 60);
         assertThat(RigFields.differences(before, after)).containsExactly("cooling.flow", "stages[1].throatGap");
     }
 
@@ -157,7 +158,7 @@ class RigFieldsTest {
         assertThat(rig.schedule().steps()).hasSize(2);
         assertThat(rig.cooling().elements()).hasSize(1);
         assertThat(rig.topCap()).isEmpty();
-        assertThat(rig.cooling().chillerCapacityW()).isEmpty();
+        assertThat(RigChange.given(rig).capacityW()).isEmpty();
     }
 
     @Test
