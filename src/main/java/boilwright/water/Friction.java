@@ -1,41 +1,55 @@
 package boilwright.water;
 
-import boilwright.gasflow.DarcyFriction;
-import boilwright.heattransfer.AnnulusTurbulent;
+import boilwright.heattransfer.AnnulusFriction;
+import boilwright.heattransfer.ChurchillFriction;
+import boilwright.heattransfer.DarcyWeisbach;
+import boilwright.heattransfer.MishraGupta;
 
 /**
- * Wall friction in one passage, f (L/dh) m^2/(2 rho A^2), smooth walls. The Darcy factor f is that of S. W. Churchill, Chem. Eng. 84
- * (24) (1977) 91 for a round tube. A jacket's gap takes it at the Reynolds number of equal laminar friction (O. C. Jones and J. C.
- * M. Leung, J. Fluids Eng. 103 (1981) 615, from memory): exact while laminar.
+ * Wall friction in one passage, walls smooth: {@link ChurchillFriction} in a straight tube, {@link MishraGupta} in a coil, {@link
+ * AnnulusFriction} in a jacket's gap. Turns tighter than those relations know count as the tightest they know. What the flow
+ * needs to settle behind the inlet is left out.
  */
 final class Friction {
-    /** Below this the formula is 64/Re to the last digit, and at no flow it would not be a number. */
-    private static final double CREEPING = 1;
+    private static final double SMOOTH = 0;
+    private static final double TIGHTEST_CURVATURE = 0.15;
 
-    private final double square;
+    private final Passage passage;
+    private final double curvature;
+    private final double viscosity;
+    private final double speedPerFlow;
     private final double reynoldsPerFlow;
-    private final double roundReynoldsPerFlow;
 
     Friction(Passage passage, double density, double viscosity) {
+        this.passage = passage;
+        this.viscosity = viscosity;
         double area = passage.areaM2();
-        square = passage.lengthM() / (2 * passage.hydraulicDiameterM() * density * area * area);
+        speedPerFlow = 1 / (density * area);
         reynoldsPerFlow = passage.hydraulicDiameterM() / (area * viscosity);
-        roundReynoldsPerFlow = passage.isGap()
-                ? AnnulusTurbulent.equivalentReynolds(reynoldsPerFlow, passage.diameterRatio())
-                : reynoldsPerFlow;
+        curvature = Math.min(TIGHTEST_CURVATURE, passage.hydraulicDiameterM() / passage.coilDiameterM());
     }
 
     /** Pressure drop, Pa. */
     double dropPa(double massFlow) {
-        double reynolds = massFlow * roundReynoldsPerFlow;
-        if (reynolds < CREEPING) {
-            return 64 / roundReynoldsPerFlow * massFlow * square;
-        }
-        return DarcyFriction.churchill(reynolds, 0) * massFlow * massFlow * square;
+        return DarcyWeisbach.pressureDrop(
+                timesReynolds(reynolds(massFlow)),
+                viscosity,
+                massFlow * speedPerFlow,
+                passage.lengthM(),
+                passage.hydraulicDiameterM());
     }
 
     /** Reynolds number on bore or hydraulic diameter. */
     double reynolds(double massFlow) {
         return massFlow * reynoldsPerFlow;
+    }
+
+    private double timesReynolds(double reynolds) {
+        if (passage.isGap()) {
+            return AnnulusFriction.timesReynolds(reynolds, passage.diameterRatio(), SMOOTH);
+        }
+        return curvature > 0
+                ? MishraGupta.timesReynolds(reynolds, curvature, SMOOTH)
+                : ChurchillFriction.timesReynolds(reynolds, SMOOTH);
     }
 }

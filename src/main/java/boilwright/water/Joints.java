@@ -1,5 +1,7 @@
 package boilwright.water;
 
+import boilwright.heattransfer.MinorLoss;
+
 /**
  * What the ends of a passage cost, K rho v^2/2 with the speed v in the narrower one. Into a wider passage K = (1 - A1/A2)^2 (Borda
  * and Carnot, the balance of momentum); into a narrower one with a sharp edge K = 0.5 (1 - A2/A1) (I. E. Idelchik, Handbook of
@@ -30,6 +32,6 @@ final class Joints {
         double narrow = Math.min(before, after);
         double shrunk = 1 - narrow / Math.max(before, after);
         double k = after > before ? shrunk * shrunk : SHARP_EDGE * shrunk;
-        return k / (2 * density * narrow * narrow);
+        return MinorLoss.pressureDrop(k, density, 1 / (density * narrow));
     }
 }

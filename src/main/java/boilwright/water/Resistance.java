@@ -1,5 +1,6 @@
 package boilwright.water;
 
+import boilwright.heattransfer.FlowCoefficient;
 import boilwright.heattransfer.Gravity;
 import boilwright.rig.Cooling;
 import boilwright.water.OperatingPoint.ElementFlow;
@@ -9,10 +10,7 @@ import boilwright.water.OperatingPoint.ElementFlow;
  * the weight it is nothing at no flow and rises strictly with it.
  */
 final class Resistance {
-    /** A valve's rating is the flow of water of 1000 kg/m3 at 1 bar (Kv of IEC 60534-1). */
-    private static final double RATING_PA = 1e5;
-
-    private static final double RATING_DENSITY = 1000;
+    private static final double SECONDS_PER_HOUR = 3600;
 
     private final int element;
     private final Friction friction;
@@ -42,7 +40,7 @@ final class Resistance {
 
     /** Pressure drop over the square of the mass flow, Pa s2/kg2, of what passes this flow at 1 bar. */
     static double ratedSquare(double flowAtOneBarM3PerS, double density) {
-        return RATING_PA / (RATING_DENSITY * density * flowAtOneBarM3PerS * flowAtOneBarM3PerS);
+        return FlowCoefficient.pressureDrop(SECONDS_PER_HOUR * flowAtOneBarM3PerS, density, 1 / density);
     }
 
     /** Index of the element in the cooling. */
