@@ -7,8 +7,8 @@ import java.util.function.DoubleUnaryOperator;
 
 /** Elements that the same water passes one after the other. */
 final class Line {
-    /** Factor by which a bracket is widened until it holds the root. */
-    private static final double STEP = 1.5;
+    /** Step in the flow's logarithm by which a bracket is widened until it holds the root. */
+    private static final double STEP = 0.4;
     /** Accepted width of the last bracket as a fraction of the flow. */
     private static final double EXACT = 1e-15;
     /** Power of the flow with which a loss usually rises, between 1 (laminar) and 2 (fittings); a start, no more. */
@@ -58,19 +58,16 @@ final class Line {
      * @param lossAtFlow loss at that flow, Pa
      */
     double flowAt(double lossPa, double flow, double lossAtFlow) {
-        double low = flow * Math.pow(lossPa / lossAtFlow, 1 / USUAL_POWER);
-        double high = low;
-        while (lossPa(high) < lossPa) {
-            high *= STEP;
-        }
-        while (lossPa(low) > lossPa) {
-            low /= STEP;
-        }
         logLossWanted = Math.log(lossPa);
-        return low == high
-                ? low
-                : Math.exp(
-                        Roots.bracketed(excess, Math.log(low), Math.log(high), 0, EXACT, "the flow through a branch"));
+        double low = Math.log(flow) + (logLossWanted - Math.log(lossAtFlow)) / USUAL_POWER;
+        double high = low;
+        while (excess(high) < 0) {
+            high += STEP;
+        }
+        while (excess(low) > 0) {
+            low -= STEP;
+        }
+        return Math.exp(low == high ? low : Roots.bracketed(excess, low, high, 0, EXACT, "the flow through a branch"));
     }
 
     private double excess(double logFlow) {
