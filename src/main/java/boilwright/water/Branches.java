@@ -3,6 +3,7 @@ package boilwright.water;
 import boilwright.numerics.Roots;
 import boilwright.water.OperatingPoint.ElementFlow;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.function.DoubleUnaryOperator;
 
@@ -14,7 +15,7 @@ final class Branches {
     /** By how much the bracket is wider than it need be, so that rounding can't put the root outside. */
     private static final double SLACK = 1e-6;
     /** Accepted width of the last bracket as a fraction of the pressure. */
-    private static final double EXACT = 1e-14;
+    private static final double EXACT = 1e-12;
 
     private final Line[] lines;
     private final double[] flows;
@@ -22,6 +23,7 @@ final class Branches {
     private final double lowestLiftPa;
     private final DoubleUnaryOperator excess = this::excess;
     private double wanted;
+    private double settledLossPa;
 
     Branches(List<Line> lines) {
         this.lines = lines.toArray(new Line[0]);
@@ -73,29 +75,36 @@ final class Branches {
         return sum;
     }
 
-    /** Writes the water of each element to its place when this much flows through all branches together. */
-    void report(double massFlow, ElementFlow[] into) {
-        if (lines.length == 1 || massFlow <= 0) {
-            for (Line line : lines) {
-                line.report(massFlow, into);
-            }
-            return;
+    /** Lets this much flow through all branches together; what follows tells how. */
+    void settle(double massFlow) {
+        settledLossPa = lossPa(massFlow);
+        if (lines.length == 1) {
+            flows[0] = massFlow;
+        } else if (massFlow > 0) {
+            split(settledLossPa);
+        } else {
+            Arrays.fill(flows, 0);
         }
-        split(lossPa(massFlow));
+    }
+
+    /** Pressure across the stretch, Pa, rises included. */
+    double settledDropPa() {
+        return lowestLiftPa + settledLossPa;
+    }
+
+    /** Writes the water of each element to its place. */
+    void report(ElementFlow[] into) {
         for (int i = 0; i < lines.length; i++) {
             lines[i].report(flows[i], into);
         }
     }
 
-    /** The lines that stay without water when this much, above 0, flows through all branches together. */
-    List<Line> idle(double massFlow) {
+    /** The lines that stay without water. */
+    List<Line> idle() {
         List<Line> idle = new ArrayList<>();
-        if (lines.length > 1) {
-            split(lossPa(massFlow));
-            for (int i = 0; i < lines.length; i++) {
-                if (flows[i] == 0) {
-                    idle.add(lines[i]);
-                }
+        for (int i = 0; i < lines.length; i++) {
+            if (flows[i] == 0) {
+                idle.add(lines[i]);
             }
         }
         return idle;

@@ -23,7 +23,7 @@ import java.util.function.DoubleUnaryOperator;
  * they cancel when they add up to nothing.
  */
 public final class CircuitSolver {
-    private static final double EXACT = 1e-13;
+    private static final double EXACT = 1e-12;
     private static final double BEYOND_OPERATING_POINT = 1.25;
     private static final UnitSpelling METRE =
             UnitTable.find("m", Dimension.LENGTH).orElseThrow();
@@ -92,31 +92,26 @@ public final class CircuitSolver {
     }
 
     private static Result result(Network network, double flow, double head, double knownFlow) {
-        List<ElementFlow> elements = network.flows(flow);
+        List<ElementFlow> elements = network.settle(flow);
         double density = network.density();
+        double drop = 0;
         List<Message> notes = new ArrayList<>();
-        if (flow > 0) {
-            idleBranches(network, flow, notes);
+        for (Branches stretch : network.stretches()) {
+            drop += stretch.settledDropPa();
+            if (flow > 0) {
+                stretch.idle()
+                        .forEach(line -> notes.add(Message.of(
+                                MessageKey.WATER_BRANCH_IDLE,
+                                line.name(),
+                                metres(line.liftPa(), density),
+                                metres(stretch.settledDropPa(), density))));
+            }
         }
         if (flow > knownFlow) {
             notes.add(Message.of(
                     MessageKey.WATER_BEYOND_PUMP_CURVE, volume(flow / density), volume(knownFlow / density)));
         }
-        return new Result(new OperatingPoint(flow, flow / density, elements, head, network.dropPa(flow)), notes);
-    }
-
-    private static void idleBranches(Network network, double flow, List<Message> notes) {
-        double density = network.density();
-        for (Branches stretch : network.stretches()) {
-            for (Line line : stretch.idle(flow)) {
-                double across = stretch.liftPa() + stretch.lossPa(flow);
-                notes.add(Message.of(
-                        MessageKey.WATER_BRANCH_IDLE,
-                        line.name(),
-                        metres(line.liftPa(), density),
-                        metres(across, density)));
-            }
-        }
+        return new Result(new OperatingPoint(flow, flow / density, elements, head, drop), notes);
     }
 
     /**

@@ -8,9 +8,9 @@ import java.util.function.DoubleUnaryOperator;
 /** Elements that the same water passes one after the other. */
 final class Line {
     /** Step in the flow's logarithm by which a bracket is widened until it holds the root. */
-    private static final double STEP = 0.4;
+    private static final double STEP = 0.2;
     /** Accepted width of the last bracket as a fraction of the flow. */
-    private static final double EXACT = 1e-15;
+    private static final double EXACT = 1e-13;
     /** Power of the flow with which a loss usually rises, between 1 (laminar) and 2 (fittings); a start, no more. */
     private static final double USUAL_POWER = 1.75;
 
@@ -61,13 +61,18 @@ final class Line {
         logLossWanted = Math.log(lossPa);
         double low = Math.log(flow) + (logLossWanted - Math.log(lossAtFlow)) / USUAL_POWER;
         double high = low;
-        while (excess(high) < 0) {
-            high += STEP;
+        if (excess(low) < 0) {
+            do {
+                low = high;
+                high += STEP;
+            } while (excess(high) < 0);
+        } else {
+            do {
+                high = low;
+                low -= STEP;
+            } while (excess(low) > 0);
         }
-        while (excess(low) > 0) {
-            low -= STEP;
-        }
-        return Math.exp(low == high ? low : Roots.bracketed(excess, low, high, 0, EXACT, "the flow through a branch"));
+        return Math.exp(Roots.bracketed(excess, low, high, 0, EXACT, "the flow through a branch"));
     }
 
     private double excess(double logFlow) {

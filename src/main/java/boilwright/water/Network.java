@@ -80,11 +80,12 @@ final class Network {
         return sum;
     }
 
-    /** The water of every element at a flow through the whole circuit. */
-    List<ElementFlow> flows(double massFlow) {
+    /** Lets this much flow through the whole circuit; the stretches then tell how. The water of every element. */
+    List<ElementFlow> settle(double massFlow) {
         ElementFlow[] list = new ElementFlow[elements];
         for (Branches stretch : stretches) {
-            stretch.report(massFlow, list);
+            stretch.settle(massFlow);
+            stretch.report(list);
         }
         return List.of(list);
     }
