@@ -3,7 +3,7 @@ package boilwright.heattransfer;
 /**
  * Laminar flow in a coiled tube, R. L. Manlapaz and S. W. Churchill, Chem. Eng. Commun. 9 (1981) 185, eq. 39: developed flow,
  * wall of even temperature, Nu = ((3.657 + 4.343/x1)^3 + 1.158 (De/x2)^(3/2))^(1/3) with x1 = (1 + 957/(De^2 Pr))^2 and x2 = 1 +
- * 0.477/Pr. All Dean and Prandtl numbers in laminar flow; 3.657 for a straight tube.
+ * 0.477/Pr. All Dean and Prandtl numbers in laminar flow; 3.657 for a straight tube. For Pr above 20 others find 10 to 35 percent more.
  */
 public final class ManlapazChurchill {
     private ManlapazChurchill() {}

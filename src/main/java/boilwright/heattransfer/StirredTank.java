@@ -37,13 +37,13 @@ public final class StirredTank {
     }
 
     /**
-     * How long ice lasts, s: infinite when nothing melts it.
+     * How long ice lasts, s: infinite when nothing melts it, 0 without ice.
      *
      * @param iceKg at its melting point, kg
      * @param fusionHeat J/kg
      * @param loadW heat that reaches it, W, at least 0
      */
     public static double meltingTime(double iceKg, double fusionHeat, double loadW) {
-        return iceKg * fusionHeat / loadW;
+        return iceKg == 0 ? 0 : iceKg * fusionHeat / loadW;
     }
 }

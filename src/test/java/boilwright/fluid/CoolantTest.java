@@ -88,7 +88,7 @@ class CoolantTest {
     void saysWhereItsFiguresComeFrom() {
         for (Glycol glycol : Glycol.values()) {
             GlycolWater mixture = GlycolWater.of(glycol, 0.3);
-            assertThat(mixture.source()).contains("Melinder").contains("transcriptions");
+            assertThat(mixture.source()).contains("Melinder").contains("copies");
             for (String property : List.of("density", "specificHeat", "conductivity", "viscosity")) {
                 assertThat(mixture.uncertainty(property)).isBetween(1e-4, 0.1);
             }

@@ -73,7 +73,7 @@ class MelinderGlycolTest {
     }
 
     /**
-     * Drawn on from 5 and 10 percent to none, the polynomials must run into IAPWS water. It decides between transcriptions
+     * Drawn on from 5 and 10 percent to none, the polynomials must run into IAPWS water. It decides between copies
      * that differ in signs: the other reading is 20 percent off at 100 degrees. A straight line misses the curve by up to 2 percent.
      */
     @ParameterizedTest
