@@ -7,8 +7,8 @@ import java.util.List;
  *
  * @param massFlowKgPerS water through the whole circuit, kg/s
  * @param volumeFlowM3PerS the same as volume at the inlet's temperature, m3/s
- * @param elements one for each of the cooling's elements, in their order
- * @param supplyHeadPa what the supply gives at this flow, Pa; NaN for a flow that was measured
+ * @param elements one for each of the cooling's elements, in their order; none for fins and fan
+ * @param supplyHeadPa what the supply gives at this flow, Pa; NaN for a flow that was measured and for fins and fan
  * @param circuitDropPa what the circuit takes at this flow, Pa, rises included
  */
 public record OperatingPoint(
@@ -26,7 +26,7 @@ public record OperatingPoint(
      *
      * @param massFlowKgPerS mass flow, kg/s
      * @param reynolds Reynolds number at the inlet's temperature; NaN where none is defined (valve, rise)
-     * @param pressureDropPa pressure lost in it, Pa; of a rise the weight of the water
+     * @param pressureDropPa pressure lost in it and at its joints, Pa; of a rise the weight of the water
      */
     public record ElementFlow(double massFlowKgPerS, double reynolds, double pressureDropPa) {}
 }
