@@ -108,13 +108,8 @@ public final class RunSimulator {
         watches.settleAtStart(start);
         OdeOutcome outcome = driver.run(0, start, system.lastChangeS() + longest);
         EnergyBalance balance = balance(start, outcome.state());
-        if (!(balance.closureRelative() <= CLOSURE_LIMIT)) {
-            throw new ComputationException(Message.of(
-                    MessageKey.ENERGY_NOT_CLOSED,
-                    "the " + kind,
-                    Double.toString(balance.closureRelative()),
-                    Double.toString(CLOSURE_LIMIT)));
-        }
+        requireClosed("the " + kind, balance.closureRelative());
+        requireClosed("the water supply", supplyClosure(start, outcome.state()));
         boolean ended = outcome.stoppedBy() != null;
         RunResult result = new RunResult(
                 kind,
@@ -131,7 +126,7 @@ public final class RunSimulator {
         StateLayout at = model.layout;
         double[] absolute = new double[at.size];
         Arrays.fill(absolute, 1e-4 * accuracy);
-        for (int i = 0; i < at.fill; i++) {
+        for (int i = 0; i < at.quadratures; i++) {
             if (at.isTemperature(i) || (i == at.source && at.sourceSize > 0)) {
                 boolean cell = i >= at.column && i < at.walls;
                 absolute[i] = (cell ? CELL_TOLERANCE_K : STORE_TOLERANCE_K) * accuracy;
@@ -162,6 +157,25 @@ public final class RunSimulator {
         double scale = Math.max(1, Math.max(Math.abs(in), Math.abs(stored)));
         return new EnergyBalance(
                 in, water, air, foreline, stored, Math.abs(in - water - air - foreline - stored) / scale);
+    }
+
+    private static void requireClosed(String what, double closure) {
+        if (!(closure <= CLOSURE_LIMIT)) {
+            throw new ComputationException(Message.of(
+                    MessageKey.ENERGY_NOT_CLOSED, what, Double.toString(closure), Double.toString(CLOSURE_LIMIT)));
+        }
+    }
+
+    /** What the supply took up, less what it stored and its chiller removed, relative to what went through it. */
+    private double supplyClosure(double[] start, double[] end) {
+        StateLayout at = model.layout;
+        if (at.supplySize == 0) {
+            return 0;
+        }
+        double in = end[at.quadrature(Quadrature.STREAM)] + end[at.quadrature(Quadrature.SUPPLY_GAIN)];
+        double removed = end[at.quadrature(Quadrature.CHILLER)];
+        double stored = model.supply.storedJ(end, at.supply) - model.supply.storedJ(start, at.supply);
+        return Math.abs(in - removed - stored) / Math.max(1, Math.abs(in) + Math.abs(removed));
     }
 
     private static List<String> assumptions(boolean cooling) {
