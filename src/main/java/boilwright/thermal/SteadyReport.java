@@ -87,6 +87,8 @@ final class SteadyReport {
                 part(y, layout.column, layout.cells),
                 list(model.column.cellPa),
                 stages(model, y),
+                WaterReport.of(model, work),
+                model.water.flow(),
                 closure,
                 assumptions(model));
     }
