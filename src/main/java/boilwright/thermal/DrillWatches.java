@@ -55,7 +55,10 @@ final class DrillWatches {
         double loss = LOSS * model.chargeKg;
         double before = start[at.oilMass];
         watched.add(new Watched(DrillLimit.OIL_LOSS, loss, (t, y) -> (before - y[at.oilMass]) / loss - 1));
-        watched.add(new Watched(DrillLimit.TOUCH, OutsideFaces.TOUCH_METAL_K, (t, y) -> bodyTouchExcessK(y)));
+        watched.add(new Watched(
+                DrillLimit.TOUCH,
+                OutsideFaces.TOUCH_METAL_K,
+                (t, y) -> model.faces.bodyTouchExcessK(y, model.wallGeometry.zones)));
     }
 
     /** Adds the limits to what a run watches. */
@@ -134,9 +137,5 @@ final class DrillWatches {
             }
         }
         return least;
-    }
-
-    private double bodyTouchExcessK(double[] y) {
-        return model.faces.bodyTouchExcessK(y);
     }
 }

@@ -33,13 +33,13 @@ final class OutsideFaces {
         double worst = model.boiler.touchK(y[at.boilerWall])
                 - touchLimitK(model.rig.boiler().material());
         worst = Math.max(worst, model.source.touchK(y, at.source) - TOUCH_METAL_K);
-        return Math.max(worst, bodyTouchExcessK(y));
+        return Math.max(worst, bodyTouchExcessK(y, model.wallGeometry.count));
     }
 
-    /** The same for the body alone, K. */
-    double bodyTouchExcessK(double[] y) {
+    /** The same for the first so many walls of the body, of which the zones at the stages are the first, K. */
+    double bodyTouchExcessK(double[] y, int count) {
         double worst = Double.NEGATIVE_INFINITY;
-        for (int w = 0; w < model.wallGeometry.count; w++) {
+        for (int w = 0; w < count; w++) {
             if (model.wallGeometry.outerAreaM2[w] > 0) {
                 worst = Math.max(
                         worst, wallTouchK(w, y) - touchLimitK(model.rig.body().material()));

@@ -41,6 +41,10 @@ final class PumpModel implements OdeSystem {
     private final double[] radiation;
     private final double thinGas;
     private final int[] nodeOfWall;
+    /** Conductance of fins under a fan at each wall, W/K. */
+    private final double[] finsW;
+
+    private final double fanK;
 
     private final double[] heatToWall;
     private final double[] cellHeat;
@@ -81,6 +85,8 @@ final class PumpModel implements OdeSystem {
                 nodeOfWall[water.wall(i)] = i;
             }
         }
+        finsW = BodyFins.conductances(rig, wallGeometry);
+        fanK = water.inletK;
         facing = new int[geometry.cells];
         radiation = new double[geometry.cells];
         for (int j = 0; j < geometry.cells; j++) {
@@ -347,7 +353,8 @@ final class PumpModel implements OdeSystem {
         if (w == wallGeometry.cap) {
             return wallGeometry.innerAreaM2[w] * ThermalRadiation.flux(wallGeometry.emissivityInside[w], wallK, roomK);
         }
-        return bareShare == 0 ? 0 : bareShare * wallGeometry.outerAreaM2[w] * wallLoss[w].flux(wallK);
+        double fan = finsW[w] * (wallK - fanK);
+        return fan + (bareShare == 0 ? 0 : bareShare * wallGeometry.outerAreaM2[w] * wallLoss[w].flux(wallK));
     }
 
     /** Node that cools wall w, or -1. */

@@ -11,9 +11,6 @@ import boilwright.water.ChillerCapacity;
  * it and keeps the tank within a fraction of a kelvin of freezing until it is gone.
  */
 final class SupplyBlock {
-    /** Enthalpy of fusion of ice at 0 C, J/kg: IAPWS-06 ice and IAPWS-95 water, 333.43 kJ/kg at 101325 Pa. */
-    static final double FUSION = 333_430;
-
     /** Heat that melting ice takes per kelvin above freezing while there is much of it, W/K; engineering judgement. */
     private static final double MELTING_CONDUCTANCE = 3000;
     /** Ice below which melting dies away, as a share of the ice at the start. */
@@ -27,6 +24,9 @@ final class SupplyBlock {
     private final double iceKg;
     private final double pumpW;
     private final double airConductance;
+    /** Null without a chiller. */
+    private final ChillerCapacity capacity;
+
     private boolean cooling = true;
     private boolean chillerRuns = true;
 
@@ -44,6 +44,7 @@ final class SupplyBlock {
             waterKg = 0;
             pumpW = 0;
         }
+        capacity = supply instanceof Supply.Chiller chiller ? ChillerCapacity.of(chiller.capacity()) : null;
         iceKg = supply instanceof Supply.Tank tank ? tank.iceKg() : 0;
         airConductance = supply instanceof Supply.Tank tank ? tank.airConductance() : 0;
     }
@@ -97,17 +98,18 @@ final class SupplyBlock {
         chillerRuns = runs;
     }
 
-    /** Heat that the chiller removes at this tank temperature, W. */
+    /** Heat that the chiller removes at this tank temperature, W; beyond what is known of it, as at the end of that. */
     double chillerW(double tankK) {
         if (!(supply instanceof Supply.Chiller chiller) || !chillerRuns) {
             return 0;
         }
-        double capacity = ChillerCapacity.within(chiller.capacity(), tankK, roomK);
+        double known = Math.max(capacity.lowestWaterK(), Math.min(capacity.highestWaterK(), tankK));
+        double watts = capacity.wattsAt(known, roomK);
         if (chiller.control() == Supply.Control.ON_OFF) {
-            return cooling ? capacity : 0;
+            return cooling ? watts : 0;
         }
         double demand = 0.5 + (tankK - chiller.temperatureK()) / chiller.hysteresisK();
-        return capacity * Math.max(0, Math.min(1, demand));
+        return watts * Math.max(0, Math.min(1, demand));
     }
 
     /**
@@ -133,7 +135,7 @@ final class SupplyBlock {
         if (ice > 0) {
             double share = Math.min(1, ice / (LAST_ICE * iceKg));
             double heat = MELTING_CONDUCTANCE * share * Math.max(0, tankK - Water.FREEZING_K);
-            melting = heat / (FUSION + Water.enthalpy(tankK));
+            melting = heat / (Water.FUSION_HEAT + Water.enthalpy(tankK));
             dydt[at + 1] = -melting;
             dydt[at] = (streamW + gainedW - removedW - heat) / heatCapacity(tankK, ice);
         } else {
@@ -155,7 +157,7 @@ final class SupplyBlock {
             return 0;
         }
         double ice = size() > 1 ? Math.max(0, y[at + 1]) : 0;
-        return (waterKg + iceKg - ice) * Water.enthalpy(y[at]) - ice * FUSION;
+        return (waterKg + iceKg - ice) * Water.enthalpy(y[at]) - ice * Water.FUSION_HEAT;
     }
 
     /** Heat removed by a chiller at the last evaluation, W. */

@@ -3,8 +3,8 @@ package boilwright.thermal;
 import boilwright.fluid.Water;
 import boilwright.heattransfer.AnnulusFlow;
 import boilwright.heattransfer.AnnulusWall;
+import boilwright.heattransfer.CoilFlow;
 import boilwright.heattransfer.NaturalConvectionWater;
-import boilwright.heattransfer.TubeFlow;
 
 /**
  * A well-mixed stretch of water: the part of a jacket or coil that touches one wall, or a tube that touches none.
@@ -18,6 +18,7 @@ import boilwright.heattransfer.TubeFlow;
  * @param flowAreaM2 cross section of the water, m2
  * @param hydraulicM hydraulic diameter, m
  * @param diameterRatio inner over outer diameter of a jacket's gap; 1 for tubes
+ * @param curvature bore over diameter of a coil's centre line; 0 for jackets and straight tubes
  * @param lengthM length in the direction of flow, m
  * @param heightM height over which standing water circulates, m
  * @param wettedAreaM2 area through which the wall and the water exchange heat, m2
@@ -37,6 +38,7 @@ record WaterNode(
         double flowAreaM2,
         double hydraulicM,
         double diameterRatio,
+        double curvature,
         double lengthM,
         double heightM,
         double wettedAreaM2,
@@ -61,6 +63,7 @@ record WaterNode(
                 area,
                 2 * gapM,
                 innerM / outer,
+                0,
                 heightM,
                 heightM,
                 Math.PI * innerM * heightM,
@@ -77,6 +80,7 @@ record WaterNode(
             int element,
             int wall,
             double bore,
+            double curvature,
             double length,
             double bondConductance,
             double loadW,
@@ -92,6 +96,7 @@ record WaterNode(
                 area,
                 bore,
                 1,
+                curvature,
                 length,
                 bore,
                 Math.PI * bore * length,
@@ -126,7 +131,7 @@ record WaterNode(
         double ratio = Math.min(1, hydraulicM / lengthM);
         double nusselt = jacket
                 ? AnnulusFlow.nusselt(AnnulusWall.INNER, diameterRatio, reynolds, prandtl, ratio, floor)
-                : TubeFlow.nusselt(reynolds, prandtl, ratio, floor);
+                : CoilFlow.nusselt(reynolds, prandtl, curvature, ratio, floor);
         return nusselt * conductivity / hydraulicM;
     }
 }

@@ -5,6 +5,7 @@ import boilwright.rig.Rig;
 import boilwright.thermal.WaterNode.Inflow;
 import boilwright.water.Circuit;
 import boilwright.water.OperatingPoint;
+import boilwright.water.Passage;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -12,6 +13,9 @@ import java.util.List;
 final class WaterPlan {
     /** Water on its way: kg/s from a node, or from the supply (-1). */
     private record Stream(int node, double massFlow) {}
+
+    /** Tightest turns that the relations of coils are made for. */
+    private static final double TIGHTEST = 0.2;
 
     private final Rig rig;
     private final WallGeometry walls;
@@ -102,6 +106,7 @@ final class WaterPlan {
                         index,
                         k,
                         coil.tubeInnerDiameterM(),
+                        curvature(coil),
                         length,
                         coil.bondConductance(),
                         0,
@@ -113,6 +118,7 @@ final class WaterPlan {
                     index,
                     walls.cap,
                     coil.tubeInnerDiameterM(),
+                    curvature(coil),
                     coil.tubeLengthM(),
                     coil.bondConductance(),
                     0,
@@ -123,6 +129,7 @@ final class WaterPlan {
                     index,
                     -1,
                     part.tubeInnerDiameterM(),
+                    0,
                     part.tubeLengthM(),
                     0,
                     part.heatLoadW(),
@@ -133,11 +140,18 @@ final class WaterPlan {
                     index,
                     -1,
                     hose.tubeInnerDiameterM(),
+                    0,
                     hose.tubeLengthM(),
                     0,
                     0,
                     hose.airConductance() * hose.tubeLengthM()));
         }
+    }
+
+    /** Bore over diameter of the turns, which are those that the pressure drop is worked out with. */
+    private double curvature(Cooling.Tube tube) {
+        double turns = Passage.of(rig, tube).orElseThrow().coilDiameterM();
+        return Math.min(TIGHTEST, tube.tubeInnerDiameterM() / turns);
     }
 
     /** What reaches the next node of an element: the element's inflow, or its own node before. */
