@@ -1,5 +1,7 @@
 package boilwright.thermal;
 
+import java.util.OptionalDouble;
+
 /**
  * One element of the cooling circuit at rest.
  *
@@ -8,8 +10,8 @@ package boilwright.thermal;
  * @param outletK temperature of the water that leaves, K
  * @param massFlowKgPerS water through it, kg/s
  * @param heatW heat that the water takes up in it, W; negative where it loses some
- * @param coefficient heat transfer coefficient between wall and water, mean by area, W/(m2 K); NaN where no wall is cooled
- * @param hottestWallK hottest wall that it cools, K; NaN where no wall is cooled
+ * @param coefficient heat transfer coefficient between wall and water, mean by area, W/(m2 K); empty where no wall is cooled
+ * @param hottestWallK hottest wall that it cools, K; empty where no wall is cooled
  */
 public record ElementState(
         int element,
@@ -17,5 +19,5 @@ public record ElementState(
         double outletK,
         double massFlowKgPerS,
         double heatW,
-        double coefficient,
-        double hottestWallK) {}
+        OptionalDouble coefficient,
+        OptionalDouble hottestWallK) {}

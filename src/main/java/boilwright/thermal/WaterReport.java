@@ -4,6 +4,7 @@ import boilwright.rig.Cooling;
 import boilwright.water.Circuit;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalDouble;
 
 /** Reads what happens in each element of the circuit off a settled model. */
 final class WaterReport {
@@ -65,7 +66,13 @@ final class WaterReport {
             }
         }
         states[element] = new ElementState(
-                element, beforeK, outK, flow, heat, area > 0 ? conductance / area : Double.NaN, hottest);
+                element,
+                beforeK,
+                outK,
+                flow,
+                heat,
+                area > 0 ? OptionalDouble.of(conductance / area) : OptionalDouble.empty(),
+                Double.isNaN(hottest) ? OptionalDouble.empty() : OptionalDouble.of(hottest));
         return outK;
     }
 

@@ -15,6 +15,7 @@ import boilwright.water.OperatingPoint.ElementFlow;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.function.DoubleUnaryOperator;
 
 /**
@@ -61,12 +62,12 @@ public final class CircuitSolver {
     public static Result solve(Rig rig) {
         Supply supply = rig.cooling().supply();
         if (supply instanceof Supply.FinsAndFan) {
-            return new Result(new OperatingPoint(0, 0, List.of(), Double.NaN, 0), List.of());
+            return new Result(new OperatingPoint(0, 0, List.of(), OptionalDouble.empty(), 0), List.of());
         }
         Network network = new Network(rig);
         if (supply instanceof Supply.GivenFlow given) {
             double flow = given.flowM3PerS() * network.density();
-            return result(network, flow, Double.NaN, Double.POSITIVE_INFINITY);
+            return result(network, flow, OptionalDouble.empty(), Double.POSITIVE_INFINITY);
         }
         SupplyHead head = SupplyHead.of(supply, network.density());
         double available = head.pressurePa(0);
@@ -78,7 +79,7 @@ public final class CircuitSolver {
                     metres(asked, network.density())));
         }
         double flow = crossing(head, network::dropPa);
-        return result(network, flow, head.pressurePa(flow), head.knownFlow());
+        return result(network, flow, OptionalDouble.of(head.pressurePa(flow)), head.knownFlow());
     }
 
     /** Flow at which the supply gives no more than is taken, kg/s; at no flow it gives more. */
@@ -91,7 +92,7 @@ public final class CircuitSolver {
                 flow -> taken.applyAsDouble(flow) - head.pressurePa(flow), 0, high, EXACT, 0, "the flow of the water");
     }
 
-    private static Result result(Network network, double flow, double head, double knownFlow) {
+    private static Result result(Network network, double flow, OptionalDouble head, double knownFlow) {
         List<ElementFlow> elements = network.settle(flow);
         double density = network.density();
         double drop = 0;

@@ -4,6 +4,7 @@ import boilwright.heattransfer.FlowCoefficient;
 import boilwright.heattransfer.Gravity;
 import boilwright.rig.Cooling;
 import boilwright.water.OperatingPoint.ElementFlow;
+import java.util.OptionalDouble;
 
 /**
  * What one element costs: wall friction, joints and fittings with the square of the flow, and the weight of a rise. Apart from
@@ -61,7 +62,8 @@ final class Resistance {
 
     /** The water in the element at this flow. */
     ElementFlow at(double massFlow) {
-        double reynolds = friction == null ? Double.NaN : friction.reynolds(massFlow);
+        OptionalDouble reynolds =
+                friction == null ? OptionalDouble.empty() : OptionalDouble.of(friction.reynolds(massFlow));
         return new ElementFlow(massFlow, reynolds, lossPa(massFlow) + liftPa);
     }
 }

@@ -185,9 +185,13 @@ public final class Samples {
                                 291.65,
                                 40,
                                 "The pressure before it is too low to choke its throat.")),
-                List.of(new ElementState(0, 291.15, 293.65, 0.03, 314, 900, 300)),
+                List.of(new ElementState(0, 291.15, 293.65, 0.03, 314, OptionalDouble.of(900), OptionalDouble.of(300))),
                 new OperatingPoint(
-                        0.03, 3e-5, List.of(new OperatingPoint.ElementFlow(0.03, 900, 120)), Double.NaN, 120),
+                        0.03,
+                        3e-5,
+                        List.of(new OperatingPoint.ElementFlow(0.03, OptionalDouble.of(900), 120)),
+                        NONE,
+                        120),
                 3.2e-9,
                 List.of("The thermostat is taken as proportional."));
     }
