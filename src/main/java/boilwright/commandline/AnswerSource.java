@@ -1,6 +1,7 @@
 package boilwright.commandline;
 
 import boilwright.answers.CheckAnswer;
+import boilwright.answers.DrillAnswer;
 import boilwright.answers.RunAnswer;
 import boilwright.estimate.OutsideMeasurements;
 import boilwright.estimate.RankedGuess;
@@ -10,6 +11,7 @@ import boilwright.numerics.CancelToken;
 import boilwright.numerics.ProgressSink;
 import boilwright.rig.Rig;
 import java.util.List;
+import java.util.OptionalDouble;
 import java.util.Set;
 
 /** Who answers the questions of the commands: the model, or in tests someone who misbehaves on purpose. */
@@ -22,6 +24,15 @@ interface AnswerSource {
     RunAnswer warmup(Rig rig, WorkingFluid fluid, String dataVersion, CancelToken cancel, ProgressSink progress);
 
     RunAnswer cooldown(Rig rig, WorkingFluid fluid, String dataVersion, CancelToken cancel, ProgressSink progress);
+
+    DrillAnswer drillWater(
+            Rig rig,
+            WorkingFluid fluid,
+            String dataVersion,
+            OptionalDouble atS,
+            double lateS,
+            CancelToken cancel,
+            ProgressSink progress);
 
     RigEstimate estimate(OutsideMeasurements measured, WorkingFluid fluid, Set<String> acceptedFields);
 

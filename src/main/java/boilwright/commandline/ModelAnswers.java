@@ -1,6 +1,8 @@
 package boilwright.commandline;
 
 import boilwright.answers.CheckAnswer;
+import boilwright.answers.DrillAnswer;
+import boilwright.answers.Drills;
 import boilwright.answers.Questions;
 import boilwright.answers.RunAnswer;
 import boilwright.estimate.GuessRanking;
@@ -13,6 +15,7 @@ import boilwright.numerics.CancelToken;
 import boilwright.numerics.ProgressSink;
 import boilwright.rig.Rig;
 import java.util.List;
+import java.util.OptionalDouble;
 import java.util.Set;
 
 /** The answers that the model gives. */
@@ -41,6 +44,18 @@ enum ModelAnswers implements AnswerSource {
     public RunAnswer cooldown(
             Rig rig, WorkingFluid fluid, String dataVersion, CancelToken cancel, ProgressSink progress) {
         return Questions.cooldown(rig, fluid, dataVersion, cancel, progress);
+    }
+
+    @Override
+    public DrillAnswer drillWater(
+            Rig rig,
+            WorkingFluid fluid,
+            String dataVersion,
+            OptionalDouble atS,
+            double lateS,
+            CancelToken cancel,
+            ProgressSink progress) {
+        return Drills.water(rig, fluid, dataVersion, atS, lateS, cancel, progress);
     }
 
     @Override

@@ -55,11 +55,19 @@ abstract class RigCommand implements Callable<Integer> {
         return margins.stream().anyMatch(margin -> margin.status() == Margin.Status.FAILS);
     }
 
+    /**
+     * Looks at the command's own options before anything is read.
+     *
+     * @throws boilwright.errors.InputRefusedException when one of them makes no sense
+     */
+    void checkOptions() {}
+
     /** Has the question answered. */
     abstract Answer answer(Rig rig, WorkingFluid fluid, String dataVersion, CancelToken cancel, ProgressSink progress);
 
     @Override
     public Integer call() {
+        checkOptions();
         FluidLibrary library = fluids.library();
         RigChoice choice = new RigChoice(rigName);
         Outputs outputs = new Outputs(csv, png);
