@@ -260,6 +260,8 @@ public enum MessageKey {
     PROPERTY_TEMPERATURE_OUTSIDE(5),
     /** {0} substance, {1} pressure in Pa, {2} and {3} span in Pa. */
     PROPERTY_PRESSURE_OUTSIDE(4),
+    /** {0} mixture, {1} mass share found, {2} and {3} shares known. */
+    GLYCOL_SHARE_OUTSIDE(4),
 
     // --- numerics: roots and integration
     /** {0} what is sought, {1} lower end, {2} upper end, {3} and {4} the values there (same sign). */
@@ -282,6 +284,18 @@ public enum MessageKey {
     DERIVATIVE_NOT_A_NUMBER(2),
     /** {0} time in s, {1} the number of the event whose value there is not a number. */
     EVENT_NOT_A_NUMBER(2),
+
+    // --- water: circuit and supplies
+    /** {0} head that the supply gives when nothing flows, {1} head that the circuit asks for then. */
+    WATER_NOT_LIFTED(2),
+    /** {0} branch. */
+    WATER_BRANCH_WITHOUT_LOSS(1),
+    /** {0} branch, {1} its rise, {2} head across it. */
+    WATER_BRANCH_IDLE(3),
+    /** {0} flow, {1} flow of the pump curve's last point. */
+    WATER_BEYOND_PUMP_CURVE(2),
+    /** {0} water, {1} room asked for, {2} and {3} coldest and warmest water known, {4} and {5} the same of the room. */
+    WATER_CAPACITY_UNKNOWN(6),
 
     // --- thermal: the model and its results
     /** {0} oil temperature in degC, {1} rounds tried. */

@@ -92,6 +92,37 @@ public record Rig(
                 Set.of());
     }
 
+    /** The same rig run to another schedule. */
+    public Rig withSchedule(Schedule other) {
+        return with(other, cooling);
+    }
+
+    /** The same rig with other cooling. */
+    public Rig withCooling(Cooling other) {
+        return with(schedule, other);
+    }
+
+    private Rig with(Schedule otherSchedule, Cooling otherCooling) {
+        return new Rig(
+                name,
+                note,
+                fluidId,
+                chargeM3,
+                boiler,
+                column,
+                stages,
+                body,
+                topCap,
+                heatSource,
+                otherSchedule,
+                foreline,
+                otherCooling,
+                room,
+                limits,
+                parameters,
+                guesses);
+    }
+
     /** The same rig with other fields marked as guesses. */
     public Rig withGuesses(Set<String> paths) {
         return new Rig(

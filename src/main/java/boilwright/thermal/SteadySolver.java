@@ -185,7 +185,7 @@ public final class SteadySolver {
             newton.start(y);
         }
         boolean solved = throat < 0 ? newton.rest(y, near) : newton.fullFlow(y, throat, near);
-        if (solved && !model.water.flows() && dryStandingWater()) {
+        if (solved && !model.water.flowsEverywhere() && dryStandingWater()) {
             model.modesChanged();
             solved = throat < 0 ? newton.rest(y, false) : newton.fullFlow(y, throat, false);
         }
@@ -247,7 +247,7 @@ public final class SteadySolver {
 
     private void settleFrom() {
         settle();
-        if (!model.water.flows() && dryStandingWater()) {
+        if (!model.water.flowsEverywhere() && dryStandingWater()) {
             settle();
         }
         faceHeat();
@@ -288,7 +288,7 @@ public final class SteadySolver {
     private boolean dryStandingWater() {
         boolean dried = false;
         for (int i = 0; i < model.water.count; i++) {
-            if (model.water.boilingW(y[model.layout.water + i]) > 0) {
+            if (!model.water.flows(i) && model.water.boilingW(y[model.layout.water + i]) > 0) {
                 y[model.layout.fill + i] = 0;
                 dried = true;
             }
