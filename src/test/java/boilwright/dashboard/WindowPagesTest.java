@@ -142,7 +142,7 @@ class WindowPagesTest {
         String file = RigWriter.write(open.window().session().rig());
         type("heatSource.ratedPower", "350 W");
         type("charge", "70 mL");
-        type("cooling.flow", "1 L/min");
+        type("cooling.supply.flow", "1 L/min");
         press(KeyCode.Z);
         press(KeyCode.Z);
         press(KeyCode.Z);
@@ -222,7 +222,7 @@ class WindowPagesTest {
                         "schedule[0].at",
                         "fluid",
                         "charge",
-                        "cooling.flow",
+                        "cooling.supply.flow",
                         "foreline.pressure",
                         "room.temperature",
                         "part-boiler",

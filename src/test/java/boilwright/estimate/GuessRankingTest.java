@@ -31,10 +31,12 @@ class GuessRankingTest {
     @Test
     void theDomedContactOfTheNeonWorkshopMattersMoreThanItsWater() {
         Rig rig = demo("neon-workshop")
-                .withGuesses(Set.of("cooling.flow", "heatSource.contactConductance", "heatSource.contactArea"));
+                .withGuesses(Set.of("cooling.supply.flow", "heatSource.contactConductance", "heatSource.contactArea"));
         // The demo leaves the conductance to the kind of contact: it has no value of its own to move.
         List<RankedGuess> ranked = rank(rig);
-        assertThat(ranked).extracting(RankedGuess::path).containsExactly("heatSource.contactArea", "cooling.flow");
+        assertThat(ranked)
+                .extracting(RankedGuess::path)
+                .containsExactly("heatSource.contactArea", "cooling.supply.flow");
         assertThat(ranked.get(0).ratioAtLow().orElseThrow())
                 .isLessThan(ranked.get(0).ratioNow());
         assertThat(GuessRanking.sentence(rig, ranked)).contains("3 fields", "heatSource.contactArea");
@@ -76,7 +78,7 @@ class GuessRankingTest {
         Rig rig = demo("teaching-lab")
                 .withGuesses(Set.of("stages[0].throatGap", "stages[1].throatGap", "foreline.pressure"));
         List<RankedGuess> ranked = rank(rig);
-        Rig weak = demo("neon-workshop").withGuesses(Set.of("cooling.flow"));
+        Rig weak = demo("neon-workshop").withGuesses(Set.of("cooling.supply.flow"));
         assertThat(rank(weak).get(0).decides()).isFalse();
         assertThat(GuessRanking.sentence(weak, rank(weak))).doesNotContain("alone decides");
         assertThat(ranked.stream().filter(RankedGuess::decides).findFirst())

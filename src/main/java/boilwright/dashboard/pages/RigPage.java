@@ -26,8 +26,8 @@ public final class RigPage extends ScrollPane {
             "heatSource.kind",
             "heatSource.ratedPower",
             "schedule[]",
-            "cooling.flow",
-            "cooling.inletTemperature",
+            "cooling.supply.flow",
+            "cooling.supply.inletTemperature",
             "foreline.pressure",
             "room.temperature");
 
@@ -54,7 +54,7 @@ public final class RigPage extends ScrollPane {
         levels.getStyleClass().add("field-title");
         heat.getChildren().addAll(levels, schedule, heatCautions);
         section("pages.rig.fluid", "fluid", "charge").getChildren().add(fluidCautions);
-        section("pages.rig.cooling", "cooling.flow", "cooling.inletTemperature")
+        section("pages.rig.cooling", "cooling.supply.flow", "cooling.supply.inletTemperature")
                 .getChildren()
                 .add(waterCautions);
         section("pages.rig.around", "foreline.pressure", "room.temperature");

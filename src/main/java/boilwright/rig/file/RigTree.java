@@ -3,8 +3,6 @@ package boilwright.rig.file;
 import boilwright.rig.Body;
 import boilwright.rig.Boiler;
 import boilwright.rig.Column;
-import boilwright.rig.Cooling;
-import boilwright.rig.ElementKind;
 import boilwright.rig.FieldCatalogue;
 import boilwright.rig.HeatSource;
 import boilwright.rig.Limits;
@@ -13,7 +11,6 @@ import boilwright.rig.RigPaths;
 import boilwright.rig.Schedule;
 import boilwright.rig.SourceKind;
 import boilwright.rig.Stage;
-import boilwright.rig.Supply;
 import boilwright.rig.TopCap;
 import java.util.OptionalDouble;
 import tools.jackson.databind.node.ObjectNode;
@@ -38,7 +35,7 @@ final class RigTree {
         source(root.object("heatSource"), rig.heatSource());
         rig.schedule().steps().forEach(step -> step(root.entry("schedule"), step));
         root.object("foreline").quantity("pressure", rig.foreline().pressurePa());
-        cooling(root.object("cooling"), rig.cooling());
+        CoolingTree.fill(root.object("cooling"), rig.cooling(), rig.room());
         root.object("room")
                 .quantity("temperature", rig.room().temperatureK())
                 .quantity("pressure", rig.room().pressurePa());
@@ -163,32 +160,6 @@ final class RigTree {
             out.quantity("power", power.fraction());
         } else if (step instanceof Schedule.HoldOil hold) {
             out.quantity("holdOil", hold.oilK());
-        }
-    }
-
-    private static void cooling(FieldWriter out, Cooling cooling) {
-        Supply.GivenFlow given = (Supply.GivenFlow) cooling.supply();
-        out.quantity("inletTemperature", given.temperatureK()).quantity("flow", given.flowM3PerS());
-        out.list("elements");
-        cooling.elements().forEach(element -> element(out.entry("elements"), element));
-        out.optional("chillerCapacity", given.capacityW());
-    }
-
-    private static void element(FieldWriter out, Cooling.Element element) {
-        out.text("kind", ElementKind.of(element).id());
-        if (element instanceof Cooling.Jacket jacket) {
-            out.texts("covers", jacket.covers())
-                    .quantity("gap", jacket.gapM())
-                    .quantity("shellThickness", jacket.shellThicknessM());
-        } else if (element instanceof Cooling.SolderedCoil coil) {
-            out.texts("covers", coil.covers())
-                    .quantity("tubeInnerDiameter", coil.tubeInnerDiameterM())
-                    .quantity("tubeLength", coil.tubeLengthM())
-                    .quantity("bondConductance", coil.bondConductance());
-        } else if (element instanceof Cooling.CapCoil coil) {
-            out.quantity("tubeInnerDiameter", coil.tubeInnerDiameterM())
-                    .quantity("tubeLength", coil.tubeLengthM())
-                    .quantity("bondConductance", coil.bondConductance());
         }
     }
 

@@ -37,11 +37,11 @@ class RigFieldsTest {
         Rig before = demo("neon-workshop");
         Rig after = RigFields.of(before)
                 .with("stages[1].throatGap", 0.8e-3)
-                .with("cooling.flow", 2e-3 / 60)
+                .with("cooling.supply.flow", 2e-3 / 60)
                 .rig(FLUIDS);
         assertThat(after.stages().get(1).throatGapM()).isEqualTo(0.8e-3);
         assertThat(RigChange.given(after).flowM3PerS()).isEqualTo(2e-3 / 60);
-        assertThat(RigFields.differences(before, after)).containsExactly("cooling.flow", "stages[1].throatGap");
+        assertThat(RigFields.differences(before, after)).containsExactly("cooling.supply.flow", "stages[1].throatGap");
     }
 
     @Test
@@ -153,7 +153,7 @@ class RigFieldsTest {
                 .without("schedule[2]")
                 .without("cooling.elements[0]")
                 .without("topCap")
-                .without("cooling.chillerCapacity")
+                .without("cooling.supply.chillerCapacity")
                 .rig(FLUIDS);
         assertThat(rig.schedule().steps()).hasSize(2);
         assertThat(rig.cooling().elements()).hasSize(1);

@@ -42,7 +42,7 @@ class RigSchemaTest {
                 "\"charge\"; \"chrage\"",
                 "\"100 mL\"; \"100 kg\"",
                 "\"100 mL\"; 100",
-                "\"format\": 1; \"format\": 2",
+                "\"format\": 2; \"format\": 3",
                 "\"borosilicate\"; \"diamond\"",
                 "\"contact\": \"domed-glass\",; ",
                 "\"lossArea\"; \"wrappedArea\"",
@@ -50,14 +50,15 @@ class RigSchemaTest {
                 "\"gap\": \"6 mm\"; \"gap\": \"6 L\"",
             })
     void whatTheReaderRefusesForItsShapeTheSchemaRefusesToo(String from, String to) {
-        String text = Texts.changed("glass-on-plate", from, to == null ? "" : to);
+        String text = Texts.changed("version-2/glass-on-plate", from, to == null ? "" : to);
         assertThat(SCHEMA.validate(text, InputFormat.JSON)).isNotEmpty();
         assertThat(Texts.faults(text)).isNotEmpty();
     }
 
     @Test
     void aPowerMayBeAShareOrAnAmount() {
-        assertThat(SCHEMA.validate(Texts.changed("glass-on-plate", "\"100 %\"", "\"1.2 kW\""), InputFormat.JSON))
+        assertThat(SCHEMA.validate(
+                        Texts.changed("version-2/glass-on-plate", "\"100 %\"", "\"1.2 kW\""), InputFormat.JSON))
                 .isEmpty();
     }
 }

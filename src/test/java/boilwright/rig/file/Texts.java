@@ -50,6 +50,11 @@ final class Texts {
         return RigReader.parse("pump.json", text, FLUIDS, Set.of(accepted), Migrations.CURRENT);
     }
 
+    /** Read with everything that a program checks before it looks at the file. */
+    static Rig checked(String text, String... accepted) {
+        return RigReader.readText("pump.json", text, FLUIDS, Set.of(accepted));
+    }
+
     static List<String> faults(String text, String... accepted) {
         InputRefusedException refusal = catchThrowableOfType(InputRefusedException.class, () -> read(text, accepted));
         assertThat(refusal).as("the text is refused").isNotNull();
