@@ -3,6 +3,7 @@ package boilwright.commandline;
 import boilwright.answers.CheckAnswer;
 import boilwright.answers.DrillAnswer;
 import boilwright.answers.RunAnswer;
+import boilwright.answers.WaterAnswer;
 import boilwright.estimate.OutsideMeasurements;
 import boilwright.estimate.RankedGuess;
 import boilwright.estimate.RigEstimate;
@@ -31,6 +32,14 @@ interface AnswerSource {
             String dataVersion,
             OptionalDouble atS,
             double lateS,
+            CancelToken cancel,
+            ProgressSink progress);
+
+    WaterAnswer water(
+            Rig rig,
+            WorkingFluid fluid,
+            String dataVersion,
+            double sessionS,
             CancelToken cancel,
             ProgressSink progress);
 

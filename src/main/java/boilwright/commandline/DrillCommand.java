@@ -10,10 +10,8 @@ import boilwright.numerics.ProgressSink;
 import boilwright.report.DrillJson;
 import boilwright.report.DrillText;
 import boilwright.rig.Rig;
-import boilwright.units.Dimension;
-import boilwright.units.QuantityReader;
-import boilwright.units.Reading;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -66,37 +64,22 @@ final class DrillCommand extends RigCommand {
                     Message.of(MessageKey.DRILL_UNKNOWN, fault.replaceAll("\\p{Cntrl}", "?"), WATER));
         }
         if (at != null) {
-            time("--at", at);
+            TimeOption.read("--at", at, LATEST_S);
         }
-        time("--cut-after", cutAfter);
+        TimeOption.read("--cut-after", cutAfter, LATEST_S);
     }
 
     @Override
     Answer answer(Rig rig, WorkingFluid fluid, String dataVersion, CancelToken cancel, ProgressSink progress) {
-        OptionalDouble when = at == null ? OptionalDouble.empty() : OptionalDouble.of(time("--at", at));
-        DrillAnswer answer =
-                source.drillWater(rig, fluid, dataVersion, when, time("--cut-after", cutAfter), cancel, progress);
+        OptionalDouble when =
+                at == null ? OptionalDouble.empty() : OptionalDouble.of(TimeOption.read("--at", at, LATEST_S));
+        DrillAnswer answer = source.drillWater(
+                rig, fluid, dataVersion, when, TimeOption.read("--cut-after", cutAfter, LATEST_S), cancel, progress);
         return new Answer(
                 () -> DrillText.write(answer),
                 () -> DrillJson.write(answer),
                 answer.heatOn().run(),
+                Optional.empty(),
                 !answer.notKept().isEmpty());
-    }
-
-    private static double time(String option, String text) {
-        Reading reading = QuantityReader.read(text, Dimension.TIME);
-        if (reading instanceof Reading.Refused refused) {
-            String shown = text.replaceAll("\\p{Cntrl}", "?");
-            throw new InputRefusedException(Message.of(
-                    MessageKey.OPTION_NOT_UNDERSTOOD,
-                    option,
-                    shown,
-                    refused.fault().text()));
-        }
-        double seconds = ((Reading.Read) reading).si();
-        if (!(seconds >= 0 && seconds <= LATEST_S)) {
-            throw new InputRefusedException(Message.of(MessageKey.DRILL_TIME_OUTSIDE, option, text));
-        }
-        return seconds;
     }
 }

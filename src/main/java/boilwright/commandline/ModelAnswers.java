@@ -5,6 +5,8 @@ import boilwright.answers.DrillAnswer;
 import boilwright.answers.Drills;
 import boilwright.answers.Questions;
 import boilwright.answers.RunAnswer;
+import boilwright.answers.WaterAnswer;
+import boilwright.answers.WaterQuestion;
 import boilwright.estimate.GuessRanking;
 import boilwright.estimate.OutsideMeasurements;
 import boilwright.estimate.RankedGuess;
@@ -56,6 +58,17 @@ enum ModelAnswers implements AnswerSource {
             CancelToken cancel,
             ProgressSink progress) {
         return Drills.water(rig, fluid, dataVersion, atS, lateS, cancel, progress);
+    }
+
+    @Override
+    public WaterAnswer water(
+            Rig rig,
+            WorkingFluid fluid,
+            String dataVersion,
+            double sessionS,
+            CancelToken cancel,
+            ProgressSink progress) {
+        return WaterQuestion.ask(rig, fluid, dataVersion, sessionS, cancel, progress);
     }
 
     @Override
