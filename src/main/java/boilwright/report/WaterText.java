@@ -15,6 +15,7 @@ import java.util.OptionalDouble;
 public final class WaterText {
     private static final double GRAVITY = 9.80665;
     private static final double DENSITY = 1000;
+    private static final double HARDLY_ANY_M3_PER_S = 0.011e-3 / 60;
 
     private final WaterAnswer answer;
     private final Page page = new Page();
@@ -66,6 +67,11 @@ public final class WaterText {
         page.table(rows);
     }
 
+    /** The search for the least flow ends at 10 mL/min. */
+    private static String flow(double m3PerS) {
+        return m3PerS < HARDLY_ANY_M3_PER_S ? "hardly any" : Sections.quantity(m3PerS, Dimension.VOLUME_FLOW);
+    }
+
     private static String whole(OptionalDouble value) {
         return value.isPresent() ? String.format(Locale.ROOT, "%.0f", value.getAsDouble()) : "-";
     }
@@ -93,7 +99,7 @@ public final class WaterText {
             rows.add(List.of(
                     "least flow for: " + least.title() + (governs ? " (governs)" : ""),
                     least.flowM3PerS().isPresent()
-                            ? Sections.quantity(least.flowM3PerS().getAsDouble(), Dimension.VOLUME_FLOW)
+                            ? flow(least.flowM3PerS().getAsDouble())
                             : "none is enough"));
         }
         answer.chillerW().ifPresent(c -> rows.add(List.of("smallest chiller, 20 % reserve", watts(c))));
