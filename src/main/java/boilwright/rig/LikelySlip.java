@@ -3,6 +3,7 @@ package boilwright.rig;
 import boilwright.units.Reading;
 import boilwright.units.UnitSpelling;
 import boilwright.units.UnitTable;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -98,6 +99,8 @@ public final class LikelySlip {
         String number = number(text.strip(), read.unit());
         double value = read.unit().fromSi(read.si());
         return WRITTEN_FOR.getOrDefault(read.unit().text(), List.of()).stream()
+                // The unit in which people write this field comes before all others.
+                .sorted(Comparator.comparing(unit -> !unit.equals(field.unit())))
                 .map(unit -> UnitTable.find(unit, read.unit().dimension()))
                 .flatMap(Optional::stream)
                 .filter(unit -> field.isTypical(unit.toSi(value)))

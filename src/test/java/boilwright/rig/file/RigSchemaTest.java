@@ -9,6 +9,7 @@ import com.networknt.schema.SpecificationVersion;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -53,6 +54,34 @@ class RigSchemaTest {
         String text = Texts.changed("version-2/glass-on-plate", from, to == null ? "" : to);
         assertThat(SCHEMA.validate(text, InputFormat.JSON)).isNotEmpty();
         assertThat(Texts.faults(text)).isNotEmpty();
+    }
+
+    @Test
+    void everyKindOfSupplyAndElementFollowsTheSchema() {
+        for (String supply : List.of(Texts.CHILLER, Texts.TABLE_CHILLER, Texts.TAP, Texts.TANK)) {
+            for (String elements : List.of(Texts.IN_BRANCHES, Texts.EVERY_PART)) {
+                String text = Texts.cooled(supply, elements);
+                assertThat(SCHEMA.validate(text, InputFormat.JSON)).isEmpty();
+                assertThat(SCHEMA.validate(RigWriter.write(Texts.read(text)), InputFormat.JSON))
+                        .isEmpty();
+            }
+        }
+        assertThat(SCHEMA.validate(Texts.cooled(Texts.FAN, ""), InputFormat.JSON))
+                .isEmpty();
+    }
+
+    @Test
+    void aSupplyOfTheWrongShapeIsRefusedByBoth() {
+        for (String supply : List.of(
+                Texts.CHILLER + ", " + Texts.TABLE,
+                Texts.CHILLER.replaceFirst("\"capacity\".*?,", ""),
+                Texts.TAP + ", \"volume\": \"3 L\"",
+                Texts.TANK.replaceFirst(", \"pumpCurve.*", ""),
+                Texts.TAP.replace("\"tap\"", "\"well\""))) {
+            String text = Texts.cooled(supply, Texts.BOTH_COILS);
+            assertThat(SCHEMA.validate(text, InputFormat.JSON)).as(supply).isNotEmpty();
+            assertThat(Texts.faults(text)).isNotEmpty();
+        }
     }
 
     @Test
