@@ -9,19 +9,18 @@ import boilwright.rig.Supply;
 import boilwright.thermal.StageState;
 import boilwright.thermal.SteadyState;
 import boilwright.units.Dimension;
-import boilwright.water.CircuitSolver;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 
 /** The margins of the cooling side: film on the walls, cap, water and chiller. */
 final class CoolingMargins {
-    private static final double WATER_OUT_K = 325.15;
+    static final double WATER_OUT_K = 325.15;
     private static final double WATER_IN_LOW_K = 289.15;
-    private static final double WATER_IN_HIGH_K = 300.15;
-    private static final double WATER_IN_NEVER_K = 305.15;
-    private static final double CAP_K = 366.15;
-    private static final double LEAST_FILM_K = 5;
+    static final double WATER_IN_HIGH_K = 300.15;
+    static final double WATER_IN_NEVER_K = 305.15;
+    static final double CAP_K = 366.15;
+    static final double LEAST_FILM_K = 5;
     private static final double COMFORTABLE_FILM_K = 20;
 
     private final Rig rig;
@@ -88,12 +87,8 @@ final class CoolingMargins {
         if (steady.waterOutK().isPresent()) {
             double limit = limits.waterOutK().orElse(WATER_OUT_K);
             double rise = steady.waterOutK().getAsDouble() - inlet;
-            double least = CircuitSolver.operatingPoint(rig).volumeFlowM3PerS()
-                    * Math.max(0, rise)
-                    / Math.max(1e-9, limit - inlet);
-            flow.value(CircuitSolver.operatingPoint(rig).volumeFlowM3PerS())
-                    .atLeast(least)
-                    .basis(AnswerText.BASIS_WATER_FLOW.say());
+            double least = steady.flow().volumeFlowM3PerS() * Math.max(0, rise) / Math.max(1e-9, limit - inlet);
+            flow.value(steady.flow().volumeFlowM3PerS()).atLeast(least).basis(AnswerText.BASIS_WATER_FLOW.say());
             boolean cold = inlet < limits.waterInLowK().orElse(WATER_IN_LOW_K);
             double good = limits.waterInHighK().orElse(WATER_IN_HIGH_K);
             double never = limits.waterInHighK().isPresent() ? good : WATER_IN_NEVER_K;
@@ -111,14 +106,18 @@ final class CoolingMargins {
         }
         add(flow);
         MarginMaker chiller = MarginMaker.of("chiller", AnswerText.TITLE_CHILLER, Dimension.POWER)
-                .value(steady.heatToWaterW())
+                .value(steady.heatToWaterW() + WaterSizing.pumpHeatW(rig))
                 .side(Side.AT_MOST)
                 .tightBelow(1.2)
                 .basis(AnswerText.MISSING_CHILLER.say())
                 .cure(AnswerText.CURE_CHILLER);
-        if (rig.cooling().supply() instanceof Supply.GivenFlow given) {
-            given.capacityW().ifPresent(c -> chiller.atMost(c).basis(AnswerText.BASIS_CHILLER.say()));
-        }
+        WaterSizing.capacityW(rig)
+                .ifPresent(c -> chiller.atMost(c)
+                        .basis(
+                                rig.cooling().supply() instanceof Supply.Chiller
+                                        ? AnswerText.BASIS_CHILLER_CURVE.say(
+                                                Say.temperature(inlet), Say.temperature(roomK))
+                                        : AnswerText.BASIS_CHILLER.say()));
         add(chiller);
     }
 

@@ -140,7 +140,7 @@ public final class Questions {
                 dataVersion);
     }
 
-    private static TabulatedFluid tables(WorkingFluid fluid) {
+    static TabulatedFluid tables(WorkingFluid fluid) {
         return fluid instanceof FluidRecord file
                 ? TabulatedFluid.of(file)
                 : new TabulatedFluid(fluid, TabulatedFluid.LOWEST_K, TabulatedFluid.HIGHEST_K);

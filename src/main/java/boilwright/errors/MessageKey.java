@@ -350,6 +350,14 @@ public enum MessageKey {
     SIZE_NOT_UNDERSTOOD(3),
     /** {0} why the rig has no answer. */
     PICTURE_WITHOUT_ANSWER(1),
+    /** {0} fault asked for, {1} faults there are. */
+    DRILL_NOT_YET(2),
+    /** {0} fault asked for, {1} faults there are. */
+    DRILL_UNKNOWN(2),
+    /** {0} option, {1} what it was given, {2} what is wrong with it. */
+    OPTION_NOT_UNDERSTOOD(3),
+    /** {0} option, {1} what it was given, {2} longest time. */
+    OPTION_TIME_OUTSIDE(3),
     /** {0} what the usage check found, {1} command whose help to read. */
     USAGE_REFUSED(2),
     /** {0} what was typed, {1} command whose help to read. */
