@@ -98,9 +98,7 @@ public final class WaterText {
                     answer.governing().isPresent() && answer.governing().get().equals(least);
             rows.add(List.of(
                     "least flow for: " + least.title() + (governs ? " (governs)" : ""),
-                    least.flowM3PerS().isPresent()
-                            ? flow(least.flowM3PerS().getAsDouble())
-                            : "none is enough"));
+                    least.flowM3PerS().isPresent() ? flow(least.flowM3PerS().getAsDouble()) : "none is enough"));
         }
         answer.chillerW().ifPresent(c -> rows.add(List.of("smallest chiller, 20 % reserve", watts(c))));
         answer.pumpFlowM3PerS().ifPresent(flow -> {
