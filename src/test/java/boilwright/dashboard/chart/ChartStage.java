@@ -1,7 +1,10 @@
 package boilwright.dashboard.chart;
 
-import boilwright.dashboard.Theme;
+import atlantafx.base.theme.PrimerDark;
+import atlantafx.base.theme.PrimerLight;
+import java.util.List;
 import java.util.function.Supplier;
+import javafx.application.Application;
 import javafx.scene.Scene;
 import javafx.scene.image.WritableImage;
 import javafx.scene.layout.StackPane;
@@ -13,7 +16,7 @@ final class ChartStage {
     private Stage stage;
     private SeriesChart chart;
 
-    static ChartStage of(double width, double height, Theme theme) {
+    static ChartStage of(double width, double height, boolean dark) {
         ChartStage open = new ChartStage();
         on(() -> {
             open.chart = new SeriesChart();
@@ -21,7 +24,14 @@ final class ChartStage {
             root.getStyleClass().add("frame");
             root.setStyle("-fx-font-size: 13px; -fx-padding: 10px;");
             Scene scene = new Scene(root, width, height);
-            theme.dress(scene);
+            Application.setUserAgentStylesheet(
+                    dark ? new PrimerDark().getUserAgentStylesheet() : new PrimerLight().getUserAgentStylesheet());
+            for (String sheet : List.of("bridge", "frame", "chart")) {
+                scene.getStylesheets()
+                        .add(ChartStage.class
+                                .getResource("/boilwright/css/" + sheet + ".css")
+                                .toString());
+            }
             open.stage = new Stage();
             open.stage.setScene(scene);
             open.stage.setX(0);
