@@ -55,15 +55,17 @@ final class ChartPainter {
 
     private void grid() {
         Pen faint = new Pen(colors.faint(), 1);
+        Pen between = new Pen(colors.faint(), 0.4);
         for (Tick tick : plan.yTicks()) {
             double y = sharp(plan.y().pxOfT(plan.y().tOfShown(tick.value())));
-            segment(plot.left(), y, plot.right(), y, faint);
+            segment(plot.left(), y, plot.right(), y, tick.text().isEmpty() ? between : faint);
             s.text(tick.text(), plot.left() - 0.5 * em, y, Surface.Align.RIGHT, false, colors.muted());
         }
         Pen stub = new Pen(colors.muted(), 1);
         for (Caption tick : plan.xTicks()) {
             double x = sharp(tick.x());
-            segment(x, plot.top(), x, plot.bottom(), faint);
+            boolean isBetween = tick.text().isEmpty() && plan.x().logarithmic();
+            segment(x, plot.top(), x, plot.bottom(), isBetween ? between : faint);
             segment(x, plot.bottom(), x, plot.bottom() + (tick.text().isEmpty() ? 0.15 : 0.3) * em, stub);
             s.text(tick.text(), tick.x(), tick.y(), Surface.Align.CENTER, false, colors.muted());
         }

@@ -66,7 +66,7 @@ record ChartPlan(
         double fewest = bottom - top - (data.marks().isEmpty() ? 0 : lanes * line);
         List<Tick> yTicks = AxisPlan.y(y, Math.max(LEAST_PLOT, fewest), line);
         double left = left(data, yTicks, lettering);
-        double readings = Math.max(READING_EMS * em, readingWidth(y, lettering));
+        double readings = Math.max(READING_EMS * em, readingWidth(!data.bands().isEmpty(), y, lettering));
         double names = Math.max(NAME_EMS * em, namesWidth(data, lettering));
         double beside = Math.min(MOST_BESIDE * width, LEADER_EMS * em + names + 0.7 * em + readings);
         double right = Math.max(left + LEAST_PLOT, width - beside - 0.5 * em);
@@ -113,11 +113,12 @@ record ChartPlan(
         return Math.max(LEFT_EMS * lettering.size(), Math.max(firstClock, numbers + 0.9 * lettering.size()));
     }
 
-    private static double readingWidth(Scale y, Lettering lettering) {
+    private static double readingWidth(boolean pairs, Scale y, Lettering lettering) {
         double widest = 0;
         for (double share : new double[] {0, 0.37, 1}) {
             double si = y.ofT(y.lowT() + share * (y.highT() - y.lowT()));
-            widest = Math.max(widest, lettering.width(ChartWords.value(si, y.unit()), true));
+            String words = pairs ? ChartWords.range(si, si, y.unit()) : ChartWords.value(si, y.unit());
+            widest = Math.max(widest, lettering.width(words, true));
         }
         return widest + lettering.size() / 2;
     }
@@ -187,22 +188,34 @@ record ChartPlan(
         found.add(new Entry(title, index, isBand, px, py, py));
     }
 
-    /** The last place in view where a curve has a value: its place to the right and its height, px; NaN for none. */
+    /** The last place where a curve has a value, within the plot if there is any: place on its scale and px; NaN for none. */
     private static double[] end(double[] xs, double[] ys, Scale x, Scale y) {
         double edge = x.ofT(x.highT());
         double atEdge = Curve.at(xs, ys, edge, x, y);
+        double[] outOfView = {Double.NaN, Double.NaN};
         if (Double.isFinite(y.t(atEdge))) {
-            return new double[] {x.highT(), y.px(atEdge)};
+            outOfView = new double[] {x.highT(), y.px(atEdge)};
+            if (isInView(y, y.t(atEdge))) {
+                return outOfView;
+            }
         }
         for (int i = Curve.before(xs, edge); i >= 0; i--) {
             if (x.t(xs[i]) < x.lowT()) {
                 break;
             }
             if (Double.isFinite(y.t(ys[i])) && Double.isFinite(x.t(xs[i]))) {
-                return new double[] {x.t(xs[i]), y.px(ys[i])};
+                double[] here = {x.t(xs[i]), y.px(ys[i])};
+                if (isInView(y, y.t(ys[i]))) {
+                    return here;
+                }
+                outOfView = Double.isNaN(outOfView[1]) ? here : outOfView;
             }
         }
-        return new double[] {Double.NaN, Double.NaN};
+        return outOfView;
+    }
+
+    private static boolean isInView(Scale y, double t) {
+        return t >= y.lowT() && t <= y.highT();
     }
 
     /** How many events in view have no room for their names. */

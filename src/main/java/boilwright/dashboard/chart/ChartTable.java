@@ -31,17 +31,10 @@ final class ChartTable extends TableView<Integer> {
             String title = choice.yUnit().isPlain()
                     ? rows.title(k)
                     : WindowText.say("chart.axis", rows.title(k), choice.yUnit().text());
-            add(title, row -> rows.has(row, column) ? number(rows.value(row, column), choice) : "");
+            add(title, row -> rows.has(row, column) ? ChartWords.bare(rows.value(row, column), choice.yUnit()) : "");
         }
         setItems(FXCollections.observableList(
                 IntStream.range(0, rows.size()).boxed().toList()));
-    }
-
-    private static String number(double si, Choice choice) {
-        String words = ChartWords.value(si, choice.yUnit());
-        return choice.yUnit().isPlain()
-                ? words
-                : words.replace(" " + choice.yUnit().text(), "");
     }
 
     private interface Words {
