@@ -93,7 +93,12 @@ public final class ChartSpeed {
         double[] some = new double[times.length / 2];
         Arrays.setAll(some, i -> times[2 * i + rest]);
         Arrays.sort(some);
-        return String.format(Locale.ROOT, "%.1f ms (95 %% %.1f)", some[some.length / 2], some[some.length * 95 / 100]);
+        return String.format(
+                Locale.ROOT,
+                "%.1f ms (10 %% %.1f, 95 %% %.1f)",
+                some[some.length / 2],
+                some[some.length / 10],
+                some[some.length * 95 / 100]);
     }
 
     private static void say(String format, Object... values) {
