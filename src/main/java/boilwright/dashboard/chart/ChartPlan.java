@@ -66,9 +66,12 @@ record ChartPlan(
         double fewest = bottom - top - (data.marks().isEmpty() ? 0 : lanes * line);
         List<Tick> yTicks = AxisPlan.y(y, Math.max(LEAST_PLOT, fewest), line);
         double left = left(data, yTicks, lettering);
-        double readings = Math.max(READING_EMS * em, readingWidth(!data.bands().isEmpty(), y, lettering));
-        double names = Math.max(NAME_EMS * em, namesWidth(data, lettering));
-        double beside = Math.min(MOST_BESIDE * width, LEADER_EMS * em + names + 0.7 * em + readings);
+        double reading = Math.max(READING_EMS * em, readingWidth(false, y, lettering));
+        double pair = data.bands().isEmpty() ? 0 : readingWidth(true, y, lettering);
+        double names = widest(data.series().stream().map(Series::title).toList(), lettering);
+        double bands = widest(data.bands().stream().map(Band::title).toList(), lettering);
+        double words = Math.max(Math.max(NAME_EMS * em, names) + reading, bands + pair);
+        double beside = Math.min(MOST_BESIDE * width, LEADER_EMS * em + words + 0.7 * em);
         double right = Math.max(left + LEAST_PLOT, width - beside - 0.5 * em);
         x = x.onto(left, right);
         List<Flag> flags = flags(data, x, lanes, lettering);
@@ -90,7 +93,7 @@ record ChartPlan(
                 AxisPlan.names(data, choice, x, bottom + 1.75 * line, lettering),
                 flags,
                 LimitPlan.of(data, choice, plot, x, y, lettering),
-                entries(data, plot, x, y, width - 0.7 * em - readings - namesX, lettering),
+                entries(data, plot, x, y, width - 0.7 * em - namesX, new double[] {reading, pair}, lettering),
                 SpotPlan.of(data, plot, x, y, lettering),
                 namesX);
     }
@@ -123,15 +126,8 @@ record ChartPlan(
         return widest + lettering.size() / 2;
     }
 
-    private static double namesWidth(ChartData data, Lettering lettering) {
-        double widest = 0;
-        for (Series one : data.series()) {
-            widest = Math.max(widest, lettering.width(one.title(), false));
-        }
-        for (Band band : data.bands()) {
-            widest = Math.max(widest, lettering.width(band.title(), false));
-        }
-        return widest;
+    private static double widest(List<String> texts, Lettering lettering) {
+        return texts.stream().mapToDouble(t -> lettering.width(t, false)).max().orElse(0);
     }
 
     private static List<Flag> flags(ChartData data, Scale x, int lanes, Lettering lettering) {
@@ -153,7 +149,8 @@ record ChartPlan(
         return flags;
     }
 
-    private static List<Entry> entries(ChartData data, Box plot, Scale x, Scale y, double room, Lettering lettering) {
+    private static List<Entry> entries(
+            ChartData data, Box plot, Scale x, Scale y, double room, double[] readings, Lettering lettering) {
         List<Entry> found = new ArrayList<>();
         for (int i = 0; i < data.series().size(); i++) {
             Series one = data.series().get(i);
@@ -172,7 +169,8 @@ record ChartPlan(
         List<Entry> entries = new ArrayList<>();
         for (int i = 0; i < places.length; i++) {
             Entry e = found.get(i);
-            String title = lettering.fitted(e.title(), false, Math.max(0, room));
+            double left = room - readings[e.isBand() ? 1 : 0];
+            String title = lettering.fitted(e.title(), false, Math.max(0, left));
             entries.add(new Entry(title, e.index(), e.isBand(), e.endX(), e.endY(), places[i]));
         }
         return entries;

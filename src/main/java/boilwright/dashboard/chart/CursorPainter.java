@@ -74,7 +74,7 @@ final class CursorPainter {
         double width = lettering.width(words, true);
         double half = width / 2 + 0.3 * lettering.size();
         double middle = Math.max(half, Math.min(plan.plot().right() - half, x));
-        double top = plan.plot().bottom() + 1;
+        double top = plan.plot().bottom() + 0.33 * lettering.lineHeight();
         double y = plan.plot().bottom() + 0.75 * lettering.lineHeight();
         double bottom = y + 0.6 * lettering.lineHeight();
         double left = middle - half;

@@ -189,7 +189,7 @@ class SeriesChartTest {
         assertThat(pane.isVisible()).isFalse();
         assertThat(table.getItems()).hasSize(1201);
         assertThat(table.getColumns()).hasSize(4);
-        assertThat(table.getColumns().get(1).getText()).isEqualTo("curve A, degC");
+        assertThat(table.getColumns().get(1).getText()).isEqualTo("curve A\ndegC");
         int row = table.getSelectionModel().getSelectedIndex();
         assertThat(table.getColumns().get(0).getCellData(row)).isEqualTo("0:20:00");
         UnitSpelling unit = pane.plan().choice().yUnit();
