@@ -169,7 +169,8 @@ final class VapourColumn {
             } else {
                 low = m;
             }
-            if (high - low <= ROOT_TOLERANCE * high) {
+            // to the last digit: what is taken can be ten million times as steep as the flow
+            if (high - low <= 2 * Math.ulp(high)) {
                 return taken;
             }
             double next = round == 0
