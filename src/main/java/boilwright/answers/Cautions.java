@@ -42,6 +42,19 @@ public final class Cautions {
         return list;
     }
 
+    /** The caution that a fluid itself asks for, whatever rig it is in. */
+    public static Caution ofFluid(WorkingFluid fluid) {
+        if (fluid.isToxicVapour()) {
+            return new Caution(Place.ANYWHERE, AnswerText.CAUTION_MERCURY.say());
+        }
+        if (fluid.airAdmissionLimit().isEmpty()) {
+            return new Caution(Place.OPENING, AnswerText.CAUTION_AIR_UNKNOWN.say(fluid.title()));
+        }
+        String limit = Say.temperature(fluid.airAdmissionLimit().getAsDouble());
+        AnswerText text = fluid.resistsOxidation() ? AnswerText.CAUTION_AIR_SPOILS : AnswerText.CAUTION_AIR_BURNS;
+        return new Caution(Place.OPENING, text.say(fluid.title(), limit));
+    }
+
     /**
      * The cautions of a rig, in the order in which a report gives them.
      *
@@ -51,15 +64,7 @@ public final class Cautions {
      */
     public static List<Caution> placed(Rig rig, WorkingFluid fluid, double hottestK) {
         List<Caution> list = new ArrayList<>();
-        if (fluid.isToxicVapour()) {
-            list.add(new Caution(Place.ANYWHERE, AnswerText.CAUTION_MERCURY.say()));
-        } else if (fluid.airAdmissionLimit().isEmpty()) {
-            list.add(new Caution(Place.OPENING, AnswerText.CAUTION_AIR_UNKNOWN.say(fluid.title())));
-        } else {
-            String limit = Say.temperature(fluid.airAdmissionLimit().getAsDouble());
-            AnswerText text = fluid.resistsOxidation() ? AnswerText.CAUTION_AIR_SPOILS : AnswerText.CAUTION_AIR_BURNS;
-            list.add(new Caution(Place.OPENING, text.say(fluid.title(), limit)));
-        }
+        list.add(ofFluid(fluid));
         if (rig.heatSource() instanceof HeatSource.GasBurner) {
             list.add(new Caution(Place.HEAT, AnswerText.CAUTION_FLAME.say()));
         }

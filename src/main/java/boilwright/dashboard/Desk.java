@@ -1,5 +1,6 @@
 package boilwright.dashboard;
 
+import boilwright.dashboard.session.FluidShelf;
 import boilwright.dashboard.session.Recovery;
 import boilwright.dashboard.session.Remembered;
 import boilwright.dashboard.session.RigFiles;
@@ -13,7 +14,6 @@ import boilwright.dashboard.work.BackgroundWork.Urgency;
 import boilwright.errors.InputRefusedException;
 import boilwright.estimate.OutsideMeasurements;
 import boilwright.estimate.RigEstimator;
-import boilwright.fluid.FluidLibrary;
 import boilwright.rig.Rig;
 import boilwright.rig.file.RigReader;
 import java.nio.file.Path;
@@ -31,7 +31,7 @@ final class Desk {
     private final RigSession session;
     private final BackgroundWork work;
     private final Answering answering;
-    private final FluidLibrary fluids;
+    private final FluidShelf shelf;
     private final Recovery recovery;
     private final Remembered remembered;
     private final FileAsker asker;
@@ -45,7 +45,7 @@ final class Desk {
             RigSession session,
             BackgroundWork work,
             Answering answering,
-            FluidLibrary fluids,
+            FluidShelf shelf,
             Recovery recovery,
             Remembered remembered,
             FileAsker asker,
@@ -53,7 +53,7 @@ final class Desk {
         this.session = session;
         this.work = work;
         this.answering = answering;
-        this.fluids = fluids;
+        this.shelf = shelf;
         this.recovery = recovery;
         this.remembered = remembered;
         this.asker = asker;
@@ -63,6 +63,12 @@ final class Desk {
     /** Begins: has the rig answered, watches it from now on, and offers what a crash left. */
     void begin() {
         session.rigProperty().addListener((property, before, now) -> changed(now));
+        shelf.libraryProperty().addListener((property, before, now) -> {
+            String id = session.rig().fluidId();
+            if (before.find(id) != now.find(id)) {
+                answering.ask(session.rig());
+            }
+        });
         changed(session.rig());
         recovery.left().forEach(this::offer);
     }
@@ -106,7 +112,7 @@ final class Desk {
         work.ask(
                 Urgency.FILES,
                 (cancel, progress) -> {
-                    Rig unsaved = RigFiles.read(left.rig(), fluids.workingFluids(), true)
+                    Rig unsaved = RigFiles.read(left.rig(), shelf.library().workingFluids(), true)
                             .rig();
                     return new Resumed(unsaved, base(left, unsaved));
                 },
@@ -114,7 +120,10 @@ final class Desk {
                     session.resume(resumed.base(), WindowText.say("frame.crash.edit"), resumed.unsaved());
                     left.discard();
                 },
-                this::refused);
+                why -> {
+                    refused(why);
+                    offer(left);
+                });
     }
 
     private record Resumed(Rig unsaved, Stored base) {}
@@ -125,7 +134,7 @@ final class Desk {
             return Stored.nowhere(unsaved);
         }
         try {
-            return RigFiles.read(left.from().get(), fluids.workingFluids(), true);
+            return RigFiles.read(left.from().get(), shelf.library().workingFluids(), true);
         } catch (InputRefusedException gone) {
             return Stored.nowhere(unsaved);
         }
@@ -144,7 +153,7 @@ final class Desk {
     private void read(Path file, boolean slipsMeant) {
         work.ask(
                 Urgency.FILES,
-                (cancel, progress) -> RigFiles.read(file, fluids.workingFluids(), slipsMeant),
+                (cancel, progress) -> RigFiles.read(file, shelf.library().workingFluids(), slipsMeant),
                 stored -> {
                     session.begin(stored);
                     remember(file);
@@ -171,7 +180,8 @@ final class Desk {
     void openDemo(String name) {
         whenFree(() -> work.ask(
                 Urgency.FILES,
-                (cancel, progress) -> Stored.nowhere(RigReader.readDemo(name, fluids.workingFluids(), Set.of())),
+                (cancel, progress) ->
+                        Stored.nowhere(RigReader.readDemo(name, shelf.library().workingFluids(), Set.of())),
                 session::begin,
                 this::refused));
     }
@@ -186,7 +196,8 @@ final class Desk {
     void estimate(OutsideMeasurements measured, Set<String> accepted, Runnable begun, Consumer<String> refused) {
         work.ask(
                 Urgency.FILES,
-                (cancel, progress) -> RigEstimator.estimate(measured, fluids.find(measured.fluidId()), accepted),
+                (cancel, progress) ->
+                        RigEstimator.estimate(measured, shelf.library().find(measured.fluidId()), accepted),
                 estimate -> whenFree(() -> {
                     session.begin(Stored.nowhere(estimate.rig()));
                     begun.run();

@@ -8,6 +8,9 @@ interface FileAsker {
     /** Which rig file to open. */
     Optional<Path> fileToOpen();
 
+    /** Which file with a fluid of the person's own to open. */
+    Optional<Path> fluidToOpen();
+
     /** Where to save the rig. */
     Optional<Path> fileToSave(String suggestedName);
 }

@@ -93,6 +93,7 @@ final class Frame extends StackPane {
             notices.clearTold();
             drawRig(now);
         });
+        context.shelf().libraryProperty().addListener((property, before, now) -> drawRig(session.rig()));
         session.refusalProperty().addListener((property, before, now) -> sayVerdict());
         answering.answerProperty().addListener((property, before, now) -> answered(now));
         answering.refusalProperty().addListener((property, before, now) -> sayVerdict());

@@ -18,21 +18,25 @@ final class SystemDialogues implements FileAsker {
 
     @Override
     public Optional<Path> fileToOpen() {
-        return taken(chooser("frame.files.open").showOpenDialog(owner));
+        return taken(chooser("frame.files.open", "frame.files.rigs").showOpenDialog(owner));
+    }
+
+    @Override
+    public Optional<Path> fluidToOpen() {
+        return taken(chooser("frame.files.fluid", "frame.files.fluids").showOpenDialog(owner));
     }
 
     @Override
     public Optional<Path> fileToSave(String suggestedName) {
-        FileChooser chooser = chooser("frame.files.save");
+        FileChooser chooser = chooser("frame.files.save", "frame.files.rigs");
         chooser.setInitialFileName(suggestedName);
         return taken(chooser.showSaveDialog(owner));
     }
 
-    private FileChooser chooser(String title) {
+    private FileChooser chooser(String title, String what) {
         FileChooser chooser = new FileChooser();
         chooser.setTitle(WindowText.say(title));
-        chooser.getExtensionFilters()
-                .add(new FileChooser.ExtensionFilter(WindowText.say("frame.files.rigs"), "*.json"));
+        chooser.getExtensionFilters().add(new FileChooser.ExtensionFilter(WindowText.say(what), "*.json"));
         if (folder != null && folder.isDirectory()) {
             chooser.setInitialDirectory(folder);
         }

@@ -1,5 +1,6 @@
 package boilwright.dashboard;
 
+import boilwright.dashboard.fluids.FluidsPage;
 import boilwright.dashboard.model.RunTimeline;
 import boilwright.dashboard.pages.FieldRow;
 import boilwright.dashboard.pages.HeatPage;
@@ -7,6 +8,7 @@ import boilwright.dashboard.pages.NewRigForm;
 import boilwright.dashboard.pages.PageContext;
 import boilwright.dashboard.pages.RigPage;
 import boilwright.dashboard.pages.TimePage;
+import boilwright.dashboard.session.FluidShelf;
 import boilwright.dashboard.session.Recovery;
 import boilwright.dashboard.session.Remembered;
 import boilwright.dashboard.session.RigFiles;
@@ -19,7 +21,6 @@ import boilwright.dashboard.work.BackgroundWork;
 import boilwright.dashboard.work.FaultHandler;
 import boilwright.dashboard.work.Model;
 import boilwright.errors.Message;
-import boilwright.fluid.FluidLibrary;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -48,27 +49,29 @@ final class Window {
     private final FaultHandler faults;
     private final Remembered remembered;
     private final Desk desk;
-    private final FluidLibrary fluids;
+    private final FluidShelf shelf;
+    private final FileAsker asker;
     private final Frame frame;
     private final Scene scene;
     private Theme theme;
 
     Window(Opening opening, Model model, FileAsker asker) {
-        fluids = opening.fluids();
+        this.asker = asker;
+        shelf = new FluidShelf(opening.fluids());
         Optional<Path> state = StateFolder.find();
         remembered = Remembered.in(state);
         Recovery recovery = Recovery.in(state);
         faults = new FaultHandler(this::rescue, () -> reportFolders(state), this::tellFault);
         work = new BackgroundWork(Platform::runLater, faults::handle);
-        answering = new Answering(work, opening.fluids(), model);
+        answering = new Answering(work, shelf::library, model);
         Stored stored = opening.file()
                 .map(file -> RigFiles.known(opening.rig(), file))
                 .orElseGet(() -> Stored.nowhere(opening.rig()));
         session = new RigSession(stored);
-        desk = new Desk(session, work, answering, opening.fluids(), recovery, remembered, asker, this::tell);
-        PageContext context = new PageContext(session, answering, opening.fluids());
+        desk = new Desk(session, work, answering, shelf, recovery, remembered, asker, this::tell);
+        PageContext context = new PageContext(session, answering, shelf);
         Spine spine = new Spine(session, desk, remembered, this::act);
-        frame = new Frame(context, work, spine, Window::page);
+        frame = new Frame(context, work, spine, this::page);
         scene = new Scene(frame);
         theme = opening.theme().or(() -> Theme.find(remembered.theme())).orElse(Theme.LIGHT);
         theme.dress(scene);
@@ -86,13 +89,13 @@ final class Window {
         desk.begin();
     }
 
-    private static Region page(
+    private Region page(
             PageName name, PageContext context, ObservableValue<RunTimeline> timeline, DoubleProperty cursorS) {
         return switch (name) {
             case RIG -> new RigPage(context);
-            case HEAT -> new HeatPage(context);
+            case HEAT -> new HeatPage(context, timeline, cursorS);
             case TIME -> new TimePage(context, timeline, cursorS);
-            case FLUIDS -> new Region();
+            case FLUIDS -> new FluidsPage(context, work, asker::fluidToOpen);
         };
     }
 
@@ -144,7 +147,8 @@ final class Window {
     private void askForNew() {
         NewRigForm[] form = new NewRigForm[1];
         form[0] = new NewRigForm(
-                fluids, (measured, accepted) -> desk.estimate(measured, accepted, this::begun, form[0]::refused));
+                shelf.library(),
+                (measured, accepted) -> desk.estimate(measured, accepted, this::begun, form[0]::refused));
         frame.showInstead(form[0]);
     }
 

@@ -38,6 +38,8 @@ final class FluidFileReader {
     private static final String ID_PATTERN = "[a-z0-9]+(-[a-z0-9]+)*";
     private static final String WORKING = "working fluid";
     private static final String VALIDATION = "validation only";
+    private static final List<String> FAMILIES =
+            List.of("silicone", "polyphenyl ether", "hydrocarbon", "ester", "metal", "other");
     private static final String NOT_AVAILABLE = "not-available";
     private static final List<String> PROVENANCE = List.of("source", "where", "uncertainty");
     private static final String FROM_MEMORY = "from memory";
@@ -95,7 +97,7 @@ final class FluidFileReader {
                 "",
                 root,
                 List.of("format", "id", "title", "use", "temperatureSpan", "properties"),
-                List.of("formula", "cas"))) {
+                List.of("family", "formula", "cas"))) {
             return Optional.empty();
         }
         format(root);
@@ -105,6 +107,7 @@ final class FluidFileReader {
         }
         Optional<String> title = faults.text("", root, "title");
         Optional<String> use = faults.choice("", root, "use", List.of(WORKING, VALIDATION));
+        Optional<String> family = faults.choice("", root, "family", FAMILIES);
         faults.text("", root, "formula");
         faults.text("", root, "cas");
         Optional<Span> span = faults.span("", root, "temperatureSpan", COLDEST_K, HOTTEST_K);
@@ -117,6 +120,7 @@ final class FluidFileReader {
                 ? Optional.of(new FluidRecord(
                         id.orElseThrow(),
                         title.orElseThrow(),
+                        family,
                         use.orElseThrow().equals(VALIDATION),
                         span.orElseThrow(),
                         values))

@@ -3,7 +3,6 @@ package boilwright.fluid;
 import boilwright.errors.InputRefusedException;
 import boilwright.errors.Message;
 import boilwright.errors.MessageKey;
-import boilwright.files.IoReason;
 import boilwright.units.NearestSpelling;
 import java.io.IOException;
 import java.io.InputStream;
@@ -12,10 +11,13 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
 import java.util.zip.CRC32;
@@ -33,17 +35,20 @@ public final class FluidLibrary {
     private final Map<String, FluidRecord> loaded = new LinkedHashMap<>();
     private final List<String> working;
     private final List<String> validationOnly;
-    private final String dataVersion;
+    private final String packedVersion;
+    private final Map<String, FluidFile> own;
 
     private FluidLibrary(
             Map<String, Supplier<FluidRecord>> fluids,
             List<String> working,
             List<String> validationOnly,
-            String dataVersion) {
+            String packedVersion,
+            Map<String, FluidFile> own) {
         this.fluids = fluids;
         this.working = List.copyOf(working);
         this.validationOnly = List.copyOf(validationOnly);
-        this.dataVersion = dataVersion;
+        this.packedVersion = packedVersion;
+        this.own = own;
     }
 
     /** The fluids packed with the program. Reads only their index. */
@@ -55,7 +60,7 @@ public final class FluidLibrary {
         Stream.concat(working.stream(), validation.stream())
                 .forEach(id -> fluids.put(id, () -> FluidFileReader.read(id + SUFFIX, resource(id + SUFFIX))));
         return new FluidLibrary(
-                fluids, working, validation, index.get("dataVersion").stringValue());
+                fluids, working, validation, index.get("dataVersion").stringValue(), Map.of());
     }
 
     /**
@@ -67,22 +72,15 @@ public final class FluidLibrary {
      */
     public FluidLibrary withFolder(Path folder) {
         List<Message> faults = new ArrayList<>();
-        Map<String, Supplier<FluidRecord>> all = new LinkedHashMap<>(fluids);
-        List<String> moreWorking = new ArrayList<>(working);
-        List<String> moreValidation = new ArrayList<>(validationOnly);
-        CRC32 hash = new CRC32();
-        for (Path file : files(folder)) {
-            String name = file.toString();
+        FluidLibrary all = this;
+        Set<String> ofFolder = new HashSet<>();
+        for (Path path : files(folder)) {
             try {
-                byte[] content = content(file);
-                FluidRecord fluid = FluidFileReader.read(name, content);
-                if (all.putIfAbsent(fluid.id(), () -> fluid) != null) {
-                    faults.add(
-                            Message.of(MessageKey.FLUID_ID_TAKEN, name, fluid.id(), String.join(", ", all.keySet())));
-                    continue;
+                FluidFile file = FluidFile.read(path);
+                if (!ofFolder.add(file.fluid().id())) {
+                    throw all.taken(file);
                 }
-                (fluid.isValidationOnly() ? moreValidation : moreWorking).add(fluid.id());
-                hash.update(content);
+                all = all.with(file);
             } catch (InputRefusedException e) {
                 faults.addAll(e.faults());
             }
@@ -90,11 +88,47 @@ public final class FluidLibrary {
         if (!faults.isEmpty()) {
             throw new InputRefusedException(faults);
         }
-        return new FluidLibrary(
-                all,
-                moreWorking,
-                moreValidation,
-                dataVersion + "+" + String.format(Locale.ROOT, "%08x", hash.getValue()));
+        return all;
+    }
+
+    /**
+     * This library and the fluid of one file. A file takes the place of an earlier one of the user's own with the same id, so
+     * that a file can be mended and read anew.
+     *
+     * @param file a file of the user's own
+     * @throws InputRefusedException when its id is that of a fluid that comes with the program
+     */
+    public synchronized FluidLibrary with(FluidFile file) {
+        String id = file.fluid().id();
+        if (fluids.containsKey(id) && !own.containsKey(id)) {
+            throw taken(file);
+        }
+        Map<String, Supplier<FluidRecord>> all = new LinkedHashMap<>(fluids);
+        all.put(id, file::fluid);
+        Map<String, FluidFile> files = new LinkedHashMap<>(own);
+        files.put(id, file);
+        List<String> moreWorking = new ArrayList<>(working);
+        List<String> moreValidation = new ArrayList<>(validationOnly);
+        List<String> place = file.fluid().isValidationOnly() ? moreValidation : moreWorking;
+        if (!place.contains(id)) {
+            moreWorking.remove(id);
+            moreValidation.remove(id);
+            place.add(id);
+        }
+        FluidLibrary more = new FluidLibrary(all, moreWorking, moreValidation, packedVersion, files);
+        more.loaded.putAll(loaded);
+        more.loaded.remove(id);
+        return more;
+    }
+
+    private InputRefusedException taken(FluidFile file) {
+        return new InputRefusedException(Message.of(
+                MessageKey.FLUID_ID_TAKEN, file.name(), file.fluid().id(), String.join(", ", fluids.keySet())));
+    }
+
+    /** The file of the user's own that a fluid was read from; empty for one that comes with the program. */
+    public Optional<String> ownFile(String id) {
+        return Optional.ofNullable(own.get(id)).map(FluidFile::name);
     }
 
     /**
@@ -137,15 +171,25 @@ public final class FluidLibrary {
         return validationOnly;
     }
 
-    /** The version of the data, the same on every machine; a folder of the user's own adds a hash of its files. */
+    /** The version of the data, the same on every machine; files of the user's own add a hash of them. */
     public String dataVersion() {
-        return dataVersion;
+        if (own.isEmpty()) {
+            return packedVersion;
+        }
+        CRC32 hash = new CRC32();
+        own.values().forEach(file -> file.addTo(hash));
+        return packedVersion + "+" + String.format(Locale.ROOT, "%08x", hash.getValue());
     }
 
     /** Everything that is recorded of a fluid, for people to read, each figure with its citation. */
     public List<PropertyEntry> entries(String id) {
+        return lines(id).stream().map(PropertyLine::entry).toList();
+    }
+
+    /** Everything that is recorded of a fluid, as {@link #entries} has it, with the figures themselves. */
+    public List<PropertyLine> lines(String id) {
         Sources sources = Sources.parse(new String(resource("sources.bib"), StandardCharsets.UTF_8));
-        return find(id).entries(sources::citation);
+        return find(id).lines(sources::citation);
     }
 
     static byte[] resource(String name) {
@@ -174,26 +218,7 @@ public final class FluidLibrary {
             }
             return files;
         } catch (IOException e) {
-            throw unreadable(folder, e);
+            throw FluidFile.unreadable(folder, e);
         }
-    }
-
-    private static byte[] content(Path file) {
-        try (InputStream stream = Files.newInputStream(file)) {
-            byte[] content = stream.readNBytes(FluidFileReader.LONGEST_FILE + 1);
-            if (content.length > FluidFileReader.LONGEST_FILE) {
-                throw new InputRefusedException(Message.of(
-                        MessageKey.FLUID_FILE_TOO_LONG,
-                        file.toString(),
-                        Integer.toString(FluidFileReader.LONGEST_FILE)));
-            }
-            return content;
-        } catch (IOException e) {
-            throw unreadable(file, e);
-        }
-    }
-
-    private static InputRefusedException unreadable(Path path, IOException e) {
-        return new InputRefusedException(Message.of(MessageKey.FLUID_FILE_UNREADABLE, path.toString(), IoReason.of(e)));
     }
 }

@@ -1,5 +1,8 @@
 package boilwright.fluid;
 
+import boilwright.units.Dimension;
+import boilwright.units.UnitSpelling;
+import boilwright.units.UnitTable;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -195,6 +198,15 @@ enum FluidProperty {
     /** The SI unit. */
     String unit() {
         return unit;
+    }
+
+    /** What kind of quantity it is; a ratio for a yes-or-no. */
+    Dimension dimension() {
+        return UnitTable.find(unit).stream()
+                .map(UnitSpelling::dimension)
+                .filter(dimension -> dimension != Dimension.TEMPERATURE_DIFFERENCE)
+                .findFirst()
+                .orElseThrow();
     }
 
     /** Lowest plausible value, SI. */

@@ -29,6 +29,7 @@ public final class FluidRecord implements WorkingFluid {
 
     private final String id;
     private final String title;
+    private final Optional<String> family;
     private final boolean validationOnly;
     private final Span span;
     private final EnumMap<FluidProperty, PropertyValue> values;
@@ -44,9 +45,16 @@ public final class FluidRecord implements WorkingFluid {
     private final Relation surfaceTension;
 
     /** Called by {@link FluidFileReader}, which has checked that every required figure is there and plausible. */
-    FluidRecord(String id, String title, boolean validationOnly, Span span, Map<FluidProperty, PropertyValue> values) {
+    FluidRecord(
+            String id,
+            String title,
+            Optional<String> family,
+            boolean validationOnly,
+            Span span,
+            Map<FluidProperty, PropertyValue> values) {
         this.id = id;
         this.title = title;
+        this.family = family;
         this.validationOnly = validationOnly;
         this.span = span;
         this.values = new EnumMap<>(values);
@@ -69,6 +77,11 @@ public final class FluidRecord implements WorkingFluid {
     @Override
     public String title() {
         return title;
+    }
+
+    /** What it is chemically, such as "silicone" or "ester"; empty when its file does not say. */
+    public Optional<String> family() {
+        return family;
     }
 
     /** True for a fluid that serves only to check the program against published values, not to fill a pump. */
@@ -116,10 +129,10 @@ public final class FluidRecord implements WorkingFluid {
     /**
      * Everything the file states, in a fixed order, alternatives and figures that are not available included.
      *
-     * @param citation turns a source key into a citation; {@link FluidLibrary#entries} brings the right one
+     * @param citation turns a source key into a citation; {@link FluidLibrary#lines} brings the right one
      */
-    List<PropertyEntry> entries(UnaryOperator<String> citation) {
-        return PropertyEntries.of(values.values(), citation);
+    List<PropertyLine> lines(UnaryOperator<String> citation) {
+        return PropertyEntries.of(values.values(), span, citation);
     }
 
     /** What the file states of a property. */

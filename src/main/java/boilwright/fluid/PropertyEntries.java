@@ -5,6 +5,7 @@ import boilwright.fluid.PropertyValue.Figure;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 
@@ -12,22 +13,34 @@ import java.util.stream.Collectors;
 final class PropertyEntries {
     private PropertyEntries() {}
 
-    static List<PropertyEntry> of(Collection<PropertyValue> values, UnaryOperator<String> citation) {
-        List<PropertyEntry> entries = new ArrayList<>();
+    static List<PropertyLine> of(
+            Collection<PropertyValue> values, PropertyValue.Span evaluated, UnaryOperator<String> citation) {
+        List<PropertyLine> lines = new ArrayList<>();
         for (PropertyValue value : values) {
             value.notAvailable()
-                    .ifPresent(reason -> entries.add(new PropertyEntry(
-                            value.property().title(), "not available: " + reason, "", "", "", "", false)));
+                    .ifPresent(reason -> lines.add(new PropertyLine(
+                            new PropertyEntry(
+                                    value.property().title(), "not available: " + reason, "", "", "", "", false),
+                            value.property(),
+                            Optional.empty(),
+                            "",
+                            evaluated)));
             for (int i = 0; i < value.figures().size(); i++) {
                 String title = value.property().title() + (i == 0 ? "" : " (alternative, not used)");
-                entries.add(entry(value.property(), title, value.figures().get(i), citation));
+                Figure figure = value.figures().get(i);
+                String cited = citation.apply(figure.provenance().source());
+                lines.add(new PropertyLine(
+                        entry(value.property(), title, figure, cited),
+                        value.property(),
+                        Optional.of(figure),
+                        cited,
+                        evaluated));
             }
         }
-        return List.copyOf(entries);
+        return List.copyOf(lines);
     }
 
-    private static PropertyEntry entry(
-            FluidProperty property, String title, Figure figure, UnaryOperator<String> citation) {
+    private static PropertyEntry entry(FluidProperty property, String title, Figure figure, String cited) {
         PropertyValue.Provenance provenance = figure.provenance();
         return new PropertyEntry(
                 title,
@@ -35,7 +48,7 @@ final class PropertyEntries {
                 figure.unit().equals("1") ? "" : figure.unit(),
                 figure.range().map(range -> rangeText(range, figure.beyond())).orElse(""),
                 provenance.uncertainty().map(u -> u.text(property.unit())).orElse(""),
-                citation.apply(provenance.source()) + "; " + provenance.where(),
+                cited + "; " + provenance.where(),
                 provenance.fromMemory());
     }
 

@@ -74,6 +74,15 @@ public final class UnitTable {
         return find(text).stream().filter(unit -> unit.dimension() == dimension).findFirst();
     }
 
+    /**
+     * The unit in which people usually read a value of some size, such as kW for 1500 W. Times are in seconds.
+     *
+     * @param si in the SI unit of the dimension, finite
+     */
+    public static UnitSpelling usual(double si, Dimension dimension) {
+        return DisplayUnit.of(si, dimension);
+    }
+
     private static void mechanical() {
         Rows length = new Rows(Dimension.LENGTH, METRE);
         length.add(METRE, "m").add(CENTI(METRE), "cm").add(MILLI(METRE), "mm").add(MICRO(METRE), "um");

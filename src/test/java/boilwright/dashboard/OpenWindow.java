@@ -181,6 +181,11 @@ final class OpenWindow implements FileAsker {
     }
 
     @Override
+    public Optional<Path> fluidToOpen() {
+        return fileToOpen();
+    }
+
+    @Override
     public Optional<Path> fileToSave(String suggestedName) {
         return Optional.ofNullable(toSave);
     }

@@ -126,6 +126,7 @@ class FluidDataTest {
                 "/properties/resistsOxidation/value=1",
                 "/properties/colour={}",
                 "/use=decoration",
+                "/family=goose",
                 "/id=704 Type",
                 "/format=2",
                 "/temperatureSpan=[240]",

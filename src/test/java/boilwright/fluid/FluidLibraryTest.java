@@ -142,6 +142,45 @@ class FluidLibraryTest {
     }
 
     @Test
+    void aFileOfOnesOwnCanBeReadAnew() throws IOException {
+        write("oil.json", good);
+        FluidLibrary more = library.with(FluidFile.read(folder.resolve("oil.json")));
+        assertThat(more.workingFluids()).hasSize(8).endsWith("my-oil");
+        assertThat(more.ownFile("my-oil")).contains(folder.resolve("oil.json").toString());
+        assertThat(more.ownFile("704-type")).isEmpty();
+        assertThat(more.dataVersion()).isEqualTo(library.withFolder(folder).dataVersion());
+        assertThat(library.ids()).doesNotContain("my-oil");
+        assertThat(more.find("mercury"))
+                .isSameAs(more.with(FluidFile.read(folder.resolve("oil.json"))).find("mercury"));
+        write("oil.json", good.replace("[205000, -240, 473.15]", "[206000, -240, 473.15]"));
+        FluidLibrary again = more.with(FluidFile.read(folder.resolve("oil.json")));
+        assertThat(again.workingFluids()).isEqualTo(more.workingFluids());
+        assertThat(again.find("my-oil").latentHeat(473.15)).isEqualTo(206000);
+        assertThat(more.find("my-oil").latentHeat(473.15)).isEqualTo(205000);
+        assertThat(again.dataVersion()).isNotEqualTo(more.dataVersion());
+        write("oil.json", good.replace("\"use\": \"working fluid\"", "\"use\": \"validation only\""));
+        FluidLibrary moved = again.with(FluidFile.read(folder.resolve("oil.json")));
+        assertThat(moved.workingFluids()).doesNotContain("my-oil");
+        assertThat(moved.validationOnly()).endsWith("my-oil");
+    }
+
+    @Test
+    void aFileOfOnesOwnDoesNotReplaceAPackedFluid() throws IOException {
+        write("oil.json", good.replace("my-oil", "mercury"));
+        FluidFile file = FluidFile.read(folder.resolve("oil.json"));
+        assertThatThrownBy(() -> library.with(file))
+                .isInstanceOf(InputRefusedException.class)
+                .hasMessageContaining("that id is taken");
+    }
+
+    @Test
+    void theFamilyMayBeLeftOut() throws IOException {
+        write("oil.json", good.replace("\"family\": \"silicone\",", ""));
+        assertThat(FluidFile.read(folder.resolve("oil.json")).fluid().family()).isEmpty();
+        assertThat(library.find("mercury").family()).contains("metal");
+    }
+
+    @Test
     void missingFieldsAreNamed() throws IOException {
         write("a.json", "{\"format\": 1, \"properties\": {}}");
         List<Message> faults = refusal();

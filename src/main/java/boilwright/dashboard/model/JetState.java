@@ -23,7 +23,7 @@ public record JetState(
         double condensedShare,
         double waterK) {
     /** Share of the full flow from which a lit jet is full. */
-    static final double FULL_SHARE = 0.9;
+    public static final double FULL_SHARE = 0.9;
 
     /** Flow that condenses on its wall, kg/s. */
     public double condensateKgPerS() {

@@ -26,6 +26,9 @@ final class ChoiceRow extends FieldRow {
         Function<String, String> words =
                 fluid ? id -> context.fluids().find(id).title() : id -> WindowText.say("pages.choice." + id);
         box.getItems().setAll(choices);
+        if (fluid) {
+            context.shelf().libraryProperty().addListener((property, before, now) -> offer(now.workingFluids()));
+        }
         box.setMaxWidth(Double.MAX_VALUE);
         box.setConverter(new StringConverter<>() {
             @Override
@@ -35,7 +38,7 @@ final class ChoiceRow extends FieldRow {
 
             @Override
             public String fromString(String text) {
-                return choices.stream()
+                return box.getItems().stream()
                         .filter(id -> words.apply(id).equals(text))
                         .findFirst()
                         .orElse(null);
@@ -47,6 +50,16 @@ final class ChoiceRow extends FieldRow {
             }
         });
         put(box);
+    }
+
+    private void offer(List<String> choices) {
+        if (!box.getItems().equals(choices)) {
+            showing = true;
+            String chosen = box.getValue();
+            box.getItems().setAll(choices);
+            box.setValue(chosen);
+            showing = false;
+        }
     }
 
     private void chosen(String id) {

@@ -3,6 +3,8 @@ package boilwright.dashboard.pages;
 import boilwright.answers.Cautions.Place;
 import boilwright.answers.CheckAnswer;
 import boilwright.answers.Margin;
+import boilwright.dashboard.chart.SeriesChart;
+import boilwright.dashboard.model.RunTimeline;
 import boilwright.dashboard.text.WindowText;
 import boilwright.dashboard.work.RigAnswer;
 import boilwright.thermal.SteadyState;
@@ -12,6 +14,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import javafx.beans.property.DoubleProperty;
+import javafx.beans.value.ObservableValue;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.VBox;
@@ -26,10 +30,16 @@ public final class HeatPage extends ScrollPane {
     private final FigureGrid figures = new FigureGrid();
     private final Label limiter = text("limiter");
     private final Label basis = text("basis");
+    private final SeriesChart chart = new SeriesChart();
     private final CautionList cautions = new CautionList(Place.HEAT);
 
-    /** A page that follows the answers. */
-    public HeatPage(PageContext context) {
+    /**
+     * A page that follows the answers.
+     *
+     * @param timeline the axis of the last answer; null until there is one
+     * @param cursorS where the time cursor stands, s
+     */
+    public HeatPage(PageContext context, ObservableValue<RunTimeline> timeline, DoubleProperty cursorS) {
         getStyleClass().addAll("page", "heat-page", "edge-to-edge");
         VBox all = new VBox(
                 title("pages.heat.need"),
@@ -37,6 +47,7 @@ public final class HeatPage extends ScrollPane {
                 limiter,
                 basis,
                 cautions,
+                chart,
                 title("pages.heat.flow"),
                 flow,
                 title("pages.heat.figures"),
@@ -47,6 +58,17 @@ public final class HeatPage extends ScrollPane {
         setHbarPolicy(ScrollBarPolicy.NEVER);
         context.answering().answerProperty().addListener((property, before, now) -> show(now));
         show(context.answering().answerProperty().get());
+        chart.setId("heat-chart");
+        chart.cursorXProperty().bindBidirectional(cursorS);
+        timeline.addListener((property, before, now) ->
+                draw(now, context.answering().answerProperty().get()));
+        draw(timeline.getValue(), context.answering().answerProperty().get());
+    }
+
+    private void draw(RunTimeline timeline, RigAnswer answer) {
+        if (timeline != null && answer != null) {
+            chart.setData(new RunChartData(timeline, answer).heat());
+        }
     }
 
     private void show(RigAnswer answer) {

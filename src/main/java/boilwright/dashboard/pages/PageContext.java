@@ -1,5 +1,6 @@
 package boilwright.dashboard.pages;
 
+import boilwright.dashboard.session.FluidShelf;
 import boilwright.dashboard.session.RigFields;
 import boilwright.dashboard.session.RigSession;
 import boilwright.dashboard.text.FormWords;
@@ -13,9 +14,14 @@ import java.util.stream.Collectors;
  *
  * @param session the rig and its edits
  * @param answering the answers
- * @param fluids the fluids that may be named
+ * @param shelf the fluids that may be named
  */
-public record PageContext(RigSession session, Answering answering, FluidLibrary fluids) {
+public record PageContext(RigSession session, Answering answering, FluidShelf shelf) {
+    /** The fluids that may be named now. */
+    public FluidLibrary fluids() {
+        return shelf.library();
+    }
+
     /**
      * Changes fields of the rig as one edit.
      *
@@ -23,7 +29,7 @@ public record PageContext(RigSession session, Answering answering, FluidLibrary 
      * @return false when the change was refused; {@link #refusal} then has the words
      */
     public boolean change(String name, UnaryOperator<RigFields> change) {
-        return session.edit(name, rig -> change.apply(RigFields.of(rig)).rig(fluids.workingFluids()));
+        return session.edit(name, rig -> change.apply(RigFields.of(rig)).rig(fluids().workingFluids()));
     }
 
     /** Why the last change was refused, in words for a form. */

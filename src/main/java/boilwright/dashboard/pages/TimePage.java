@@ -1,6 +1,7 @@
 package boilwright.dashboard.pages;
 
 import boilwright.answers.Cautions.Place;
+import boilwright.dashboard.chart.SeriesChart;
 import boilwright.dashboard.model.RunTimeline;
 import boilwright.dashboard.text.WindowText;
 import boilwright.dashboard.work.RigAnswer;
@@ -11,12 +12,15 @@ import java.util.List;
 import javafx.beans.property.DoubleProperty;
 import javafx.beans.value.ObservableValue;
 import javafx.scene.control.Label;
+import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 
-/** What happens when, from cold to pumping and back to cold; choosing an event leads the time cursor there. */
-public final class TimePage extends VBox {
+/** From cold to pumping and back to cold: temperatures, jets and pressure as curves, and what happens when. */
+public final class TimePage extends ScrollPane {
     private final PageContext context;
+    private final SeriesChart temperatures = new SeriesChart();
+    private final SeriesChart jets = new SeriesChart();
     private final EventList events;
 
     /**
@@ -27,15 +31,28 @@ public final class TimePage extends VBox {
      */
     public TimePage(PageContext context, ObservableValue<RunTimeline> timeline, DoubleProperty cursorS) {
         this.context = context;
-        getStyleClass().addAll("page", "time-page", "page-content");
+        getStyleClass().addAll("page", "time-page", "edge-to-edge");
         events = new EventList(cursorS::set);
         Label heading = new Label(WindowText.say("pages.time.events"));
         heading.getStyleClass().add("section-title");
         heading.setLabelFor(events);
         CautionList cautions = new CautionList(Place.OPENING, Place.WATER);
-        VBox.setVgrow(events, Priority.ALWAYS);
         cautions.setMinHeight(USE_PREF_SIZE);
-        getChildren().addAll(heading, events, cautions);
+        events.setMinHeight(USE_PREF_SIZE);
+        temperatures.setId("time-temperatures");
+        jets.setId("time-jets");
+        VBox all = new VBox(temperatures, jets, heading, events, cautions);
+        all.getStyleClass().add("page-content");
+        for (SeriesChart chart : List.of(temperatures, jets)) {
+            chart.cursorXProperty().bindBidirectional(cursorS);
+            chart.setMinHeight(USE_PREF_SIZE);
+            VBox.setVgrow(chart, Priority.ALWAYS);
+        }
+        setContent(all);
+        setFitToWidth(true);
+        // In a tall window the charts take the room that is left; in a low one the page scrolls.
+        setFitToHeight(true);
+        setHbarPolicy(ScrollBarPolicy.NEVER);
         context.answering().answerProperty().addListener((property, before, now) -> cautions.show(now));
         timeline.addListener((property, before, now) -> show(now));
         cautions.show(context.answering().answerProperty().get());
@@ -51,6 +68,9 @@ public final class TimePage extends VBox {
         answer.cooldown()
                 .ifPresent(run -> lines.addAll(lines(run.run(), timeline.cooldownStartS(), "pages.time.cooldown")));
         events.show(lines);
+        RunChartData charts = new RunChartData(timeline, answer);
+        temperatures.setData(charts.temperatures());
+        jets.setData(List.of(charts.jets(), charts.pressure()));
     }
 
     private static List<EventList.Line> lines(RunResult run, double startS, String key) {

@@ -11,6 +11,7 @@ import boilwright.fluid.FluidLibrary;
 import boilwright.fluid.WorkingFluid;
 import boilwright.rig.Rig;
 import java.util.Optional;
+import java.util.function.Supplier;
 import javafx.beans.property.ReadOnlyBooleanProperty;
 import javafx.beans.property.ReadOnlyBooleanWrapper;
 import javafx.beans.property.ReadOnlyObjectProperty;
@@ -27,23 +28,24 @@ public final class Answering {
     private final ReadOnlyBooleanWrapper computing = new ReadOnlyBooleanWrapper(this, "computing");
     private final ReadOnlyStringWrapper refusal = new ReadOnlyStringWrapper(this, "refusal", "");
     private final BackgroundWork work;
-    private final FluidLibrary fluids;
+    private final Supplier<FluidLibrary> shelf;
     private final Model model;
 
     /**
      * @param work where it is computed
-     * @param fluids where fluids are found
+     * @param shelf where fluids are found at the moment
      * @param model who answers
      */
-    public Answering(BackgroundWork work, FluidLibrary fluids, Model model) {
+    public Answering(BackgroundWork work, Supplier<FluidLibrary> shelf, Model model) {
         this.work = work;
-        this.fluids = fluids;
+        this.shelf = shelf;
         this.model = model;
     }
 
     /** Has this rig answered in place of every earlier one. */
     public void ask(Rig rig) {
         computing.set(true);
+        FluidLibrary fluids = shelf.get();
         work.ask(
                 Urgency.QUESTION,
                 (cancel, progress) -> {
@@ -51,11 +53,11 @@ public final class Answering {
                     CheckAnswer check = model.check(rig, fluid, fluids.dataVersion(), cancel, progress);
                     return new RigAnswer(check, fluid, Optional.empty());
                 },
-                this::answered,
+                found -> answered(found, fluids),
                 this::refused);
     }
 
-    private void answered(RigAnswer found) {
+    private void answered(RigAnswer found, FluidLibrary fluids) {
         computing.set(false);
         refusal.set("");
         answer.set(found);

@@ -1,0 +1,108 @@
+package boilwright.dashboard.pages;
+
+import boilwright.answers.Margin;
+import boilwright.dashboard.chart.Axis;
+import boilwright.dashboard.chart.ChartData;
+import boilwright.dashboard.chart.Limit;
+import boilwright.dashboard.chart.Series;
+import boilwright.dashboard.model.JetState;
+import boilwright.dashboard.model.MomentState;
+import boilwright.dashboard.model.RunTimeline;
+import boilwright.dashboard.text.WindowText;
+import boilwright.dashboard.work.RigAnswer;
+import boilwright.units.Dimension;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.ToDoubleFunction;
+
+/** The charts of a run: which curves, limits and events stand together. */
+final class RunChartData {
+    private final RigAnswer answer;
+    private final RunCurves curves;
+
+    RunChartData(RunTimeline timeline, RigAnswer answer) {
+        this.answer = answer;
+        curves = new RunCurves(timeline, answer);
+    }
+
+    /** Temperatures of oil, boiler, source, column and water. */
+    ChartData temperatures() {
+        List<Series> all = new ArrayList<>();
+        add(all, "liquidTemperatureK", "pages.time.curve.oil", MomentState::oilK);
+        add(all, "boilerWallK", "pages.time.curve.boiler-wall", MomentState::boilerWallK);
+        add(all, "sourceTemperatureK", "pages.time.curve.source", MomentState::sourceK);
+        add(all, "columnTopK", "pages.time.curve.column-top", m -> m.columnK()[m.columnK().length - 1]);
+        add(all, "waterOutK", "pages.time.curve.water-out", MomentState::waterOutK);
+        List<Limit> limits = new ArrayList<>();
+        limit(limits, "oil-bulk", "pages.time.limit.oil");
+        limit(limits, "source", "pages.time.limit.source");
+        limit(limits, "water-out", "pages.time.limit.water-out");
+        return chart("pages.time.temperatures", "pages.time.axis.temperature", Dimension.TEMPERATURE, false, all)
+                .withLimits(limits);
+    }
+
+    /** Each jet's share of its full flow. */
+    ChartData jets() {
+        List<Series> all = new ArrayList<>();
+        List<String> names = answer.check().steady().stages().stream()
+                .map(stage -> stage.name())
+                .toList();
+        for (int k = 0; k < names.size(); k++) {
+            int jet = k;
+            curves.curve(
+                            "stage" + (k + 1) + "FullFlowFraction",
+                            WindowText.say("pages.time.curve.jet", names.get(k)),
+                            m -> m.jets().get(jet).fullFlowFraction())
+                    .ifPresent(all::add);
+        }
+        Limit full = new Limit(WindowText.say("pages.time.limit.full"), JetState.FULL_SHARE, Limit.Side.AT_LEAST);
+        return chart("pages.time.jets", "pages.time.axis.share", Dimension.FRACTION, true, all)
+                .withLimits(List.of(full));
+    }
+
+    /** Pressure over the oil. */
+    ChartData pressure() {
+        List<Series> all = new ArrayList<>();
+        add(all, "boilerPressurePa", "pages.time.curve.pressure", MomentState::boilerPressurePa);
+        List<Limit> limits = new ArrayList<>();
+        limit(limits, "boiler-pressure", "pages.time.limit.pressure");
+        return chart("pages.time.pressure", "pages.time.axis.pressure", Dimension.PRESSURE, true, all)
+                .withLimits(limits);
+    }
+
+    /** Heat into the boiler and out of it, and the heat that the jets need. */
+    ChartData heat() {
+        List<Series> all = new ArrayList<>();
+        add(all, "heatDeliveredW", "pages.heat.curve.delivered", MomentState::heatDeliveredW);
+        add(all, "heatToWaterW", "pages.heat.curve.to-water", MomentState::heatToWaterW);
+        add(all, "heatToAirW", "pages.heat.curve.to-air", MomentState::heatToAirW);
+        Limit needed = new Limit(
+                WindowText.say("pages.heat.limit.needed"),
+                answer.check().needed().heatNeededW(),
+                Limit.Side.AT_LEAST);
+        return chart("pages.heat.chart", "pages.heat.axis", Dimension.POWER, true, all)
+                .withLimits(List.of(needed));
+    }
+
+    private ChartData chart(String title, String axis, Dimension dimension, boolean zero, List<Series> all) {
+        Axis y = Axis.of(WindowText.say(axis), dimension);
+        Axis based = zero ? y.withZero() : y;
+        Axis upwards = dimension == Dimension.FRACTION ? based.in("%") : based;
+        return ChartData.of(WindowText.say(title), curves.axis(), upwards, all).withMarks(curves.marks());
+    }
+
+    private void add(List<Series> all, String key, String title, ToDoubleFunction<MomentState> atRest) {
+        curves.curve(key, WindowText.say(title), atRest).ifPresent(all::add);
+    }
+
+    private void limit(List<Limit> limits, String id, String title) {
+        Optional<Margin> margin = answer.check().margins().stream()
+                .filter(m -> m.id().equals(id) && m.limit().isPresent())
+                .findFirst();
+        margin.ifPresent(m -> limits.add(new Limit(
+                WindowText.say(title),
+                m.limit().getAsDouble(),
+                m.side() == Margin.Side.AT_LEAST ? Limit.Side.AT_LEAST : Limit.Side.AT_MOST)));
+    }
+}

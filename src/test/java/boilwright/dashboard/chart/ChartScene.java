@@ -1,0 +1,32 @@
+package boilwright.dashboard.chart;
+
+import boilwright.units.Dimension;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Data for charts in tests, made from formulas alone. */
+final class ChartScene {
+    private ChartScene() {}
+
+    /** A wave of so many points over an hour, K, rising from one curve to the next. */
+    static Series wave(String title, int points, double phase) {
+        double[] x = new double[points];
+        double[] y = new double[points];
+        for (int i = 0; i < points; i++) {
+            x[i] = 3600.0 * i / (points - 1);
+            y[i] = 293.15 + 20 * phase + 120 * (1 - Math.exp(-x[i] / 900)) + 3 * Math.sin(x[i] / 60 + phase);
+        }
+        return new Series(title, x, y);
+    }
+
+    /** Temperatures against an hour, with a limit and events. */
+    static ChartData temperatures(int curves, int points) {
+        List<Series> all = new ArrayList<>();
+        for (int k = 0; k < curves; k++) {
+            all.add(wave("curve " + (char) ('A' + k), points, k));
+        }
+        return ChartData.of("Temperatures", Axis.time("time"), Axis.of("temperature", Dimension.TEMPERATURE), all)
+                .withLimits(List.of(new Limit("oil", 480, Limit.Side.AT_MOST)))
+                .withMarks(List.of(new Mark("heat on", 0), new Mark("first vapour", 600), new Mark("jet lights", 640)));
+    }
+}
