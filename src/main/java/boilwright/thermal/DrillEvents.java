@@ -30,8 +30,8 @@ final class DrillEvents {
         }
         for (int k = 0; k < model.jets.stages; k++) {
             String stage = watches.stage(k);
-            OptionalDouble lost = watches.lit(k).first(false);
-            if (watches.lit(k).first(true).isPresent() && lost.isPresent()) {
+            OptionalDouble lost = watches.lit(k).lastOff();
+            if (lost.isPresent()) {
                 events.add(new TimeEvent("jet-lost", stage, lost, ModelText.JET_LOST.say(stage)));
             }
         }
