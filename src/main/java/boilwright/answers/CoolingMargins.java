@@ -78,7 +78,7 @@ final class CoolingMargins {
 
     private void water() {
         double inlet = rig.cooling().inletTemperatureK();
-        MarginMaker out = waterOut(rig, steady.waterOutK());
+        MarginMaker out = waterOut(rig, steady.hottestWaterK());
         add(out);
         MarginMaker flow = MarginMaker.of("water-flow", AnswerText.TITLE_WATER_FLOW, Dimension.VOLUME_FLOW)
                 .side(Side.AT_LEAST)
@@ -86,7 +86,7 @@ final class CoolingMargins {
                 .cure(AnswerText.CURE_WATER_FLOW);
         if (steady.waterOutK().isPresent()) {
             double limit = limits.waterOutK().orElse(WATER_OUT_K);
-            double rise = steady.waterOutK().getAsDouble() - inlet;
+            double rise = steady.hottestWaterK().orElseThrow() - inlet;
             double least = steady.flow().volumeFlowM3PerS() * Math.max(0, rise) / Math.max(1e-9, limit - inlet);
             flow.value(steady.flow().volumeFlowM3PerS()).atLeast(least).basis(AnswerText.BASIS_WATER_FLOW.say());
             boolean cold = inlet < limits.waterInLowK().orElse(WATER_IN_LOW_K);

@@ -157,7 +157,7 @@ public final class WaterQuestion {
         list.add(new LeastFlow(
                 "water-out",
                 AnswerText.TITLE_WATER_OUT.say(),
-                sizing.leastFlow(s -> s.waterOutK().orElse(Water.HIGHEST_K) - out)));
+                sizing.leastFlow(s -> s.hottestWaterK().orElse(Water.HIGHEST_K) - out)));
         if (WaterSizing.filmMarginK(steady).isPresent()) {
             list.add(new LeastFlow(
                     "film-margin",

@@ -161,6 +161,7 @@ final class Frame extends StackPane {
                 ? WindowText.say("frame.no-answer-yet")
                 : answer.check().verdict();
         verdict.setVerdict(words, stale.isPresent(), stale.orElse(""));
+        band.staleProperty().set(stale.isPresent());
     }
 
     /** Why the answer shown is not the one of what was entered last. */
@@ -206,6 +207,16 @@ final class Frame extends StackPane {
     /** Where notices stand. */
     NoticeBar notices() {
         return notices;
+    }
+
+    /** The pump drawn. */
+    PumpDrawing drawing() {
+        return drawing;
+    }
+
+    /** The run shown; null until there is an answer. */
+    RunTimeline timelineShown() {
+        return timeline.get();
     }
 
     /** The time band. */

@@ -37,9 +37,9 @@ final class RestDetector {
         this.model = model;
         earliestS = lastChangeS;
         cycling = model.source.thermostatExcess(model.coldState(), model.layout.source) != -1;
-        // a tank that nothing cools warms for ever, and everything with it
+        // a tank that nothing cools warms for ever, and walls with it; the rest follows by a fraction of that
         boolean drifting = model.rig.cooling().supply() instanceof Supply.Tank;
-        steadyWater = !model.supply.switches();
+        steadyWater = !drifting && !model.supply.switches();
         spanS = cycling ? CYCLING_SPAN_S : SPAN_S;
         stillK = cycling || drifting ? CYCLING_STILL_K : STILL_K;
         last = new double[model.layout.size];

@@ -84,4 +84,14 @@ public record SteadyState(
         elements = List.copyOf(elements);
         assumptions = List.copyOf(assumptions);
     }
+
+    /** Hottest water between two elements or at the outlet, K, before a hose cools it again; empty without water flow. */
+    public OptionalDouble hottestWaterK() {
+        return waterOutK.isEmpty() || elements.isEmpty()
+                ? waterOutK
+                : elements.stream()
+                        .filter(e -> e.massFlowKgPerS() > 0)
+                        .mapToDouble(ElementState::outletK)
+                        .max();
+    }
 }

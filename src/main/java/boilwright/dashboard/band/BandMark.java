@@ -1,0 +1,114 @@
+package boilwright.dashboard.band;
+
+import boilwright.dashboard.model.JetState;
+import boilwright.dashboard.model.RunTimeline;
+import boilwright.dashboard.text.WindowText;
+import boilwright.report.EventWords;
+import boilwright.thermal.TimeEvent;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+
+/**
+ * Something that happens, as the band shows it.
+ *
+ * @param axisS when, on the axis, s
+ * @param sign the sign before its label
+ * @param label one or two words, or the number of the jet
+ * @param title what it is, in a few words
+ * @param words what it is and what it means, with its time; whole sentences
+ */
+record BandMark(double axisS, Sign sign, String label, String title, String words) {
+    /** Signs that tell marks apart without colour. */
+    enum Sign {
+        /** No sign: the label says it all. */
+        NONE,
+        /** Vapour has reached a jet. */
+        FRONT,
+        /** A jet lights. */
+        LIT,
+        /** A jet carries its full flow. */
+        FULL,
+        /** A jet goes out. */
+        LOST,
+        /** A limit is reached. */
+        LIMIT;
+
+        /** Whether it is one of a jet, labelled with the jet's number. */
+        boolean isOfJet() {
+            return this == FRONT || this == LIT || this == FULL || this == LOST;
+        }
+
+        /** How the style sheet spells it. */
+        String id() {
+            return name().toLowerCase(Locale.ROOT);
+        }
+    }
+
+    private static final Set<String> LABELLED = Set.of(
+            "degassed",
+            "heat-on",
+            "first-vapour",
+            "full-pumping",
+            "crossover-allowed",
+            "limit-reached",
+            "fuel-empty",
+            "heat-off",
+            "flow-zero",
+            "jets-gone",
+            "air-allowed",
+            "touch-safe",
+            "water-may-stop",
+            "backing-may-stop");
+
+    /** All marks of an axis, in order. */
+    static List<BandMark> of(RunTimeline line) {
+        List<String> jets = line.at(0).jets().stream().map(JetState::name).toList();
+        List<BandMark> all = new ArrayList<>();
+        for (TimeEvent event : line.marks()) {
+            all.add(of(line, event, jets.indexOf(event.stage()) + 1));
+        }
+        return List.copyOf(all);
+    }
+
+    private static BandMark of(RunTimeline line, TimeEvent event, int jet) {
+        double axisS = event.timeS().orElseThrow();
+        Sign sign = sign(event.id());
+        boolean ofJet = sign.isOfJet() && jet > 0;
+        String title = ofJet
+                ? WindowText.say("band.title." + event.id(), Integer.toString(jet), event.stage())
+                : EventWords.title(event);
+        return new BandMark(
+                axisS,
+                sign,
+                ofJet ? Integer.toString(jet) : label(event),
+                title,
+                WindowText.say("band.mark.words", when(line, event), title, event.reason()));
+    }
+
+    /** The clock of the run that the event belongs to; at heat-off the two runs meet. */
+    private static String when(RunTimeline line, TimeEvent event) {
+        double axisS = event.timeS().orElseThrow();
+        boolean cooling = axisS >= line.cooldownStartS() && line.cooldownStartS() < line.endS();
+        return WindowText.say(
+                cooling ? "band.mark.when.cooldown" : "band.mark.when.warmup", EventWords.clock(line.clockS(axisS)));
+    }
+
+    private static Sign sign(String id) {
+        return switch (id) {
+            case "front-at-stage" -> Sign.FRONT;
+            case "jet-lit" -> Sign.LIT;
+            case "jet-full" -> Sign.FULL;
+            case "jet-lost" -> Sign.LOST;
+            case "limit-reached", "fuel-empty" -> Sign.LIMIT;
+            default -> Sign.NONE;
+        };
+    }
+
+    private static String label(TimeEvent event) {
+        return LABELLED.contains(event.id())
+                ? WindowText.say("band.label." + event.id().toLowerCase(Locale.ROOT))
+                : EventWords.title(event);
+    }
+}

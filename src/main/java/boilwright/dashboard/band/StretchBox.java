@@ -1,0 +1,46 @@
+package boilwright.dashboard.band;
+
+import javafx.scene.control.Label;
+import javafx.scene.layout.HBox;
+
+/** A stretch with its name and its length, as far as they fit in. */
+final class StretchBox extends HBox {
+    private final Stretch stretch;
+    private final Label name = new Label();
+    private final Label length = new Label();
+
+    StretchBox(Stretch stretch) {
+        this.stretch = stretch;
+        getStyleClass().addAll("stretch", stretch.id());
+        if (stretch.plateau()) {
+            getStyleClass().add("plateau");
+        }
+        name.getStyleClass().add("stretch-name");
+        length.getStyleClass().add("stretch-length");
+        name.setText(stretch.name());
+        length.setText(stretch.length());
+        name.setMinWidth(USE_PREF_SIZE);
+        length.setMinWidth(USE_PREF_SIZE);
+        setMouseTransparent(true);
+        setManaged(false);
+        getChildren().addAll(name, length);
+    }
+
+    Stretch stretch() {
+        return stretch;
+    }
+
+    /** Takes a place, and leaves out what would not fit. */
+    void place(double x, double y, double width, double height) {
+        double edges = snappedLeftInset() + snappedRightInset();
+        double named = edges + name.prefWidth(-1);
+        show(name, named <= width);
+        show(length, named + getSpacing() + length.prefWidth(-1) <= width);
+        resizeRelocate(x, y, width, height);
+    }
+
+    private static void show(Label label, boolean shown) {
+        label.setVisible(shown);
+        label.setManaged(shown);
+    }
+}

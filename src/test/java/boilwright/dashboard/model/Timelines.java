@@ -1,0 +1,35 @@
+package boilwright.dashboard.model;
+
+import boilwright.answers.CheckAnswer;
+import boilwright.answers.Questions;
+import boilwright.answers.RunAnswer;
+import boilwright.fluid.FluidLibrary;
+import boilwright.fluid.WorkingFluid;
+import boilwright.numerics.CancelToken;
+import boilwright.numerics.ProgressSink;
+import boilwright.rig.Rig;
+import boilwright.rig.file.RigReader;
+import java.util.Map;
+import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
+
+/** Runs of the demo rigs, worked out once for all tests. */
+public final class Timelines {
+    private static final Map<String, RunTimeline> DEMOS = new ConcurrentHashMap<>();
+
+    private Timelines() {}
+
+    /** Warm-up, rest and cool-down of a demo rig. */
+    public static RunTimeline demo(String name) {
+        return DEMOS.computeIfAbsent(name, Timelines::make);
+    }
+
+    private static RunTimeline make(String name) {
+        FluidLibrary fluids = FluidLibrary.builtIn();
+        Rig rig = RigReader.readDemo(name, fluids.workingFluids(), Set.of());
+        WorkingFluid fluid = fluids.find(rig.fluidId());
+        CheckAnswer check = Questions.check(rig, fluid, fluids.dataVersion(), new CancelToken(), ProgressSink.NONE);
+        RunAnswer cooldown = Questions.cooldown(rig, fluid, fluids.dataVersion(), new CancelToken(), ProgressSink.NONE);
+        return RunTimeline.of(check.warmup(), check.steady(), cooldown.run());
+    }
+}
