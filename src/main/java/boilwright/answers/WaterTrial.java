@@ -38,9 +38,7 @@ public record WaterTrial(
 
     /** The margin that is nearest to its limit, or farthest beyond; empty when none is known. */
     public Optional<Margin> worst() {
-        return margins.stream()
-                .filter(m -> m.status() != Margin.Status.UNKNOWN)
-                .findFirst();
+        return margins.stream().filter(m -> m.status() != Margin.Status.UNKNOWN).findFirst();
     }
 
     /**
@@ -80,8 +78,7 @@ public record WaterTrial(
     private static WaterTrial of(Rig rig, Rig flowing, WorkingFluid fluid, CancelToken cancel) {
         cancel.check();
         OptionalDouble capacity = WaterSizing.capacityW(rig);
-        SteadyState steady =
-                new SteadySolver(flowing, Questions.tables(fluid), ParameterValues.of(flowing)).steady();
+        SteadyState steady = new SteadySolver(flowing, Questions.tables(fluid), ParameterValues.of(flowing)).steady();
         cancel.check();
         return new WaterTrial(
                 rig.cooling().inletTemperatureK(),

@@ -168,8 +168,8 @@ final class CircuitGeometry {
             end = new Rectangle2D(0, y - em, supplyWidth, 2 * em);
         } else {
             double turn = right();
-            pipes.add(Pipe.of(
-                    water, idle(), x, y, turn, y, turn, returnY, middle, returnY, middle, supply().getMaxY()));
+            pipes.add(
+                    Pipe.of(water, idle(), x, y, turn, y, turn, returnY, middle, returnY, middle, supply().getMaxY()));
             end = new Rectangle2D(Math.max(supplyWidth, turn - 14 * em), returnY - em, 12 * em, 2 * em);
         }
     }
@@ -205,7 +205,17 @@ final class CircuitGeometry {
         double[] ys = home.ys();
         return plan.endsAtSupply()
                 ? Pipe.of(home.temperatureK(), home.idle(), xs[0], ys[0], end.getMaxX(), ys[0])
-                : Pipe.of(home.temperatureK(), home.idle(), xs[0], ys[0], xs[1], ys[1], xs[2], ys[2], end.getMaxX(), ys[2]);
+                : Pipe.of(
+                        home.temperatureK(),
+                        home.idle(),
+                        xs[0],
+                        ys[0],
+                        xs[1],
+                        ys[1],
+                        xs[2],
+                        ys[2],
+                        end.getMaxX(),
+                        ys[2]);
     }
 
     /** Height of it all, px. */

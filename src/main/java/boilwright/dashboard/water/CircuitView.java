@@ -104,7 +104,9 @@ final class CircuitView extends Region {
 
     @Override
     protected double computePrefHeight(double width) {
-        return answer == null ? 8 * em() : geometry(width > 0 ? width : 50 * em()).height();
+        return answer == null
+                ? 8 * em()
+                : geometry(width > 0 ? width : 50 * em()).height();
     }
 
     @Override

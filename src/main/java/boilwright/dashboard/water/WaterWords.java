@@ -56,7 +56,9 @@ final class WaterWords {
             return pressure(tap.staticPressurePa());
         }
         double[] head = curves.supplyHeadPa();
-        return head.length > 0 && Double.isFinite(head[0]) ? WindowText.say("water.supply.head", pressure(head[0])) : "";
+        return head.length > 0 && Double.isFinite(head[0])
+                ? WindowText.say("water.supply.head", pressure(head[0]))
+                : "";
     }
 
     /** A margin in a few words: title, state and ratio. */
