@@ -218,7 +218,7 @@ final class CircuitGeometry {
         double[] xs = home.xs();
         double[] ys = home.ys();
         return plan.endsAtSupply()
-                ? Pipe.of(home.temperatureK(), home.idle(), xs[0], ys[0], end.getMaxX() + gap / 3, ys[0])
+                ? Pipe.of(home.temperatureK(), home.idle(), xs[0], ys[0], end.getMaxX() + gap / 2, ys[0])
                 : Pipe.of(
                         home.temperatureK(),
                         home.idle(),
@@ -228,7 +228,7 @@ final class CircuitGeometry {
                         ys[1],
                         xs[2],
                         ys[2],
-                        end.getMaxX(),
+                        end.getMaxX() + gap / 2,
                         ys[2]);
     }
 

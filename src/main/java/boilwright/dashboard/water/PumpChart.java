@@ -29,7 +29,10 @@ final class PumpChart {
                 || Arrays.stream(taken).allMatch(p -> p == 0)) {
             return Optional.empty();
         }
-        double[] given = curves.supplyHeadPa();
+        // Below zero the water would have to drive the pump: nobody runs it there.
+        double[] given = Arrays.stream(curves.supplyHeadPa())
+                .map(p -> p < 0 ? Double.NaN : p)
+                .toArray();
         // Far above what the supply can give, the circuit's curve would leave no height for the rest.
         double highest = MOST_OF_HEAD * Math.max(given[0], point.circuitDropPa());
         double[] shown =
