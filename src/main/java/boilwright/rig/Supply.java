@@ -1,5 +1,7 @@
 package boilwright.rig;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.List;
 import java.util.OptionalDouble;
 
@@ -60,7 +62,25 @@ public sealed interface Supply {
      * @param pump its pump
      */
     record Tank(double temperatureK, double volumeM3, double iceKg, double airConductance, Pump pump)
-            implements Pumped {}
+            implements Pumped {
+        /**
+         * Conductance of an open bucket over its volume to the power 2/3, W/(m2 K): a cylinder as high as wide has 5.5 times
+         * that as its surface, with 10 W/(m2 K) on it; engineering judgement.
+         */
+        private static final double BUCKET_TO_AIR = 55;
+
+        /**
+         * Heat that an open bucket exchanges with the room per kelvin, W/K, to two figures: more would only look exact.
+         *
+         * @param volumeM3 water in it, m3; NaN gives NaN
+         */
+        public static double bucketToAir(double volumeM3) {
+            double all = BUCKET_TO_AIR * Math.pow(volumeM3, 2.0 / 3);
+            return Double.isNaN(all)
+                    ? all
+                    : new BigDecimal(all).round(new MathContext(2)).doubleValue();
+        }
+    }
 
     /**
      * A fan that blows across fins on the body; no water.

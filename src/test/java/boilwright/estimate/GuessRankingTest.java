@@ -11,6 +11,7 @@ import boilwright.estimate.OutsideMeasurements.Known;
 import boilwright.numerics.CancelToken;
 import boilwright.numerics.ProgressSink;
 import boilwright.rig.Rig;
+import boilwright.thermal.RigChange;
 import java.util.List;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
@@ -30,7 +31,7 @@ class GuessRankingTest {
 
     @Test
     void theDomedContactOfTheNeonWorkshopMattersMoreThanItsWater() {
-        Rig rig = demo("neon-workshop")
+        Rig rig = RigChange.measured(demo("neon-workshop"))
                 .withGuesses(Set.of("cooling.supply.flow", "heatSource.contactConductance", "heatSource.contactArea"));
         // The demo leaves the conductance to the kind of contact: it has no value of its own to move.
         List<RankedGuess> ranked = rank(rig);
@@ -78,7 +79,7 @@ class GuessRankingTest {
         Rig rig = demo("teaching-lab")
                 .withGuesses(Set.of("stages[0].throatGap", "stages[1].throatGap", "foreline.pressure"));
         List<RankedGuess> ranked = rank(rig);
-        Rig weak = demo("neon-workshop").withGuesses(Set.of("cooling.supply.flow"));
+        Rig weak = RigChange.measured(demo("neon-workshop")).withGuesses(Set.of("cooling.supply.flow"));
         assertThat(rank(weak).get(0).decides()).isFalse();
         assertThat(GuessRanking.sentence(weak, rank(weak))).doesNotContain("alone decides");
         assertThat(ranked.stream().filter(RankedGuess::decides).findFirst())

@@ -5,7 +5,6 @@ import boilwright.dashboard.model.MomentState;
 import boilwright.dashboard.text.WindowText;
 import boilwright.units.Dimension;
 import boilwright.units.QuantityWriter;
-import boilwright.water.CircuitSolver;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -137,8 +136,7 @@ final class Callouts {
         double tail = s.metres(18 * s.line);
         double[] in = WaterPainter.inlet(shape);
         double[] out = WaterPainter.outlet(shape);
-        String flow = QuantityWriter.writeAuto(
-                CircuitSolver.operatingPoint(shape.rig).volumeFlowM3PerS(), Dimension.VOLUME_FLOW);
+        String flow = QuantityWriter.writeAuto(shape.waterFlowM3PerS, Dimension.VOLUME_FLOW);
         add(
                 water,
                 false,

@@ -7,7 +7,6 @@ import boilwright.dashboard.text.WindowText;
 import boilwright.rig.Rig;
 import boilwright.units.Dimension;
 import boilwright.units.QuantityWriter;
-import boilwright.water.CircuitSolver;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -104,9 +103,7 @@ final class Readings {
                                 "drawing.water.reading",
                                 Figures.temperature(shape.rig.cooling().inletTemperatureK()),
                                 Figures.temperature(m.waterOutK()),
-                                write(
-                                        CircuitSolver.operatingPoint(shape.rig).volumeFlowM3PerS(),
-                                        Dimension.VOLUME_FLOW)),
+                                write(shape.waterFlowM3PerS, Dimension.VOLUME_FLOW)),
                         WindowText.say("drawing.watts.water", write(m.heatToWaterW(), Dimension.POWER)));
             case FORELINE -> List.of(write(shape.rig.foreline().pressurePa(), Dimension.PRESSURE));
             case VAPOUR ->

@@ -2,7 +2,6 @@ package boilwright.dashboard.drawing;
 
 import boilwright.dashboard.model.MomentState;
 import boilwright.rig.ElementKind;
-import boilwright.water.CircuitSolver;
 import java.util.ArrayList;
 import java.util.List;
 import javafx.scene.paint.Color;
@@ -88,7 +87,7 @@ final class WaterPainter {
         s.box(-1, wallOuterM, outer, w.topM(), w.bottomM());
         s.box(1, wallOuterM, outer, w.topM(), w.bottomM());
         double middle = (wallOuterM + outer) / 2;
-        if (CircuitSolver.operatingPoint(shape.rig).volumeFlowM3PerS() > 0) {
+        if (shape.waterFlowM3PerS > 0) {
             chevron(-middle, (w.topM() + w.bottomM()) / 2, w.downward());
             chevron(middle, (w.topM() + w.bottomM()) / 2, w.downward());
         }
@@ -152,7 +151,7 @@ final class WaterPainter {
                 ring(side * (wallOuterM + bore / 2), height, bore, color);
             }
         }
-        if (CircuitSolver.operatingPoint(shape.rig).volumeFlowM3PerS() > 0) {
+        if (shape.waterFlowM3PerS > 0) {
             chevron(-(wallOuterM + 1.7 * bore), (w.topM() + w.bottomM()) / 2, w.downward());
             chevron(wallOuterM + 1.7 * bore, (w.topM() + w.bottomM()) / 2, w.downward());
         }

@@ -5,8 +5,6 @@ import boilwright.rig.FieldCatalogue;
 import boilwright.rig.Material;
 import boilwright.rig.Supply;
 import boilwright.rig.SupplyKind;
-import java.math.BigDecimal;
-import java.math.MathContext;
 import java.util.List;
 
 /** Reads where the cooling comes from, whose fields depend on its kind. */
@@ -23,13 +21,7 @@ final class SupplyReader {
     static final double USUAL_BAND_MODULATING = 1;
     /** Band of a chiller that goes on and off, K; engineering judgement. */
     static final double USUAL_BAND_ON_OFF = 2;
-    /**
-     * Conductance of an open bucket over its volume to the power 2/3, W/(m2 K): a cylinder as high as wide has 5.5 times that
-     * as its surface, with 10 W/(m2 K) on it; engineering judgement.
-     */
-    static final double BUCKET_TO_AIR = 55;
 
-    private static final MathContext FIGURES = new MathContext(2);
     private static final List<String> RATING = List.of(
             "capacity",
             "ratedWaterTemperature",
@@ -119,14 +111,8 @@ final class SupplyReader {
                 in.quantity("startTemperature"),
                 volume,
                 in.quantityOr("ice", 0),
-                in.quantityOr("airConductance", bucketToAir(volume)),
+                in.quantityOr("airConductance", Supply.Tank.bucketToAir(volume)),
                 pump(in, USUAL_TANK_PUMP));
-    }
-
-    /** Heat that an open bucket exchanges with the room per kelvin, W/K, to two figures: more would only look exact. */
-    static double bucketToAir(double volumeM3) {
-        double all = BUCKET_TO_AIR * Math.pow(volumeM3, 2.0 / 3);
-        return Double.isNaN(all) ? all : new BigDecimal(all).round(FIGURES).doubleValue();
     }
 
     private static Supply.Pump pump(Section in, double usualHeat) {
