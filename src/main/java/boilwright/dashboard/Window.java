@@ -139,7 +139,7 @@ final class Window {
             case UNDO -> session.undo();
             case REDO -> session.redo();
             case THEME -> changeTheme();
-            case PLAY -> frame.band().play();
+            case PLAY -> frame.band().playOrPause();
             case EXPORT -> exportChart();
             case CLOSE -> desk.whenFree(this::close);
             default -> frame.show(PageName.valueOf(action.name().substring("PAGE_".length())));
