@@ -151,6 +151,8 @@ enum AnswerText {
     WATER_VERDICT_SHORT(3),
     /** {0} temperature. */
     WATER_VERDICT_SETTLES(1),
+    /** {0} capacity, {1} duty at rest, {2} highest duty. */
+    WATER_VERDICT_PEAK(3),
     /** {0} capacity, {1} duty. */
     WATER_VERDICT_TIGHT(2),
     /** {0} capacity, {1} duty. */

@@ -71,7 +71,20 @@ public final class WaterQuestion {
             double sessionS,
             CancelToken cancel,
             ProgressSink progress) {
-        CheckAnswer check = Questions.check(rig, fluid, dataVersion, cancel, progress);
+        return of(Questions.check(rig, fluid, dataVersion, cancel, progress), fluid, sessionS, cancel);
+    }
+
+    /**
+     * Answers it for a rig that was checked.
+     *
+     * @param check the check
+     * @param fluid the rig's fluid
+     * @param sessionS length of a session, for the ice, s
+     * @param cancel stops the computation
+     * @throws boilwright.errors.ComputationException when no answer can be stood behind
+     */
+    public static WaterAnswer of(CheckAnswer check, WorkingFluid fluid, double sessionS, CancelToken cancel) {
+        Rig rig = check.rig();
         TabulatedFluid tables = Questions.tables(fluid);
         return new WaterQuestion(check, new WaterSizing(rig, tables, ParameterValues.of(rig), cancel)).answer(sessionS);
     }

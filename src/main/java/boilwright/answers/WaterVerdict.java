@@ -67,6 +67,9 @@ final class WaterVerdict {
                     : text;
         }
         double peak = peakW + pumpW;
+        if (capacity < peak) {
+            return AnswerText.WATER_VERDICT_PEAK.say(Say.power(capacity), Say.power(duty), Say.power(peak));
+        }
         return capacity < WaterSizing.RESERVE * peak
                 ? AnswerText.WATER_VERDICT_TIGHT.say(Say.power(capacity), Say.power(peak))
                 : AnswerText.WATER_VERDICT_ENOUGH.say(Say.power(capacity), Say.power(peak));

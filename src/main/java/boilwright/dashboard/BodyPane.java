@@ -1,5 +1,6 @@
 package boilwright.dashboard;
 
+import boilwright.dashboard.parts.LedgerView;
 import javafx.beans.property.BooleanProperty;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.SimpleBooleanProperty;
@@ -15,13 +16,17 @@ final class BodyPane extends Region {
     /** Width from which all three stand side by side, in widths of the letter m. */
     private static final double WIDE_EMS = 100;
 
-    private static final double HERO_SHARE = 0.40;
-    private static final double STRIP_SHARE = 0.26;
+    private static final double HERO_SHARE = 0.43;
+    private static final double STRIP_SHARE = 0.28;
+    private static final double STRIP_SHARE_BESIDE_TABLE = 0.26;
     private static final double LEDGER_SHARE = 0.42;
+    /** Beside a strip stands a page that needs the room. */
+    private static final double LEDGER_SHARE_OF_STRIP = 0.32;
+
     private static final double GAP = 12;
 
     private final Region drawing;
-    private final Region ledger;
+    private final LedgerView ledger;
     private final Region lettering;
     private final ObjectProperty<Region> page = new SimpleObjectProperty<>(this, "page");
     private final BooleanProperty strip = new SimpleBooleanProperty(this, "strip");
@@ -32,12 +37,13 @@ final class BodyPane extends Region {
      * @param ledger the ledger
      * @param lettering anything as wide as one letter m of the window's type
      */
-    BodyPane(Region drawing, Region ledger, Region lettering) {
+    BodyPane(Region drawing, LedgerView ledger, Region lettering) {
         this.drawing = drawing;
         this.ledger = ledger;
         this.lettering = lettering;
         lettering.setVisible(false);
         getStyleClass().add("body-pane");
+        ledger.lineHeightProperty().addListener((property, before, now) -> requestLayout());
         page.addListener((property, before, now) -> {
             getChildren().setAll(drawing, now, ledger, lettering);
             requestLayout();
@@ -72,7 +78,7 @@ final class BodyPane extends Region {
         double height = getHeight() - top - snappedBottomInset();
         boolean wide = width > WIDE_EMS * em();
         boolean withLedger = ledgerShown.get();
-        double share = strip.get() ? STRIP_SHARE : HERO_SHARE;
+        double share = !strip.get() ? HERO_SHARE : withLedger ? STRIP_SHARE : STRIP_SHARE_BESIDE_TABLE;
         double first = snapSizeX(width * (wide ? 0.9 * share : share));
         place(drawing, left, top, first, height);
         double at = left + first + GAP;
@@ -84,7 +90,8 @@ final class BodyPane extends Region {
             place(page.get(), at, top, rest - last - GAP, height);
             place(ledger, left + width - last, top, last, height);
         } else {
-            double upper = snapSizeY(Math.min(height * LEDGER_SHARE, ledger.prefHeight(rest)));
+            double most = height * (strip.get() ? LEDGER_SHARE_OF_STRIP : LEDGER_SHARE);
+            double upper = snapSizeY(ledger.wholeLines(most));
             place(ledger, at, top, rest, upper);
             place(page.get(), at, top + upper + GAP, rest, height - upper - GAP);
         }

@@ -38,6 +38,9 @@ final class Frame extends StackPane {
     /** An answer that takes longer than this is worth a word that the one shown is the one before. */
     private static final Duration PATIENCE = Duration.millis(400);
 
+    /** Where in the stretch at rest the cursor stands at first, as a share: clear of the words at its start. */
+    private static final double SHOWN_AT_REST = 0.85;
+
     private final VerdictBar verdict = new VerdictBar();
     private final LedgerView ledger = new LedgerView();
     private final PumpDrawing drawing = new PumpDrawing();
@@ -135,7 +138,7 @@ final class Frame extends StackPane {
 
     /** Where on a new axis the cursor stands for the moment at which it stood on the old one; at first the pump at rest. */
     private double sameMoment(RunTimeline before, RunTimeline now) {
-        double rest = (now.restStartS() + now.cooldownStartS()) / 2;
+        double rest = now.restStartS() + SHOWN_AT_REST * (now.cooldownStartS() - now.restStartS());
         if (before == null) {
             return rest;
         }
@@ -182,7 +185,7 @@ final class Frame extends StackPane {
     /** Shows a page. */
     void show(PageName name) {
         body.stripProperty().set(name != PageName.RIG && name != PageName.HEAT);
-        body.ledgerShownProperty().set(name != PageName.FLUIDS);
+        body.ledgerShownProperty().set(name != PageName.FLUIDS && name != PageName.WATER);
         body.pageProperty().set(pages.computeIfAbsent(name, maker::make));
         page.set(name);
     }

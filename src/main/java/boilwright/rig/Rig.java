@@ -94,15 +94,20 @@ public record Rig(
 
     /** The same rig run to another schedule. */
     public Rig withSchedule(Schedule other) {
-        return with(other, cooling);
+        return with(other, cooling, guesses);
     }
 
     /** The same rig with other cooling. */
     public Rig withCooling(Cooling other) {
-        return with(schedule, other);
+        return with(schedule, other, guesses);
     }
 
-    private Rig with(Schedule otherSchedule, Cooling otherCooling) {
+    /** The same rig with other fields marked as guesses. */
+    public Rig withGuesses(Set<String> paths) {
+        return with(schedule, cooling, paths);
+    }
+
+    private Rig with(Schedule otherSchedule, Cooling otherCooling, Set<String> otherGuesses) {
         return new Rig(
                 name,
                 note,
@@ -120,28 +125,6 @@ public record Rig(
                 room,
                 limits,
                 parameters,
-                guesses);
-    }
-
-    /** The same rig with other fields marked as guesses. */
-    public Rig withGuesses(Set<String> paths) {
-        return new Rig(
-                name,
-                note,
-                fluidId,
-                chargeM3,
-                boiler,
-                column,
-                stages,
-                body,
-                topCap,
-                heatSource,
-                schedule,
-                foreline,
-                cooling,
-                room,
-                limits,
-                parameters,
-                paths);
+                otherGuesses);
     }
 }

@@ -74,6 +74,14 @@ final class OpenWindow implements FileAsker {
         });
     }
 
+    /** Gives it another size, px. */
+    void resize(double width, double height) {
+        onWindowsThread(() -> {
+            stage.setWidth(width);
+            stage.setHeight(height);
+        });
+    }
+
     Window window() {
         return window;
     }

@@ -6,6 +6,7 @@ import boilwright.dashboard.text.WindowText;
 import boilwright.report.EventWords;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 
 /**
  * A run as the band lays it out. Never changed.
@@ -110,10 +111,11 @@ record BandAxis(RunTimeline line, List<Stretch> stretches, AxisScale scale, List
 
     /** Which clock that is. */
     String clockName(double axisS) {
-        return switch (line.partAt(axisS)) {
-            case WARMUP -> WindowText.say("band.clock.warmup");
-            case REST -> WindowText.say("band.clock.rest");
-            case COOLDOWN -> WindowText.say("band.clock.cooldown");
-        };
+        return clockName(line.partAt(axisS));
+    }
+
+    /** What the clock of a part of the run is called. */
+    static String clockName(RunPart part) {
+        return WindowText.say("band.clock." + part.name().toLowerCase(Locale.ROOT));
     }
 }

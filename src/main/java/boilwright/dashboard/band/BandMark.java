@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
+import java.util.stream.Collectors;
 
 /**
  * Something that happens, as the band shows it.
@@ -16,10 +17,11 @@ import java.util.Set;
  * @param axisS when, on the axis, s
  * @param sign the sign before its label
  * @param label one or two words, or the number of the jet
+ * @param when its time by its own clock, in words
  * @param title what it is, in a few words
- * @param words what it is and what it means, with its time; whole sentences
+ * @param reason what it means, a whole sentence
  */
-record BandMark(double axisS, Sign sign, String label, String title, String words) {
+record BandMark(double axisS, Sign sign, String label, String when, String title, String reason) {
     /** Signs that tell marks apart without colour. */
     enum Sign {
         /** No sign: the label says it all. */
@@ -80,11 +82,25 @@ record BandMark(double axisS, Sign sign, String label, String title, String word
                 ? WindowText.say("band.title." + event.id(), Integer.toString(jet), event.stage())
                 : EventWords.title(event);
         return new BandMark(
-                axisS,
-                sign,
-                ofJet ? Integer.toString(jet) : label(event),
-                title,
-                WindowText.say("band.mark.words", when(line, event), title, event.reason()));
+                axisS, sign, ofJet ? Integer.toString(jet) : label(event), when(line, event), title, event.reason());
+    }
+
+    /** What it is and what it means, with its time; whole sentences. */
+    String words() {
+        return WindowText.say("band.mark.words", when, title, reason);
+    }
+
+    /** Marks in words; of several only what they are. */
+    static String words(List<BandMark> marks) {
+        BandMark first = marks.get(0);
+        if (marks.size() == 1) {
+            return first.words();
+        }
+        boolean together = marks.stream().allMatch(mark -> mark.when().equals(first.when()));
+        return WindowText.say(
+                together ? "band.mark.together" : "band.mark.from",
+                first.when(),
+                marks.stream().map(BandMark::title).collect(Collectors.joining(", ")));
     }
 
     /** The clock of the run that the event belongs to; at heat-off the two runs meet. */

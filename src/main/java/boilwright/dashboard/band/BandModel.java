@@ -3,7 +3,6 @@ package boilwright.dashboard.band;
 import boilwright.dashboard.model.RunTimeline;
 import boilwright.dashboard.text.WindowText;
 import java.util.List;
-import java.util.stream.Collectors;
 import javafx.beans.property.BooleanProperty;
 import javafx.beans.property.DoubleProperty;
 import javafx.beans.property.ObjectProperty;
@@ -19,8 +18,6 @@ import javafx.beans.property.SimpleObjectProperty;
 final class BandModel {
     /** A mark this near to the cursor is told, as a share of the band's width. */
     private static final double NEAR = 0.003;
-    /** So many marks at most are told with what they mean; of more, only what they are. */
-    private static final int MOST_IN_FULL = 2;
 
     private final ReadOnlyObjectWrapper<BandAxis> axis = new ReadOnlyObjectWrapper<>(this, "axis");
     private final ReadOnlyBooleanWrapper playing = new ReadOnlyBooleanWrapper(this, "playing");
@@ -180,17 +177,6 @@ final class BandModel {
             return WindowText.say("band.waiting");
         }
         List<BandMark> told = pointed.get().isEmpty() ? axis.get().marksAt(cursorS.get(), NEAR) : pointed.get();
-        return told.isEmpty() ? axis.get().stretchAt(cursorS.get()).sentence() : words(told);
-    }
-
-    /** Marks in words; of many, only what they are. */
-    static String words(List<BandMark> marks) {
-        if (marks.size() <= MOST_IN_FULL) {
-            return marks.stream().map(BandMark::words).collect(Collectors.joining(" "));
-        }
-        return WindowText.say(
-                "band.mark.several.words",
-                Integer.toString(marks.size()),
-                marks.stream().map(BandMark::title).collect(Collectors.joining(", ")));
+        return told.isEmpty() ? axis.get().stretchAt(cursorS.get()).sentence() : BandMark.words(told);
     }
 }

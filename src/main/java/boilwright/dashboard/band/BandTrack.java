@@ -22,7 +22,7 @@ import javafx.scene.shape.PathElement;
 
 /**
  * The band itself: what happens to the pump above, what happens to single jets below, the stretches between, and the cursor over
- * all of it. A move of the cursor shifts two nodes and lays nothing out.
+ * all of it. A move of the cursor shifts two nodes, hides the words they lie over, and lays nothing out.
  */
 final class BandTrack extends Region {
     private static final double LEADER_EMS = 0.65;
@@ -220,6 +220,8 @@ final class BandTrack extends Region {
         double x = left + width * model.cursorShare();
         line.setTranslateX(snapPositionX(x));
         knob.setTranslateX(x);
+        double half = knob.getWidth() / 2;
+        stretches.forEach(box -> box.clear(x - half, x + half));
         offerToTab();
         notifyAccessibleAttributeChanged(AccessibleAttribute.VALUE);
     }

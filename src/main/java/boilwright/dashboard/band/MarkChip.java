@@ -1,9 +1,7 @@
 package boilwright.dashboard.band;
 
 import boilwright.dashboard.text.WindowText;
-import java.util.Arrays;
 import java.util.List;
-import java.util.TreeSet;
 import java.util.stream.Collectors;
 import javafx.scene.AccessibleRole;
 import javafx.scene.control.ContentDisplay;
@@ -51,7 +49,7 @@ final class MarkChip extends Label {
         boolean signed =
                 shown.stream().allMatch(mark -> mark.sign() == own.get(0).sign());
         setContentDisplay(signed ? ContentDisplay.LEFT : ContentDisplay.TEXT_ONLY);
-        setAccessibleText(BandModel.words(shown));
+        setAccessibleText(BandMark.words(shown));
     }
 
     /** How wide it is when it stands for these marks, px. */
@@ -66,10 +64,7 @@ final class MarkChip extends Label {
         }
         BandMark.Sign sign = shown.get(0).sign();
         if (sign.isOfJet() && shown.stream().allMatch(mark -> mark.sign() == sign)) {
-            return Arrays.stream(shown.stream().map(BandMark::label).toArray(String[]::new))
-                    .collect(Collectors.toCollection(TreeSet::new))
-                    .stream()
-                    .collect(Collectors.joining(" "));
+            return shown.stream().map(BandMark::label).distinct().sorted().collect(Collectors.joining(" "));
         }
         return WindowText.say("band.mark.several", Integer.toString(shown.size()));
     }

@@ -1,6 +1,9 @@
 package boilwright.dashboard.band;
 
+import boilwright.dashboard.model.RunPart;
 import boilwright.dashboard.text.WindowText;
+import java.util.Arrays;
+import java.util.List;
 import javafx.scene.control.Label;
 import javafx.scene.layout.Region;
 
@@ -40,18 +43,15 @@ final class Readout extends Region {
     }
 
     private void tell() {
-        boolean otherClock = !which.getText().equals(whichText());
         clock.setText(model.clock());
-        which.setText(whichText());
+        which.setText(which(model.clockName()));
         words.setText(model.words());
-        if (otherClock) {
-            requestLayout();
-        }
     }
 
-    private String whichText() {
-        boolean stale = model.staleProperty().get() && model.axis() != null;
-        return stale ? WindowText.say("band.stale", model.clockName()) : model.clockName();
+    private String which(String clockName) {
+        return model.staleProperty().get() && model.axis() != null
+                ? WindowText.say("band.stale", clockName)
+                : clockName;
     }
 
     @Override
@@ -70,13 +70,25 @@ final class Readout extends Region {
         double gap = GAP_EMS * em;
         double x = 0;
         if (model.axis() != null) {
-            String shown = clock.getText();
-            clock.setText(WIDEST_CLOCK);
-            x = place(clock, x, clock.prefWidth(-1)) + 0.5 * gap;
-            clock.setText(shown);
-            x = place(which, x, Math.min(which.prefWidth(-1), 0.4 * getWidth())) + 2 * gap;
+            x = place(clock, x, widest(clock, List.of(WIDEST_CLOCK))) + 0.5 * gap;
+            List<String> names = Arrays.stream(RunPart.values())
+                    .map(part -> which(BandAxis.clockName(part)))
+                    .toList();
+            x = place(which, x, Math.min(widest(which, names), 0.4 * getWidth())) + 2 * gap;
         }
         place(words, x, getWidth() - x);
+    }
+
+    /** Room for any of these texts, so that what stands beside them stays where it is. */
+    private static double widest(Label label, List<String> texts) {
+        String shown = label.getText();
+        double most = 0;
+        for (String text : texts) {
+            label.setText(text);
+            most = Math.max(most, label.prefWidth(-1));
+        }
+        label.setText(shown);
+        return most;
     }
 
     private double place(Label label, double x, double width) {

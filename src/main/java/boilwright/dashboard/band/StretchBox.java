@@ -39,6 +39,15 @@ final class StretchBox extends HBox {
         resizeRelocate(x, y, width, height);
     }
 
+    /** Lets words go that something lies over, from one x to another in the band; half a word says nothing. */
+    void clear(double from, double to) {
+        double start = getLayoutX() + snappedLeftInset();
+        double nameEnd = start + name.prefWidth(-1);
+        double lengthStart = nameEnd + getSpacing();
+        name.setOpacity(from < nameEnd && to > start ? 0 : 1);
+        length.setOpacity(from < lengthStart + length.prefWidth(-1) && to > lengthStart ? 0 : 1);
+    }
+
     private static void show(Label label, boolean shown) {
         label.setVisible(shown);
         label.setManaged(shown);

@@ -78,7 +78,7 @@ final class Callouts {
                     6,
                     WindowText.say("drawing.front.height", Figures.millimetres(front)));
         }
-        arrow(HeatArrows.Way.TO_ROOM, Part.Kind.TO_ROOM, "drawing.to-room", 8, false);
+        arrow(HeatArrows.Way.TO_ROOM, Part.Kind.TO_ROOM, "room", 8, false);
         double depth = shape.boiler.oilDepthM(shape.rig.chargeM3() * moment.liquidFraction());
         add(
                 Part.of(Part.Kind.OIL),
@@ -131,7 +131,7 @@ final class Callouts {
         if (shape.water.isEmpty()) {
             return;
         }
-        arrow(HeatArrows.Way.TO_WATER, Part.Kind.TO_WATER, "drawing.to-water", 8, false);
+        arrow(HeatArrows.Way.TO_WATER, Part.Kind.TO_WATER, "water", 8, false);
         Part water = Part.of(Part.Kind.WATER);
         double tail = s.metres(18 * s.line);
         double[] in = WaterPainter.inlet(shape);
@@ -169,6 +169,7 @@ final class Callouts {
                     s.y(at.throatM()) - 2 * s.line,
                     mark(jet),
                     named(part, WindowText.say("drawing.jet", Integer.toString(k + 1), jet.name())),
+                    named(part, WindowText.say("drawing.jet.brief", Integer.toString(k + 1))),
                     List.of(
                             WindowText.say("drawing.jet.short." + word(jet), Figures.percent(jet.fullFlowFraction())),
                             WindowText.say("drawing.jet.wall", temperature(jet.wallK()))),
@@ -191,10 +192,10 @@ final class Callouts {
                 7,
                 QuantityWriter.writeAuto(moment.boilerPressurePa(), Dimension.PRESSURE),
                 QuantityWriter.writeAuto(moment.vapourFlowKgPerS(), Dimension.MASS_FLOW));
-        arrow(HeatArrows.Way.TO_BOILER, Part.Kind.TO_BOILER, "drawing.to-boiler", 11, true);
+        arrow(HeatArrows.Way.TO_BOILER, Part.Kind.TO_BOILER, "boiler", 11, true);
     }
 
-    private void arrow(HeatArrows.Way way, Part.Kind kind, String key, int weight, boolean right) {
+    private void arrow(HeatArrows.Way way, Part.Kind kind, String where, int weight, boolean right) {
         HeatArrows.Arrow arrow = arrows.get(way);
         if (arrow == null) {
             return;
@@ -205,14 +206,17 @@ final class Callouts {
                 : right ? arrow.x() + 0.3 * HeatArrows.halfWidth(s, shape, moment, way) : arrow.tipX();
         double y = right ? arrow.y() - 0.22 * (arrow.y() - arrow.tipY()) : arrow.tipY();
         Part part = Part.of(kind);
+        double watts = HeatArrows.watts(moment, way);
+        String name = WindowText.say((watts < 0 ? "drawing.from-" : "drawing.to-") + where);
         all.add(new Callout(
                 part,
                 right,
                 x,
                 y,
                 Callout.Mark.NONE,
-                named(part, WindowText.say(key)),
-                List.of(QuantityWriter.writeAuto(HeatArrows.watts(moment, way), Dimension.POWER)),
+                named(part, name),
+                named(part, name),
+                List.of(QuantityWriter.writeAuto(Math.abs(watts), Dimension.POWER)),
                 weight));
     }
 
@@ -224,8 +228,16 @@ final class Callouts {
                 s.y(height),
                 Callout.Mark.NONE,
                 named(part, WindowText.say(key)),
+                named(part, WindowText.say(brief(part, key))),
                 List.of(values),
                 weight));
+    }
+
+    private static String brief(Part part, String key) {
+        if (part.kind() == Part.Kind.SOURCE) {
+            return "drawing.source.brief";
+        }
+        return key.equals("drawing.front") ? "drawing.front.brief" : key;
     }
 
     private String named(Part part, String name) {

@@ -4,6 +4,10 @@ import boilwright.dashboard.model.MomentState;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+import javafx.geometry.BoundingBox;
+import javafx.geometry.Bounds;
 import javafx.scene.shape.ArcType;
 import javafx.scene.text.TextAlignment;
 
@@ -12,10 +16,13 @@ final class LabelPainter {
     private static final double GAP_LINES = 0.45;
     private static final double ELBOW = 8;
     private static final double MARK = 0.42;
+    /** Between name and figure in one line, in widths of the type. */
+    private static final double VALUE_GAP = 0.5;
 
     private final Sheet s;
     private final double topY;
     private final double bottomY;
+    private final List<Bounds> written = new ArrayList<>();
 
     LabelPainter(Sheet sheet, double topY, double bottomY) {
         s = sheet;
@@ -37,6 +44,9 @@ final class LabelPainter {
                 .sorted(Comparator.comparingDouble(Callout::y))
                 .toList());
         shorten(side, oneLine);
+        if (oneLine) {
+            brief(side, width);
+        }
         double[] wanted = side.stream().mapToDouble(Callout::y).toArray();
         double[] heights = side.stream().mapToDouble(c -> height(c, oneLine)).toArray();
         double[] middles = LabelColumn.place(wanted, heights, topY, bottomY);
@@ -44,8 +54,15 @@ final class LabelPainter {
             leader(side.get(i), edgeX, middles[i], right);
         }
         for (int i = 0; i < side.size(); i++) {
+            double tall = heights[i] - GAP_LINES * s.lettering.lineHeight();
+            written.add(new BoundingBox(right ? edgeX : edgeX - width, middles[i] - tall / 2, width, tall));
             label(side.get(i), edgeX, middles[i], width, right, oneLine);
         }
+    }
+
+    /** The boxes within which the labels written so far stand, px. */
+    List<Bounds> written() {
+        return written;
     }
 
     /** On a sheet too narrow for labels: the numbers of the jets with the marks of their states. */
@@ -64,6 +81,25 @@ final class LabelPainter {
         }
     }
 
+    /** Takes the shorter names where the long ones do not fit; of the jets all or none. */
+    private void brief(List<Callout> side, double width) {
+        Set<Part.Kind> tooLong = side.stream()
+                .filter(c -> s.lettering.width(c.name(), false)
+                                + VALUE_GAP * s.lettering.size()
+                                + s.lettering.width(c.values().get(0), true)
+                        > width - indent(c))
+                .map(c -> c.part().kind())
+                .collect(Collectors.toSet());
+        side.replaceAll(c -> !tooLong.contains(c.part().kind())
+                ? c
+                : new Callout(
+                        c.part(), c.right(), c.x(), c.y(), c.mark(), c.brief(), c.brief(), c.values(), c.weight()));
+    }
+
+    private double indent(Callout c) {
+        return c.mark() == Callout.Mark.NONE ? 0 : 1.15 * s.lettering.size();
+    }
+
     private static Callout first(Callout c) {
         return new Callout(
                 c.part(),
@@ -72,6 +108,7 @@ final class LabelPainter {
                 c.y(),
                 c.mark(),
                 c.name(),
+                c.brief(),
                 c.values().subList(0, 1),
                 c.weight());
     }
@@ -119,16 +156,17 @@ final class LabelPainter {
     private void label(Callout c, double edgeX, double middle, double width, boolean right, boolean oneLine) {
         TextAlignment to = right ? TextAlignment.LEFT : TextAlignment.RIGHT;
         double em = s.lettering.size();
-        double indent = c.mark() == Callout.Mark.NONE ? 0 : 1.15 * em;
+        double indent = indent(c);
         double x = edgeX + (right ? indent : -indent);
         double room = width - indent;
         double line = s.lettering.lineHeight();
         if (oneLine) {
             String value = c.values().get(0);
             double valueWidth = s.lettering.width(value, true);
-            String name = s.lettering.fitted(c.name(), false, Math.max(0, room - valueWidth - 0.5 * em));
+            double forName = Math.max(0, room - valueWidth - VALUE_GAP * em);
+            String name = s.lettering.fitted(c.name(), false, forName);
             s.lettering.write(s.g, name, x, middle, false, s.palette.muted(), to);
-            double after = name.isEmpty() ? 0 : s.lettering.width(name, false) + 0.5 * em;
+            double after = name.isEmpty() ? 0 : s.lettering.width(name, false) + VALUE_GAP * em;
             s.lettering.write(
                     s.g, s.lettering.fitted(value, true, room - after), x + after, middle, true, s.palette.ink(), to);
             mark(c.mark(), edgeX + em * MARK, middle);

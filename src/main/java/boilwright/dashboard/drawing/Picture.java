@@ -10,13 +10,16 @@ import javafx.scene.canvas.GraphicsContext;
 
 /** One whole picture: fits the pump into the sheet and paints it in order. */
 final class Picture {
+    /** What the words and margins beside the two scales of the foot take. */
+    private static final double FOOT_WORDS_EMS = 9;
+
     /** Widths of sheet, in widths of the type, from which labels stand on both sides, or on one. */
-    private static final double BOTH_SIDES = 38;
+    private static final double BOTH_SIDES = 36;
 
     private static final double ONE_SIDE = 24;
-    private static final double LABEL_EMS = 9.2;
+    private static final double LABEL_EMS = 8.9;
     private static final double NARROW_LABEL_EMS = 12.5;
-    private static final double LEADER_EMS = 2.2;
+    private static final double LEADER_EMS = 1.8;
 
     private final PumpShape shape;
     private final Sheet s;
@@ -29,6 +32,7 @@ final class Picture {
     private final boolean both;
     private final boolean one;
     private final Map<HeatArrows.Way, HeatArrows.Arrow> arrows;
+    private List<Bounds> labels = List.of();
 
     Picture(
             GraphicsContext g,
@@ -45,12 +49,12 @@ final class Picture {
         both = width >= BOTH_SIDES * em;
         one = !both && width >= ONE_SIDE * em;
         footHeight = 2.9 * lettering.lineHeight();
-        arrowLength = both ? 3.6 * em : 2.2 * em;
+        arrowLength = both ? 2.9 * em : 1.8 * em;
         double top = 0.8 * em;
         double bottom = height - footHeight - 0.55 * arrowLength - 0.6 * em;
         double labels = both ? 2 * (LABEL_EMS + LEADER_EMS) * em : one ? (NARROW_LABEL_EMS + LEADER_EMS) * em : 0;
-        double left = arrowLength + 1.4 * em;
-        double free = Math.max(20, width - labels - left - 1.2 * em);
+        double left = arrowLength + 1.1 * em;
+        double free = Math.max(20, width - labels - left - 0.6 * em);
         double px = Math.max(
                 1, Math.min(free / (shape.leftM + shape.rightM), (bottom - top) / (shape.topM - shape.bottomM)));
         double pump = px * (shape.leftM + shape.rightM);
@@ -69,6 +73,16 @@ final class Picture {
     /** Where the parts lie. */
     Map<Part, Bounds> places() {
         return PartPlaces.of(s, shape, arrows);
+    }
+
+    /** Where metres become pixels. */
+    Sheet sheet() {
+        return s;
+    }
+
+    /** Within which boxes the labels of the moment painted last stand. */
+    List<Bounds> labels() {
+        return labels;
     }
 
     /** Paints a moment. */
@@ -116,13 +130,15 @@ final class Picture {
         } else {
             painter.write(callouts, true, pumpRight + gap, width - pumpRight - gap - 0.3 * em, true);
         }
+        labels = painter.written();
     }
 
     private void foot() {
         double em = s.lettering.size();
         double y = height - footHeight + 0.9 * s.lettering.lineHeight();
         double legend = Math.max(7 * em, Math.min(22 * em, 0.4 * width));
-        SheetEdge.scaleBar(s, 0.8 * em, y + 0.35 * em, Math.max(20, Math.min(11 * em, width * 0.3)));
+        double beside = width - legend - FOOT_WORDS_EMS * em;
+        SheetEdge.scaleBar(s, 0.8 * em, y + 0.35 * em, Math.max(20, Math.min(beside, Math.min(11 * em, width * 0.3))));
         SheetEdge.legend(s, width - legend - 0.8 * em, y, legend);
     }
 }

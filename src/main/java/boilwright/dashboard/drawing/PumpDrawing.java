@@ -221,6 +221,11 @@ public final class PumpDrawing extends Region implements PaletteProperties.Owner
         card.show(reading, places.get(part), getWidth(), getHeight());
     }
 
+    /** The picture as it is fitted into the sheet; null before the first layout. */
+    Picture picture() {
+        return picture;
+    }
+
     /** Arrow keys go to the nearest part that way. */
     private void walk(KeyEvent event) {
         if (focused == null) {

@@ -23,14 +23,14 @@ final class FluidTable extends TableView<FluidRow> {
     private static final PseudoClass IN_RIG = PseudoClass.getPseudoClass("in-rig");
     private static final double NAME_EMS = 14;
     private static final double FAMILY_EMS = 7.8;
-    private static final double FIGURE_EMS = 6.2;
+    private static final double FIGURE_EMS = 6;
     private static final double PRESSURE_EMS = 6.8;
     /** Width of the names from which there is room for what the fluid is called in full. */
     private static final double TITLE_EMS = 42;
 
     private static final double HEAD_EMS = 3.1;
     private static final double ROW_EMS = 2.1;
-    private static final int LEAST_ROWS = 4;
+    private static final int LEAST_ROWS = 5;
     private static final int MOST_ROWS = 9;
     /** What the scroll bar takes. */
     private static final double BESIDE_EMS = 1.2;

@@ -7,8 +7,12 @@ import boilwright.units.QuantityWriter;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.OptionalDouble;
+import javafx.beans.property.ReadOnlyDoubleProperty;
+import javafx.beans.property.ReadOnlyDoubleWrapper;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
@@ -32,6 +36,9 @@ public final class LedgerView extends ListView<Margin> {
     /** Ratios above this say no more than "far away". */
     private static final double FAR = 99;
 
+    private final ReadOnlyDoubleWrapper lineHeight = new ReadOnlyDoubleWrapper(this, "lineHeight");
+    private final Map<Integer, Double> heights = new HashMap<>();
+
     /** A ledger without a line. */
     public LedgerView() {
         getStyleClass().add("ledger");
@@ -39,6 +46,50 @@ public final class LedgerView extends ListView<Margin> {
         setCellFactory(list -> new Line(this));
         widthProperty().addListener((property, before, now) -> refresh());
         getSelectionModel().selectedItemProperty().addListener((property, before, now) -> refresh());
+    }
+
+    /** Height of a line of one row, px; 0 before the first is laid out. */
+    public ReadOnlyDoubleProperty lineHeightProperty() {
+        return lineHeight.getReadOnlyProperty();
+    }
+
+    /**
+     * A height at which the last line seen, scrolled to the top, is seen whole.
+     *
+     * @param most the most there is, px
+     * @return at most that, px; as much as every line needs where that is less
+     */
+    public double wholeLines(double most) {
+        double edges = snappedTopInset() + snappedBottomInset();
+        double line = lineHeight.get();
+        if (line <= 0 || getItems().isEmpty()) {
+            return most;
+        }
+        double height = edges;
+        for (int i = 0; i < getItems().size(); i++) {
+            double next = height + heights.getOrDefault(i, line);
+            if (next > most && i > 0) {
+                break;
+            }
+            height = next;
+        }
+        return Math.min(most, height);
+    }
+
+    @Override
+    protected void layoutChildren() {
+        super.layoutChildren();
+        heights.clear();
+        double least = Double.MAX_VALUE;
+        for (Node node : lookupAll(".list-cell")) {
+            if (node instanceof Line line && !line.isEmpty() && line.getHeight() > 0) {
+                heights.put(line.getIndex(), line.getHeight());
+                least = Math.min(least, line.getHeight());
+            }
+        }
+        if (least < Double.MAX_VALUE) {
+            lineHeight.set(least);
+        }
     }
 
     /** Shows these margins, in the order given; the one that was chosen stays chosen. */
@@ -90,12 +141,12 @@ public final class LedgerView extends ListView<Margin> {
             return "";
         }
         double ratio = margin.ratio().getAsDouble();
-        return ratio > FAR
-                ? WindowText.say("parts.ledger.far")
-                : new BigDecimal(ratio)
-                        .round(new MathContext(3, RoundingMode.HALF_UP))
-                        .setScale(2, RoundingMode.HALF_UP)
-                        .toPlainString();
+        if (ratio > FAR) {
+            return WindowText.say("parts.ledger.far");
+        }
+        BigDecimal figures = new BigDecimal(ratio).round(new MathContext(3, RoundingMode.HALF_UP));
+        int most = figures.compareTo(BigDecimal.TEN) >= 0 ? 1 : 2;
+        return figures.setScale(most, RoundingMode.HALF_UP).toPlainString();
     }
 
     /** One margin. */

@@ -1,0 +1,230 @@
+package boilwright.dashboard.water;
+
+import boilwright.answers.WaterAnswer;
+import boilwright.dashboard.water.CircuitPlan.Block;
+import java.util.ArrayList;
+import java.util.List;
+import javafx.geometry.Rectangle2D;
+
+/** Boxes and pipes of a circuit in pixels. */
+final class CircuitGeometry {
+    /** Least flow that counts as flowing, kg/s. */
+    private static final double HARDLY = 1e-9;
+
+    private final CircuitPlan plan;
+    private final List<WaterAnswer.Element> elements;
+    private final double boxWidth;
+    private final double boxHeight;
+    private final double gap;
+    private final double supplyWidth;
+    private final double width;
+    private final double inletK;
+    private final List<Pipe> pipes = new ArrayList<>();
+    private final Rectangle2D[] boxes;
+    private final double[] middles;
+    private final double bottom;
+    private Rectangle2D end;
+
+    /**
+     * @param plan where the elements stand
+     * @param elements their figures
+     * @param inletK temperature at which the water leaves the supply, K
+     * @param width room, px
+     * @param boxHeight height of a box, px
+     * @param em size of the type, px
+     */
+    CircuitGeometry(
+            CircuitPlan plan,
+            List<WaterAnswer.Element> elements,
+            double inletK,
+            double width,
+            double boxHeight,
+            double em) {
+        this.plan = plan;
+        this.elements = elements;
+        this.inletK = inletK;
+        this.width = width;
+        this.boxHeight = boxHeight;
+        gap = gap(em);
+        supplyWidth = supplyWidth(em);
+        boxWidth = Math.min(MOST_EMS * em, (width - supplyWidth - 2 * gap) / plan.columns() - gap);
+        boxes = new Rectangle2D[elements.size()];
+        middles = new double[Math.max(1, plan.lines())];
+        double top = 1;
+        for (int line = 0; line < middles.length; line++) {
+            double height = plan.rows(line) * (boxHeight + gap / 2) - gap / 2;
+            middles[line] = top + height / 2;
+            top += height + gap;
+        }
+        boolean back = plan.lines() > 0 && !plan.endsAtSupply();
+        double returnY = top + 0.1 * em;
+        bottom = back ? returnY + 1.1 * em : top - gap + 2;
+        draw(returnY, em);
+    }
+
+    private static final double LEAST_EMS = 11.2;
+    private static final double MOST_EMS = 15;
+    private static final double SUPPLY_EMS = 11.5;
+    private static final double GAP_EMS = 1.9;
+
+    private static double gap(double em) {
+        return GAP_EMS * em;
+    }
+
+    private static double supplyWidth(double em) {
+        return SUPPLY_EMS * em;
+    }
+
+    /** How many elements have room beside one another. */
+    static int mostColumns(double width, double em) {
+        return Math.max(1, (int) ((width - supplyWidth(em) - 2 * gap(em)) / (LEAST_EMS * em + gap(em))));
+    }
+
+    private double left(int column) {
+        return supplyWidth + gap + column * (boxWidth + gap);
+    }
+
+    private double right() {
+        return left(plan.columns() - 1) + boxWidth + gap / 2;
+    }
+
+    private void draw(double returnY, double em) {
+        double x = supplyWidth;
+        double y = middles[0];
+        double water = inletK;
+        int line = 0;
+        for (Block block : plan.blocks()) {
+            if (block.line() != line) {
+                double turn = CircuitPlan.runsLeft(line) ? supplyWidth + gap / 2 : right();
+                double next = middles[block.line()];
+                pipes.add(Pipe.of(water, idle(), x, y, turn, y, turn, next));
+                x = turn;
+                y = next;
+                line = block.line();
+            }
+            water = block(block, x, water);
+            x = leave(block);
+        }
+        if (plan.lines() > 0) {
+            home(x, y, water, returnY, em);
+        }
+    }
+
+    /** Where the water enters a block: half a gap before its first box. */
+    private double enter(Block block) {
+        int column = plan.column(block.line(), block.first());
+        return CircuitPlan.runsLeft(block.line()) ? left(column) + boxWidth + gap / 2 : left(column) - gap / 2;
+    }
+
+    private double leave(Block block) {
+        int column = plan.column(block.line(), block.first() + block.width() - 1);
+        return CircuitPlan.runsLeft(block.line()) ? left(column) - gap / 2 : left(column) + boxWidth + gap / 2;
+    }
+
+    private double block(Block block, double fromX, double inK) {
+        double middle = middles[block.line()];
+        double enter = enter(block);
+        double leave = leave(block);
+        int count = block.branches().size();
+        double step = boxHeight + gap / 2;
+        double mixed = 0;
+        double flow = 0;
+        if (fromX != enter) {
+            pipes.add(Pipe.of(inK, idle(), fromX, middle, enter, middle));
+        }
+        for (int row = 0; row < count; row++) {
+            List<Integer> branch = block.branches().get(row);
+            double y = middle + (row - (count - 1) / 2.0) * step;
+            double x = enter;
+            WaterAnswer.Element last = elements.get(branch.get(branch.size() - 1));
+            boolean idle = last.flowKgPerS() <= HARDLY;
+            for (int i = 0; i < branch.size(); i++) {
+                WaterAnswer.Element element = elements.get(branch.get(i));
+                double boxLeft = left(plan.column(block.line(), block.first() + i));
+                boolean runsLeft = CircuitPlan.runsLeft(block.line());
+                double near = runsLeft ? boxLeft + boxWidth : boxLeft;
+                boxes[branch.get(i)] = new Rectangle2D(boxLeft, y - boxHeight / 2, boxWidth, boxHeight);
+                pipes.add(
+                        i == 0 && y != middle
+                                ? Pipe.of(element.inletK(), idle, enter, middle, enter, y, near, y)
+                                : Pipe.of(element.inletK(), idle, x, y, near, y));
+                x = runsLeft ? boxLeft : boxLeft + boxWidth;
+            }
+            pipes.add(
+                    y != middle
+                            ? Pipe.of(last.outletK(), idle, x, y, leave, y, leave, middle)
+                            : Pipe.of(last.outletK(), idle, x, y, leave, y));
+            mixed += last.flowKgPerS() * last.outletK();
+            flow += last.flowKgPerS();
+        }
+        return flow > HARDLY ? mixed / flow : inK;
+    }
+
+    /** Back to the supply, or towards the place where the drain is named. */
+    private void home(double x, double y, double water, double returnY, double em) {
+        double middle = supplyWidth / 2;
+        if (plan.endsAtSupply()) {
+            pipes.add(Pipe.of(water, idle(), x, y, middle, y, middle, supply().getMaxY()));
+            end = new Rectangle2D(0, y - em, supplyWidth, 2 * em);
+        } else {
+            double turn = right();
+            pipes.add(
+                    Pipe.of(water, idle(), x, y, turn, y, turn, returnY, middle, returnY, middle, supply().getMaxY()));
+            end = new Rectangle2D(Math.max(supplyWidth, turn - 14 * em), returnY - em, 12 * em, 2 * em);
+        }
+    }
+
+    private boolean idle() {
+        return elements.stream().allMatch(element -> element.flowKgPerS() <= HARDLY);
+    }
+
+    /** Where the supply stands. */
+    Rectangle2D supply() {
+        return new Rectangle2D(0, middles[0] - boxHeight / 2, supplyWidth, boxHeight);
+    }
+
+    /** Where an element stands. */
+    Rectangle2D box(int element) {
+        return boxes[element];
+    }
+
+    /** Where the drain is named, at the end of the circuit. */
+    Rectangle2D end() {
+        return end;
+    }
+
+    /** The pipes in the order of the water; the last one leads home. */
+    List<Pipe> pipes() {
+        return pipes;
+    }
+
+    /** The last pipe cut off where the drain is named. */
+    Pipe toDrain() {
+        Pipe home = pipes.get(pipes.size() - 1);
+        double[] xs = home.xs();
+        double[] ys = home.ys();
+        return plan.endsAtSupply()
+                ? Pipe.of(home.temperatureK(), home.idle(), xs[0], ys[0], end.getMaxX(), ys[0])
+                : Pipe.of(
+                        home.temperatureK(),
+                        home.idle(),
+                        xs[0],
+                        ys[0],
+                        xs[1],
+                        ys[1],
+                        xs[2],
+                        ys[2],
+                        end.getMaxX(),
+                        ys[2]);
+    }
+
+    /** Height of it all, px. */
+    double height() {
+        return bottom;
+    }
+
+    /** Width of it all, px. */
+    double width() {
+        return width;
+    }
+}
