@@ -84,7 +84,10 @@ record GuessRange(String path, double value, double low, double high) {
         }
         double[] factors = FACTORS.getOrDefault(path, OTHERS);
         double most = path.toLowerCase(Locale.ROOT).contains("emissivity") ? BLACK : Double.MAX_VALUE;
-        return new double[] {factors[0] * value, Math.min(most, factors[1] * value)};
+        // A height that goes down is negative: the larger factor is its lower end.
+        double one = factors[0] * value;
+        double other = Math.min(most, factors[1] * value);
+        return new double[] {Math.min(one, other), Math.max(one, other)};
     }
 
     /** One end, moved towards the guess. */

@@ -5,12 +5,14 @@ import static boilwright.estimate.Measured.estimate;
 import static boilwright.estimate.Measured.outside;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
 
 import boilwright.errors.CancelledException;
 import boilwright.estimate.OutsideMeasurements.Known;
 import boilwright.numerics.CancelToken;
 import boilwright.numerics.ProgressSink;
 import boilwright.rig.Rig;
+import boilwright.rig.file.RigEdit;
 import boilwright.thermal.RigChange;
 import java.util.List;
 import java.util.Set;
@@ -85,6 +87,15 @@ class GuessRankingTest {
         assertThat(ranked.stream().filter(RankedGuess::decides).findFirst())
                 .hasValueSatisfying(guess ->
                         assertThat(GuessRanking.sentence(rig, List.of(guess))).contains("alone decides"));
+    }
+
+    @Test
+    void aHeightDownwardHasARangeToo() {
+        Rig rig = RigEdit.with(demo("neon-workshop"), "cooling.elements[3].height", -0.4);
+        GuessRange range =
+                GuessRange.of(rig, "cooling.elements[3].height").orElseThrow();
+        assertThat(range.low()).isCloseTo(-0.54, within(1e-9));
+        assertThat(range.high()).isCloseTo(-0.3, within(1e-9));
     }
 
     @Test
