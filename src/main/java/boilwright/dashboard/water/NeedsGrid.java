@@ -6,11 +6,15 @@ import boilwright.dashboard.text.WindowText;
 import boilwright.thermal.SteadyState;
 import boilwright.units.Dimension;
 import boilwright.units.QuantityWriter;
+import java.util.OptionalDouble;
 import javafx.scene.control.Label;
 import javafx.scene.layout.VBox;
 
 /** What the cooling needs: flows, chiller, pump, tank and ice, either order of plumbing, and cures. */
 final class NeedsGrid extends VBox {
+    /** Below this a limit asks for no flow worth a number, m3/s. */
+    private static final double HARDLY_ANY_M3_PER_S = 0.02e-3 / 60;
+
     private final FigureGrid grid = new FigureGrid();
     private final VBox cures = new VBox();
 
@@ -27,9 +31,7 @@ final class NeedsGrid extends VBox {
         for (WaterAnswer.LeastFlow least : water.leastFlows()) {
             String governs =
                     water.governing().filter(least::equals).isPresent() ? WindowText.say("water.needs.governs") : "";
-            String flow = least.flowM3PerS().isPresent()
-                    ? WaterWords.flow(least.flowM3PerS().getAsDouble())
-                    : WindowText.say("water.needs.never");
+            String flow = flow(least.flowM3PerS());
             grid.add(WindowText.say("water.needs.least", least.title()), flow + governs);
         }
         water.chillerW().ifPresent(w -> add("water.needs.chiller", WaterWords.power(w)));
@@ -59,6 +61,15 @@ final class NeedsGrid extends VBox {
             label.setMinHeight(USE_PREF_SIZE);
             cures.getChildren().add(label);
         }
+    }
+
+    private static String flow(OptionalDouble m3PerS) {
+        if (m3PerS.isEmpty()) {
+            return WindowText.say("water.needs.never");
+        }
+        return m3PerS.getAsDouble() > HARDLY_ANY_M3_PER_S
+                ? WaterWords.flow(m3PerS.getAsDouble())
+                : WindowText.say("water.needs.hardly-any");
     }
 
     private static String order(SteadyState turned) {
