@@ -138,9 +138,16 @@ final class Window {
             case REDO -> session.redo();
             case THEME -> changeTheme();
             case PLAY -> frame.band().playOrPause();
-            case EXPORT -> frame.show(PageName.TIME);
+            case EXPORT -> exportChart();
             case CLOSE -> desk.whenFree(this::close);
             default -> frame.show(PageName.valueOf(action.name().substring("PAGE_".length())));
+        }
+    }
+
+    private void exportChart() {
+        frame.show(PageName.TIME);
+        if (frame.pageShown() instanceof TimePage time) {
+            time.exportChart();
         }
     }
 

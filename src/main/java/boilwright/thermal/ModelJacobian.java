@@ -92,7 +92,12 @@ final class ModelJacobian {
             difference(i, dydt, jacobian);
         }
         // the oil, which moves the vapour, comes last
-        difference(at.oil, dydt, jacobian);
+        model.column.beside(sensitivity.balanceSlope);
+        try {
+            difference(at.oil, dydt, jacobian);
+        } finally {
+            model.column.beside(Double.NaN);
+        }
     }
 
     /** Column i of the matrix for a cell: what its temperature does to cells, body, pool and foreline. */

@@ -58,7 +58,8 @@ final class RunChartData {
         }
         Limit full = new Limit(WindowText.say("pages.time.limit.full"), JetState.FULL_SHARE, Limit.Side.AT_LEAST);
         return chart("pages.time.jets", "pages.time.axis.share", Dimension.FRACTION, true, all)
-                .withLimits(List.of(full));
+                .withLimits(List.of(full))
+                .withMarks(curves.marks(RunCurves.JETS));
     }
 
     /** Pressure over the oil. */
@@ -68,7 +69,8 @@ final class RunChartData {
         List<Limit> limits = new ArrayList<>();
         limit(limits, "boiler-pressure", "pages.time.limit.pressure");
         return chart("pages.time.pressure", "pages.time.axis.pressure", Dimension.PRESSURE, true, all)
-                .withLimits(limits);
+                .withLimits(limits)
+                .withMarks(curves.marks(RunCurves.JETS));
     }
 
     /** Heat into the boiler and out of it, and the heat that the jets need. */
@@ -89,7 +91,8 @@ final class RunChartData {
         Axis y = Axis.of(WindowText.say(axis), dimension);
         Axis based = zero ? y.withZero() : y;
         Axis upwards = dimension == Dimension.FRACTION ? based.in("%") : based;
-        return ChartData.of(WindowText.say(title), curves.axis(), upwards, all).withMarks(curves.marks());
+        return ChartData.of(WindowText.say(title), curves.axis(), upwards, all)
+                .withMarks(curves.marks(RunCurves.STEPS));
     }
 
     private void add(List<Series> all, String key, String title, ToDoubleFunction<MomentState> atRest) {
