@@ -4,9 +4,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
 import java.util.List;
+import javafx.geometry.BoundingBox;
 import javafx.geometry.Bounds;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
+import javafx.scene.layout.BackgroundFill;
+import javafx.scene.layout.Region;
+import javafx.scene.paint.Color;
 
 /** The labels of the time band as they stand on the screen. */
 final class MarksSeen {
@@ -56,7 +60,18 @@ final class MarksSeen {
 
     private static Bounds inner(Label chip) {
         Bounds b = chip.localToScene(chip.getLayoutBounds());
-        return new javafx.geometry.BoundingBox(
+        return new BoundingBox(
                 b.getMinX() + HAIR, b.getMinY() + HAIR, b.getWidth() - 2 * HAIR, b.getHeight() - 2 * HAIR);
+    }
+
+    /** The colour that its fills, one over the other, give a region; the lowest one covers. */
+    static Color ground(Region region) {
+        Color all = Color.TRANSPARENT;
+        for (BackgroundFill fill : region.getBackground().getFills()) {
+            Color over = (Color) fill.getFill();
+            all = all.interpolate(Color.color(over.getRed(), over.getGreen(), over.getBlue()), over.getOpacity());
+        }
+        assertThat(all.isOpaque()).isTrue();
+        return all;
     }
 }

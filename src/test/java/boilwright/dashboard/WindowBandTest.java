@@ -22,6 +22,8 @@ import javafx.scene.image.PixelFormat;
 import javafx.scene.image.WritableImage;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.MouseButton;
+import javafx.scene.layout.Region;
+import javafx.scene.paint.Color;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
@@ -189,6 +191,29 @@ class WindowBandTest {
             track.executeAccessibleAction(AccessibleAction.INCREMENT);
         });
         assertThat(cursor()).isGreaterThan(75);
+    }
+
+    @Test
+    void everyStretchCanBeReadInBothThemesAndWhenStale() {
+        for (int theme = 0; theme < 2; theme++) {
+            for (boolean stale : new boolean[] {false, true}) {
+                open.onWindowsThread(() -> {
+                    band().staleProperty().set(stale);
+                    band().applyCss();
+                    List<Node> stretches = List.copyOf(band().lookupAll(".stretch"));
+                    assertThat(stretches).hasSizeGreaterThan(5);
+                    for (Node stretch : stretches) {
+                        Color ground = MarksSeen.ground((Region) stretch);
+                        for (Node name : stretch.lookupAll(".label")) {
+                            assertThat(ThemeTest.contrast((Color) ((Label) name).getTextFill(), ground))
+                                    .as(((Label) name).getText())
+                                    .isGreaterThan(ThemeTest.LEAST_CONTRAST);
+                        }
+                    }
+                });
+            }
+            open.act(Action.THEME);
+        }
     }
 
     private TimeBand band() {

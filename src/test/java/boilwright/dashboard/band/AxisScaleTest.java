@@ -41,7 +41,7 @@ class AxisScaleTest {
                     .satisfies(plateau -> {
                         assertThat(plateau.startS()).isEqualTo(line.restStartS());
                         assertThat(plateau.endS()).isEqualTo(line.cooldownStartS());
-                        assertThat(plateau.length()).doesNotContainPattern("[0-9]");
+                        assertThat(plateau.length()).as("it takes any time").isEmpty();
                     });
             AxisScale scale = new AxisScale(Stretch.of(line));
             assertThat(scale.share(line.cooldownStartS()) - scale.share(line.restStartS()))
