@@ -91,7 +91,9 @@ class WindowBandTest {
 
     @Test
     void keysWalkThroughTheRun() {
-        open.onWindowsThread(() -> open.find("band-track", Node.class).requestFocus());
+        open.onWindowsThread(() -> open.find("band-speed", Node.class).requestFocus());
+        push(KeyCode.TAB);
+        assertThat(open.find("band-track", Node.class).isFocusVisible()).isTrue();
         push(KeyCode.HOME);
         assertThat(cursor()).isZero();
         push(KeyCode.RIGHT);
