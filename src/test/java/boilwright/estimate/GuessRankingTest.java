@@ -92,8 +92,7 @@ class GuessRankingTest {
     @Test
     void aHeightDownwardHasARangeToo() {
         Rig rig = RigEdit.with(demo("neon-workshop"), "cooling.elements[3].height", -0.4);
-        GuessRange range =
-                GuessRange.of(rig, "cooling.elements[3].height").orElseThrow();
+        GuessRange range = GuessRange.of(rig, "cooling.elements[3].height").orElseThrow();
         assertThat(range.low()).isCloseTo(-0.54, within(1e-9));
         assertThat(range.high()).isCloseTo(-0.3, within(1e-9));
     }
