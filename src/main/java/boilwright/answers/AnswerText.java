@@ -54,6 +54,8 @@ enum AnswerText {
     BASIS_WATER_IN(0),
     BASIS_WATER_FLOW(0),
     BASIS_CHILLER(0),
+    /** {0} water, {1} room. */
+    BASIS_CHILLER_CURVE(2),
     MISSING_CHILLER(0),
     MISSING_WATER(0),
     BASIS_FILM_MARGIN(0),
@@ -121,6 +123,69 @@ enum AnswerText {
     // verdicts
     /** {0} source, {1} number of jets, {2} heat delivered, {3} heat needed. */
     VERDICT_ALL_FULL(4),
+    /** {0} watts, {1} water, {2} room. */
+    CURE_CHILLER_LARGER(3),
+    /** {0} set point, {1} watts. */
+    CURE_CHILLER_WARMER(2),
+    /** {0} set point, {1} watts. */
+    CURE_CHILLER_WARMER_NOT(2),
+    /** {0} room. */
+    CURE_CHILLER_ROOM(1),
+    /** {0} heat less, {1} duty less. */
+    CURE_CHILLER_POWER(2),
+    WATER_NOTE_FLOW(0),
+    WATER_NOTE_PLAIN(0),
+    /** {0} inlet. */
+    WATER_NOTE_DEW(1),
+    WATER_NOTE_LOADS(0),
+    /** {0} heat to air. */
+    WATER_VERDICT_FAN(1),
+    WATER_VERDICT_NONE(0),
+    /** {0} flow, {1} heat, {2} in, {3} out. */
+    WATER_VERDICT_FLOW(4),
+    /** {0} flow, {1} limit. */
+    WATER_VERDICT_LEAST(2),
+    /** {0} limit. */
+    WATER_VERDICT_NO_FLOW(1),
+    /** {0} capacity, {1} duty, {2} what is missing. */
+    WATER_VERDICT_SHORT(3),
+    /** {0} temperature. */
+    WATER_VERDICT_SETTLES(1),
+    /** {0} capacity, {1} duty at rest, {2} highest duty. */
+    WATER_VERDICT_PEAK(3),
+    /** {0} capacity, {1} duty. */
+    WATER_VERDICT_TIGHT(2),
+    /** {0} capacity, {1} duty. */
+    WATER_VERDICT_ENOUGH(2),
+    DRILL_TITLE_FILM(0),
+    DRILL_TITLE_CAP(0),
+    DRILL_TITLE_BOILS(0),
+    DRILL_TITLE_SHOCK(0),
+    DRILL_TITLE_OIL(0),
+    DRILL_TITLE_OIL_LOSS(0),
+    DRILL_TITLE_TOUCH(0),
+    /** {0} how long it was watched. */
+    DRILL_NOTHING(1),
+    /** {0} limit, {1} time. */
+    DRILL_AFTER(2),
+    /** {0} what happens after what time. */
+    DRILL_HEAT_ON(1),
+    /** {0} time. */
+    DRILL_BROKEN_OFF(1),
+    /** {0} delay, {1} limit. */
+    DRILL_DELAY(2),
+    /** {0} limits. */
+    DRILL_NOT_KEPT(1),
+    DRILL_CAUTION_CLOSED(0),
+    DRILL_CAUTION_BACK(0),
+    DRILL_CAUTION_FLAME(0),
+    /** {0} time. */
+    DRILL_NOTE_AT(1),
+    DRILL_NOTE_FULL_POWER(0),
+    DRILL_NOTE_STANDS(0),
+    /** {0} time. */
+    DRILL_NOTE_WATCHED(1),
+    DRILL_NOTE_LIMITS(0),
     /** {0} source, {1} lit, {2} all, {3} delivered, {4} needed. */
     VERDICT_SOME_LIT(5),
     /** {0} source, {1} full, {2} all, {3} delivered, {4} needed. */

@@ -5,6 +5,7 @@ import static boilwright.answers.Margins.basis;
 import boilwright.answers.Margin.Side;
 import boilwright.rig.Limits;
 import boilwright.rig.Rig;
+import boilwright.rig.Supply;
 import boilwright.thermal.StageState;
 import boilwright.thermal.SteadyState;
 import boilwright.units.Dimension;
@@ -14,12 +15,12 @@ import java.util.OptionalDouble;
 
 /** The margins of the cooling side: film on the walls, cap, water and chiller. */
 final class CoolingMargins {
-    private static final double WATER_OUT_K = 325.15;
+    static final double WATER_OUT_K = 325.15;
     private static final double WATER_IN_LOW_K = 289.15;
-    private static final double WATER_IN_HIGH_K = 300.15;
-    private static final double WATER_IN_NEVER_K = 305.15;
-    private static final double CAP_K = 366.15;
-    private static final double LEAST_FILM_K = 5;
+    static final double WATER_IN_HIGH_K = 300.15;
+    static final double WATER_IN_NEVER_K = 305.15;
+    static final double CAP_K = 366.15;
+    static final double LEAST_FILM_K = 5;
     private static final double COMFORTABLE_FILM_K = 20;
 
     private final Rig rig;
@@ -77,7 +78,7 @@ final class CoolingMargins {
 
     private void water() {
         double inlet = rig.cooling().inletTemperatureK();
-        MarginMaker out = waterOut(rig, steady.waterOutK());
+        MarginMaker out = waterOut(rig, steady.hottestWaterK());
         add(out);
         MarginMaker flow = MarginMaker.of("water-flow", AnswerText.TITLE_WATER_FLOW, Dimension.VOLUME_FLOW)
                 .side(Side.AT_LEAST)
@@ -85,9 +86,9 @@ final class CoolingMargins {
                 .cure(AnswerText.CURE_WATER_FLOW);
         if (steady.waterOutK().isPresent()) {
             double limit = limits.waterOutK().orElse(WATER_OUT_K);
-            double rise = steady.waterOutK().getAsDouble() - inlet;
-            double least = rig.cooling().flowM3PerS() * Math.max(0, rise) / Math.max(1e-9, limit - inlet);
-            flow.value(rig.cooling().flowM3PerS()).atLeast(least).basis(AnswerText.BASIS_WATER_FLOW.say());
+            double rise = steady.hottestWaterK().orElseThrow() - inlet;
+            double least = steady.flow().volumeFlowM3PerS() * Math.max(0, rise) / Math.max(1e-9, limit - inlet);
+            flow.value(steady.flow().volumeFlowM3PerS()).atLeast(least).basis(AnswerText.BASIS_WATER_FLOW.say());
             boolean cold = inlet < limits.waterInLowK().orElse(WATER_IN_LOW_K);
             double good = limits.waterInHighK().orElse(WATER_IN_HIGH_K);
             double never = limits.waterInHighK().isPresent() ? good : WATER_IN_NEVER_K;
@@ -105,12 +106,18 @@ final class CoolingMargins {
         }
         add(flow);
         MarginMaker chiller = MarginMaker.of("chiller", AnswerText.TITLE_CHILLER, Dimension.POWER)
-                .value(steady.heatToWaterW())
+                .value(steady.heatToWaterW() + WaterSizing.pumpHeatW(rig))
                 .side(Side.AT_MOST)
                 .tightBelow(1.2)
                 .basis(AnswerText.MISSING_CHILLER.say())
                 .cure(AnswerText.CURE_CHILLER);
-        rig.cooling().chillerCapacityW().ifPresent(c -> chiller.atMost(c).basis(AnswerText.BASIS_CHILLER.say()));
+        WaterSizing.capacityW(rig)
+                .ifPresent(c -> chiller.atMost(c)
+                        .basis(
+                                rig.cooling().supply() instanceof Supply.Chiller
+                                        ? AnswerText.BASIS_CHILLER_CURVE.say(
+                                                Say.temperature(inlet), Say.temperature(roomK))
+                                        : AnswerText.BASIS_CHILLER.say()));
         add(chiller);
     }
 

@@ -17,6 +17,7 @@ import boilwright.thermal.RunResult;
 import boilwright.thermal.RunSimulator;
 import boilwright.thermal.SteadySolver;
 import boilwright.thermal.SteadyState;
+import boilwright.water.CircuitSolver;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -139,7 +140,7 @@ public final class Questions {
                 dataVersion);
     }
 
-    private static TabulatedFluid tables(WorkingFluid fluid) {
+    static TabulatedFluid tables(WorkingFluid fluid) {
         return fluid instanceof FluidRecord file
                 ? TabulatedFluid.of(file)
                 : new TabulatedFluid(fluid, TabulatedFluid.LOWEST_K, TabulatedFluid.HIGHEST_K);
@@ -159,8 +160,8 @@ public final class Questions {
         List<Margin> margins = new ArrayList<>();
         margins.add(
                 Margins.oilBulk(rig, fluid, highest(run, "liquidTemperatureK")).make());
-        boolean flows =
-                rig.cooling().flowM3PerS() > 0 && !rig.cooling().elements().isEmpty();
+        boolean flows = CircuitSolver.operatingPoint(rig).volumeFlowM3PerS() > 0
+                && !rig.cooling().elements().isEmpty();
         OptionalDouble out = flows ? OptionalDouble.of(highest(run, "waterOutK")) : OptionalDouble.empty();
         margins.add(CoolingMargins.waterOut(rig, out).make());
         return margins;

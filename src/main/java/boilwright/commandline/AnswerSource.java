@@ -1,7 +1,9 @@
 package boilwright.commandline;
 
 import boilwright.answers.CheckAnswer;
+import boilwright.answers.DrillAnswer;
 import boilwright.answers.RunAnswer;
+import boilwright.answers.WaterAnswer;
 import boilwright.estimate.OutsideMeasurements;
 import boilwright.estimate.RankedGuess;
 import boilwright.estimate.RigEstimate;
@@ -10,6 +12,7 @@ import boilwright.numerics.CancelToken;
 import boilwright.numerics.ProgressSink;
 import boilwright.rig.Rig;
 import java.util.List;
+import java.util.OptionalDouble;
 import java.util.Set;
 
 /** Who answers the questions of the commands: the model, or in tests someone who misbehaves on purpose. */
@@ -22,6 +25,23 @@ interface AnswerSource {
     RunAnswer warmup(Rig rig, WorkingFluid fluid, String dataVersion, CancelToken cancel, ProgressSink progress);
 
     RunAnswer cooldown(Rig rig, WorkingFluid fluid, String dataVersion, CancelToken cancel, ProgressSink progress);
+
+    DrillAnswer drillWater(
+            Rig rig,
+            WorkingFluid fluid,
+            String dataVersion,
+            OptionalDouble atS,
+            double lateS,
+            CancelToken cancel,
+            ProgressSink progress);
+
+    WaterAnswer water(
+            Rig rig,
+            WorkingFluid fluid,
+            String dataVersion,
+            double sessionS,
+            CancelToken cancel,
+            ProgressSink progress);
 
     RigEstimate estimate(OutsideMeasurements measured, WorkingFluid fluid, Set<String> acceptedFields);
 

@@ -86,6 +86,8 @@ public final class Boilwright implements Runnable {
                 .addSubcommand(new CheckCommand(terminal, source))
                 .addSubcommand(new WarmupCommand(terminal, source))
                 .addSubcommand(new CooldownCommand(terminal, source))
+                .addSubcommand(new WaterCommand(terminal, source))
+                .addSubcommand(new DrillCommand(terminal, source))
                 .addSubcommand(new NewCommand(terminal, source))
                 .addSubcommand(new FluidsCommand(terminal));
         return commands.setExpandAtFiles(false)

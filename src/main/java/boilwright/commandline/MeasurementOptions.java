@@ -207,8 +207,8 @@ final class MeasurementOptions {
                 optional(typed, "--source-limit", "heatSource.limit", sourceLimit),
                 optional(typed, "--insulation", "boiler.insulationThickness", insulation),
                 airCooled,
-                optional(typed, "--water-inlet", "cooling.inletTemperature", waterInlet),
-                optional(typed, "--water-flow", "cooling.flow", waterFlow),
+                optional(typed, "--water-inlet", "cooling.supply.inletTemperature", waterInlet),
+                optional(typed, "--water-flow", "cooling.supply.flow", waterFlow),
                 optional(typed, "--foreline", "foreline.pressure", foreline),
                 throatGaps == null ? List.of() : typed.quantities("--throat-gap", "stages[].throatGap", throatGaps),
                 optional(typed, "--works-at", "heatSource.ratedPower", worksAt));

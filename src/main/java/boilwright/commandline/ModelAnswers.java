@@ -1,8 +1,12 @@
 package boilwright.commandline;
 
 import boilwright.answers.CheckAnswer;
+import boilwright.answers.DrillAnswer;
+import boilwright.answers.Drills;
 import boilwright.answers.Questions;
 import boilwright.answers.RunAnswer;
+import boilwright.answers.WaterAnswer;
+import boilwright.answers.WaterQuestion;
 import boilwright.estimate.GuessRanking;
 import boilwright.estimate.OutsideMeasurements;
 import boilwright.estimate.RankedGuess;
@@ -13,6 +17,7 @@ import boilwright.numerics.CancelToken;
 import boilwright.numerics.ProgressSink;
 import boilwright.rig.Rig;
 import java.util.List;
+import java.util.OptionalDouble;
 import java.util.Set;
 
 /** The answers that the model gives. */
@@ -41,6 +46,29 @@ enum ModelAnswers implements AnswerSource {
     public RunAnswer cooldown(
             Rig rig, WorkingFluid fluid, String dataVersion, CancelToken cancel, ProgressSink progress) {
         return Questions.cooldown(rig, fluid, dataVersion, cancel, progress);
+    }
+
+    @Override
+    public DrillAnswer drillWater(
+            Rig rig,
+            WorkingFluid fluid,
+            String dataVersion,
+            OptionalDouble atS,
+            double lateS,
+            CancelToken cancel,
+            ProgressSink progress) {
+        return Drills.water(rig, fluid, dataVersion, atS, lateS, cancel, progress);
+    }
+
+    @Override
+    public WaterAnswer water(
+            Rig rig,
+            WorkingFluid fluid,
+            String dataVersion,
+            double sessionS,
+            CancelToken cancel,
+            ProgressSink progress) {
+        return WaterQuestion.ask(rig, fluid, dataVersion, sessionS, cancel, progress);
     }
 
     @Override

@@ -15,6 +15,7 @@ import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Supplier;
 
 /** The files that a command was asked to write: looked at before the computation, written together after it. */
 final class Outputs {
@@ -56,10 +57,10 @@ final class Outputs {
     }
 
     /** Writes the files that were asked for, all or none. */
-    void write(String rig, RunResult run) {
+    void write(String rig, RunResult run, Optional<Supplier<byte[]>> picture) {
         Map<Path, byte[]> contents = new LinkedHashMap<>();
         csv.ifPresent(file -> contents.put(file, SeriesCsv.write(run.series()).getBytes(StandardCharsets.UTF_8)));
-        png.ifPresent(file -> contents.put(file, RunPicture.png(rig, run)));
+        png.ifPresent(file -> contents.put(file, picture.map(Supplier::get).orElseGet(() -> RunPicture.png(rig, run))));
         AtomicFile.writeAll(contents);
     }
 

@@ -9,6 +9,7 @@ import boilwright.rig.Rig;
 import boilwright.thermal.RunResult;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.function.Supplier;
 import picocli.CommandLine.Mixin;
@@ -37,7 +38,7 @@ abstract class RigCommand implements Callable<Integer> {
     @Option(names = "--csv", paramLabel = "FILE", description = "Write the time line to this file.")
     private Path csv;
 
-    @Option(names = "--png", paramLabel = "FILE", description = "Draw temperatures, jet flows and events to this file.")
+    @Option(names = "--png", paramLabel = "FILE", description = "Draw the answer to this file.")
     private Path png;
 
     @Mixin
@@ -47,19 +48,37 @@ abstract class RigCommand implements Callable<Integer> {
         this.terminal = terminal;
     }
 
-    /** An answer in the forms in which it can be asked for. */
-    record Answer(Supplier<String> text, Supplier<String> json, RunResult run, boolean anyFails) {}
+    /** An answer in the forms in which it can be asked for; without a picture of its own, its run is drawn. */
+    record Answer(
+            Supplier<String> text,
+            Supplier<String> json,
+            RunResult run,
+            Optional<Supplier<byte[]>> picture,
+            boolean anyFails) {
+        /** With the picture of the run. */
+        Answer(Supplier<String> text, Supplier<String> json, RunResult run, boolean anyFails) {
+            this(text, json, run, Optional.empty(), anyFails);
+        }
+    }
 
     /** Whether some margin fails. */
     static boolean anyFails(List<Margin> margins) {
         return margins.stream().anyMatch(margin -> margin.status() == Margin.Status.FAILS);
     }
 
+    /**
+     * Looks at the command's own options before anything is read.
+     *
+     * @throws boilwright.errors.InputRefusedException when one of them makes no sense
+     */
+    void checkOptions() {}
+
     /** Has the question answered. */
     abstract Answer answer(Rig rig, WorkingFluid fluid, String dataVersion, CancelToken cancel, ProgressSink progress);
 
     @Override
     public Integer call() {
+        checkOptions();
         FluidLibrary library = fluids.library();
         RigChoice choice = new RigChoice(rigName);
         Outputs outputs = new Outputs(csv, png);
@@ -69,7 +88,7 @@ abstract class RigCommand implements Callable<Integer> {
         outputs.requireWritable();
         Answer answer = compute(rig, fluid, library.dataVersion());
         String printed = json ? answer.json().get() : answer.text().get();
-        outputs.write(rig.name(), answer.run());
+        outputs.write(rig.name(), answer.run(), answer.picture());
         terminal.answer(printed);
         return answer.anyFails() ? ExitCode.FAILS : ExitCode.HOLDS;
     }

@@ -20,7 +20,8 @@ public enum Action {
     PAGE_RIG(KeyCode.DIGIT1),
     PAGE_HEAT(KeyCode.DIGIT2),
     PAGE_TIME(KeyCode.DIGIT3),
-    PAGE_FLUIDS(KeyCode.DIGIT4),
+    PAGE_WATER(KeyCode.DIGIT4),
+    PAGE_FLUIDS(KeyCode.DIGIT5),
     CLOSE(KeyCode.W);
 
     private final KeyCombination keys;

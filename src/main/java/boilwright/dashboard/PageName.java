@@ -10,6 +10,7 @@ public enum PageName {
     RIG("rig"),
     HEAT("heat"),
     TIME("time"),
+    WATER("water"),
     FLUIDS("fluids");
 
     private final String id;

@@ -16,6 +16,7 @@ import boilwright.dashboard.session.RigFiles.Stored;
 import boilwright.dashboard.session.RigSession;
 import boilwright.dashboard.session.StateFolder;
 import boilwright.dashboard.text.WindowText;
+import boilwright.dashboard.water.WaterPage;
 import boilwright.dashboard.work.Answering;
 import boilwright.dashboard.work.BackgroundWork;
 import boilwright.dashboard.work.FaultHandler;
@@ -95,6 +96,7 @@ final class Window {
             case RIG -> new RigPage(context);
             case HEAT -> new HeatPage(context, timeline, cursorS);
             case TIME -> new TimePage(context, timeline, cursorS);
+            case WATER -> new WaterPage(context, work, timeline, cursorS);
             case FLUIDS -> new FluidsPage(context, work, asker::fluidToOpen);
         };
     }
@@ -138,9 +140,16 @@ final class Window {
             case REDO -> session.redo();
             case THEME -> changeTheme();
             case PLAY -> frame.band().playOrPause();
-            case EXPORT -> frame.show(PageName.TIME);
+            case EXPORT -> exportChart();
             case CLOSE -> desk.whenFree(this::close);
             default -> frame.show(PageName.valueOf(action.name().substring("PAGE_".length())));
+        }
+    }
+
+    private void exportChart() {
+        frame.show(PageName.TIME);
+        if (frame.pageShown() instanceof TimePage time) {
+            time.exportChart();
         }
     }
 

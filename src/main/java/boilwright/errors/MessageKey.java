@@ -43,195 +43,174 @@ public enum MessageKey {
 
     /** {0} file. */
     RIG_FILE_MISSING(1),
-
     /** {0} file. */
     RIG_FILE_IS_FOLDER(1),
-
     /** {0} file, {1} why. */
     RIG_FILE_UNREADABLE(2),
-
     /** {0} file, {1} its size, {2} the greatest size. */
     RIG_FILE_TOO_LARGE(3),
-
     /** {0} file. */
     RIG_FILE_EMPTY(1),
-
     /** {0} file, {1} what was found. */
     RIG_FILE_NOT_TEXT(2),
-
     /** {0} name, {1} the demo rigs. */
     RIG_DEMO_UNKNOWN(2),
-
     /** {0} name, {1} the demo rigs, {2} the nearest. */
     RIG_DEMO_UNKNOWN_NEAR(3),
-
     /** {0} file, {1} why. */
     RIG_SAVE_FAILED(2),
-
     /** {0} file, {1} line, {2} column, {3} path of what was open. */
     RIG_JSON_TRUNCATED(4),
-
     /** {0} file, {1} line, {2} column, {3} the text there. */
     RIG_JSON_BROKEN(4),
-
     /** {0} file, {1} greatest depth, {2} line. */
     RIG_JSON_DEEP(3),
-
     /** {0} file, {1} line, {2} column. */
     RIG_JSON_OVERLONG(3),
-
     /** {0} file, {1} line, {2} column. */
     RIG_JSON_TRAILING(3),
-
     /** {0} place, {1} found. */
     RIG_NOT_AN_OBJECT(2),
-
     /** {0} place, {1} current version. */
     RIG_FORMAT_MISSING(2),
-
     /** {0} place, {1} version found, {2} newest known. */
     RIG_FORMAT_NEWER(3),
-
     /** {0} place, {1} found, {2} newest known. */
     RIG_FORMAT_UNKNOWN(3),
-
     /** {0} place, {1} path, {2} line of the first. */
     RIG_FIELD_DOUBLED(3),
-
     /** {0} place, {1} path, {2} accepted names. */
     RIG_FIELD_UNKNOWN(3),
-
     /** {0} place, {1} path, {2} accepted names, {3} the nearest. */
     RIG_FIELD_UNKNOWN_NEAR(4),
-
     /** {0} place, {1} path, {2} the kind, {3} kinds that have it. */
     RIG_FIELD_OF_ANOTHER_KIND(4),
-
     /** {0} place, {1} path, {2} what it means, {3} what is accepted. */
     RIG_FIELD_MISSING(4),
-
     /** {0} place, {1} path, {2} found, {3} what is accepted. */
     RIG_FIELD_TYPE(4),
-
     /** {0} place, {1} path, {2} found, {3} an example, {4} accepted units. */
     RIG_FIELD_NEEDS_UNIT(5),
-
     /** {0} place, {1} path, {2} what is wrong with the quantity. */
     RIG_FIELD_QUANTITY(3),
-
     /** {0} place, {1} path, {2} what is doubtful about the quantity. */
     RIG_FIELD_QUANTITY_SLIP(3),
-
     /** {0} place, {1} path, {2} found, {3} likely meaning, {4} least, {5} greatest. */
     RIG_FIELD_RANGE_SLIP(6),
-
     /** {0} place, {1} path, {2} found, {3} least, {4} greatest. */
     RIG_FIELD_RANGE(5),
-
     /** {0} place, {1} path, {2} found, {3} likely meaning, {4} usual least, {5} usual greatest. */
     RIG_FIELD_SLIP(6),
-
     /** {0} place, {1} path, {2} number of characters, {3} fewest, {4} most. */
     RIG_TEXT_LENGTH(5),
-
     /** {0} place, {1} path, {2} found. */
     RIG_TEXT_CONTROL(3),
-
     /** {0} place, {1} path, {2} number of entries, {3} fewest, {4} most. */
     RIG_LIST_LENGTH(5),
-
     /** {0} place, {1} path, {2} found, {3} accepted. */
     RIG_CHOICE_UNKNOWN(4),
-
     /** {0} place, {1} path, {2} found, {3} accepted, {4} the nearest. */
     RIG_CHOICE_UNKNOWN_NEAR(5),
-
     /** {0} field named after --accept. */
     RIG_ACCEPT_UNKNOWN(1),
-
     /** {0} field named after --accept, {1} the nearest. */
     RIG_ACCEPT_UNKNOWN_NEAR(2),
-
     /** {0} place, {1} path, {2} found, {3} column height. */
     RIG_STAGE_ABOVE_COLUMN(4),
-
     /** {0} place, {1} path, {2} found, {3} stage below, {4} its height. */
     RIG_STAGE_ORDER(5),
-
     /** {0} place, {1} path, {2} name. */
     RIG_STAGE_NAME_DOUBLED(3),
-
     /** {0} place, {1} path, {2} outer edge of the throat, {3} inner diameter of the body. */
     RIG_THROAT_WIDER_THAN_BODY(4),
-
     /** {0} place, {1} path, {2} gap, {3} mean diameter. */
     RIG_THROAT_GAP_CLOSED(4),
-
     /** {0} place, {1} path, {2} outer diameter, {3} inner diameter of the body. */
     RIG_COLUMN_WIDER_THAN_BODY(4),
-
     /** {0} place, {1} path, {2} found, {3} lowest stage, {4} its height. */
     RIG_UNCOOLED_ABOVE_STAGE(5),
-
     /** {0} place, {1} path, {2} stage. */
     RIG_STAGE_COVERED_TWICE(3),
-
     /** {0} place, {1} path. */
     RIG_CAP_COIL_WITHOUT_CAP(2),
-
     /** {0} place, {1} path, {2} found, {3} pool depth, {4} greatest depth. */
     RIG_CHARGE_TOO_DEEP(5),
-
     /** {0} place, {1} path, {2} found, {3} greatest. */
     RIG_HEATED_AREA_TOO_LARGE(4),
-
     /** {0} place, {1} path, {2} found, {3} heated area. */
     RIG_CONTACT_LARGER_THAN_HEATED(4),
-
     /** {0} place, {1} path, {2} found, {3} boiler material. */
     RIG_CONTACT_MISFIT(4),
-
     /** {0} place, {1} path, {2} boiler material. */
     RIG_CLAMPED_ON_GLASS(3),
-
     /** {0} place, {1} path, {2} material. */
     RIG_COIL_ON_GLASS(3),
-
     /** {0} place, {1} path, {2} boiler material. */
     RIG_SUSCEPTOR_NOT_FERROUS(3),
-
     /** {0} place, {1} path, {2} found. */
     RIG_SCHEDULE_START(3),
-
     /** {0} place, {1} path, {2} found, {3} time of the step before. */
     RIG_SCHEDULE_ORDER(4),
-
     /** {0} place, {1} path. */
     RIG_SCHEDULE_ONE_OF(2),
-
     /** {0} place, {1} path, {2} found, {3} rated power. */
     RIG_POWER_ABOVE_RATED(4),
-
     /** {0} place, {1} path, {2} found, {3} room temperature. */
     RIG_HOLD_BELOW_ROOM(4),
-
     /** {0} place, {1} path, {2} found. */
     RIG_WATER_WITHOUT_ELEMENTS(3),
-
     /** {0} place, {1} path, {2} found, {3} the other limit. */
     RIG_LIMITS_CROSSED(4),
-
     /** {0} place, {1} path, {2} found, {3} air pressure. */
     RIG_FORELINE_ABOVE_ROOM(4),
-
     /** {0} place, {1} path, {2} found. */
     RIG_GUESS_UNKNOWN(3),
-
     /** {0} place, {1} path, {2} found, {3} the nearest. */
     RIG_GUESS_UNKNOWN_NEAR(4),
-
     /** {0} place, {1} path, {2} found. */
     RIG_GUESS_DOUBLED(3),
+    /** {0} place, {1} path, {2} path since format 2. */
+    RIG_FIELD_MOVED(3),
+    /** {0} place, {1} path. */
+    RIG_CAPACITY_TWICE(2),
+    /** {0} place, {1} path. */
+    RIG_CAPACITY_MISSING(2),
+    /** {0} place, {1} path, {2} kind of supply. */
+    RIG_SUPPLY_WITHOUT_ELEMENTS(3),
+    /** {0} place, {1} path. */
+    RIG_CIRCUIT_COOLS_NOTHING(2),
+    /** {0} place, {1} path, {2} number of entries. */
+    RIG_ELEMENTS_WITHOUT_WATER(3),
+    /** {0} place, {1} path, {2} found, {3} least, {4} greatest. */
+    RIG_NO_WAY_FOR_WATER(5),
+    /** {0} place, {1} path, {2} name, {3} the other element. */
+    RIG_ELEMENT_NAME_DOUBLED(4),
+    /** {0} place, {1} path, {2} kind, {3} the other element. */
+    RIG_ELEMENT_DOUBLED(4),
+    /** {0} place, {1} path, {2} branch, {3} element after which it was left. */
+    RIG_BRANCH_MET_AGAIN(4),
+    /** {0} place, {1} path, {2} branch. */
+    RIG_BRANCH_ALONE(3),
+    /** {0} place, {1} path, {2} found, {3} flow before. */
+    RIG_PUMP_CURVE_ORDER(4),
+    /** {0} place, {1} path, {2} found, {3} head before. */
+    RIG_PUMP_CURVE_RISING(4),
+    /** {0} place, {1} path, {2} found, {3} entry before. */
+    RIG_TABLE_ORDER(4),
+    /** {0} place, {1} path, {2} water temperatures found, {3} those of the first room. */
+    RIG_TABLE_GRID(4),
+    /** {0} place, {1} path, {2} found, {3} least, {4} greatest. */
+    RIG_TABLE_OUTSIDE(5),
+    /** {0} place, {1} path, {2} found, {3} rating, {4} greatest distance. */
+    RIG_RATING_FAR(5),
+    /** {0} place, {1} path, {2} found, {3} room temperature. */
+    RIG_CHILLER_WITHOUT_CAPACITY(4),
+    /** {0} place, {1} path, {2} found. */
+    RIG_ICE_IN_WARM_WATER(3),
+    /** {0} place, {1} path, {2} found, {3} its volume, {4} volume of water. */
+    RIG_ICE_ABOVE_WATER(5),
+    /** {0} place, {1} path, {2} found, {3} pitch. */
+    RIG_FINS_CLOSED(4),
 
     // --- fluid: data files and ranges
 
@@ -281,6 +260,8 @@ public enum MessageKey {
     PROPERTY_TEMPERATURE_OUTSIDE(5),
     /** {0} substance, {1} pressure in Pa, {2} and {3} span in Pa. */
     PROPERTY_PRESSURE_OUTSIDE(4),
+    /** {0} mixture, {1} mass share found, {2} and {3} shares known. */
+    GLYCOL_SHARE_OUTSIDE(4),
 
     // --- numerics: roots and integration
     /** {0} what is sought, {1} lower end, {2} upper end, {3} and {4} the values there (same sign). */
@@ -303,6 +284,18 @@ public enum MessageKey {
     DERIVATIVE_NOT_A_NUMBER(2),
     /** {0} time in s, {1} the number of the event whose value there is not a number. */
     EVENT_NOT_A_NUMBER(2),
+
+    // --- water: circuit and supplies
+    /** {0} head that the supply gives when nothing flows, {1} head that the circuit asks for then. */
+    WATER_NOT_LIFTED(2),
+    /** {0} branch. */
+    WATER_BRANCH_WITHOUT_LOSS(1),
+    /** {0} branch, {1} its rise, {2} head across it. */
+    WATER_BRANCH_IDLE(3),
+    /** {0} flow, {1} flow of the pump curve's last point. */
+    WATER_BEYOND_PUMP_CURVE(2),
+    /** {0} water, {1} room asked for, {2} and {3} coldest and warmest water known, {4} and {5} the same of the room. */
+    WATER_CAPACITY_UNKNOWN(6),
 
     // --- thermal: the model and its results
     /** {0} oil temperature in degC, {1} rounds tried. */
@@ -357,6 +350,14 @@ public enum MessageKey {
     SIZE_NOT_UNDERSTOOD(3),
     /** {0} why the rig has no answer. */
     PICTURE_WITHOUT_ANSWER(1),
+    /** {0} fault asked for, {1} faults there are. */
+    DRILL_NOT_YET(2),
+    /** {0} fault asked for, {1} faults there are. */
+    DRILL_UNKNOWN(2),
+    /** {0} option, {1} what it was given, {2} what is wrong with it. */
+    OPTION_NOT_UNDERSTOOD(3),
+    /** {0} option, {1} what it was given, {2} longest time. */
+    OPTION_TIME_OUTSIDE(3),
     /** {0} what the usage check found, {1} command whose help to read. */
     USAGE_REFUSED(2),
     /** {0} what was typed, {1} command whose help to read. */

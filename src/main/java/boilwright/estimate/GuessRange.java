@@ -37,7 +37,7 @@ record GuessRange(String path, double value, double low, double high) {
             Map.entry("heatSource.efficiency", new double[] {0.85, 1.1}),
             Map.entry("heatSource.insulationThickness", new double[] {0.4, 2}),
             Map.entry("foreline.pressure", new double[] {0.3, 3}),
-            Map.entry("cooling.flow", new double[] {0.5, 2}),
+            Map.entry("cooling.supply.flow", new double[] {0.5, 2}),
             Map.entry("cooling.elements[].gap", new double[] {0.6, 1.7}),
             Map.entry("cooling.elements[].bondConductance", new double[] {0.4, 2.5}),
             Map.entry("room.pressure", new double[] {0.85, 1.03}));
@@ -84,7 +84,10 @@ record GuessRange(String path, double value, double low, double high) {
         }
         double[] factors = FACTORS.getOrDefault(path, OTHERS);
         double most = path.toLowerCase(Locale.ROOT).contains("emissivity") ? BLACK : Double.MAX_VALUE;
-        return new double[] {factors[0] * value, Math.min(most, factors[1] * value)};
+        // A height that goes down is negative: the larger factor is its lower end.
+        double one = factors[0] * value;
+        double other = Math.min(most, factors[1] * value);
+        return new double[] {Math.min(one, other), Math.max(one, other)};
     }
 
     /** One end, moved towards the guess. */

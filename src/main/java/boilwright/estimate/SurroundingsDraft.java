@@ -5,6 +5,7 @@ import boilwright.rig.ElementKind;
 import boilwright.rig.Foreline;
 import boilwright.rig.Room;
 import boilwright.rig.Stage;
+import boilwright.rig.SupplyKind;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -54,15 +55,19 @@ final class SurroundingsDraft {
         OptionalDouble inlet = measured.known().waterInletK();
         double inletK = inlet.isPresent()
                 ? inlet.getAsDouble()
-                : book.exactly("cooling.inletTemperature", INLET_K, EstimateText.BASIS_WATER_INLET);
+                : book.exactly("cooling.supply.inletTemperature", INLET_K, EstimateText.BASIS_WATER_INLET);
         if (measured.known().airCooled()) {
             return new Cooling(inletK, 0, List.of(), OptionalDouble.empty());
         }
         OptionalDouble flow = measured.known().waterFlowM3PerS();
         double usualFlow = Math.max(LEAST_FLOW, FLOW_PER_WATT * measured.ratedPowerW());
+        if (flow.isEmpty()) {
+            // Whatever drives it: a flow that is guessed stands for a supply that nobody described.
+            book.mark("cooling.supply.kind", SupplyKind.GIVEN_FLOW, EstimateText.BASIS_WATER_FLOW);
+        }
         double flowM3PerS = flow.isPresent()
                 ? flow.getAsDouble()
-                : book.quantity("cooling.flow", usualFlow, EstimateText.BASIS_WATER_FLOW);
+                : book.quantity("cooling.supply.flow", usualFlow, EstimateText.BASIS_WATER_FLOW);
         return new Cooling(inletK, flowM3PerS, List.of(element(stages)), OptionalDouble.empty());
     }
 

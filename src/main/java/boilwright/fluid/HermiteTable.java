@@ -41,6 +41,11 @@ final class HermiteTable {
         }
     }
 
+    /** A table of a smooth function through its values; slopes by differences of fourth order between them. */
+    HermiteTable(double low, double high, double[] values) {
+        this(low, high, values, slopes(values, (high - low) / (values.length - 1)));
+    }
+
     /** A table of a function with a known derivative. */
     static HermiteTable of(
             double low, double high, int intervals, DoubleUnaryOperator function, DoubleUnaryOperator slope) {
@@ -49,8 +54,7 @@ final class HermiteTable {
 
     /** A table of a smooth function; slopes by differences of fourth order between the tabulated values. */
     static HermiteTable of(double low, double high, int intervals, DoubleUnaryOperator function) {
-        double[] values = sample(low, high, intervals, function);
-        return new HermiteTable(low, high, values, slopes(values, (high - low) / intervals));
+        return new HermiteTable(low, high, sample(low, high, intervals, function));
     }
 
     /** The function, for an argument inside the span. */

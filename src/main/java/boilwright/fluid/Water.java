@@ -1,23 +1,22 @@
 package boilwright.fluid;
 
-import com.hummeling.if97.IF97;
-import com.hummeling.if97.OutOfRangeException;
-import java.util.function.DoubleUnaryOperator;
-
 /**
  * Liquid water at 0.5 MPa between 0 and 150 degrees Celsius: IAPWS-IF97 (release R7-97) and the IAPWS releases on
- * viscosity and thermal conductivity through a published library, tabulated once at first use and read by cubic Hermite
- * interpolation, within 1e-6 of the library. Nothing allocates after the first call. Whether water freezes or boils is
- * judged here by temperature and pressure, because the library would silently answer for steam. Every method takes K and
- * throws {@link boilwright.errors.ComputationException} outside the span.
+ * viscosity and thermal conductivity, tabulated from a published library and read by cubic Hermite interpolation, within
+ * 1e-6 of the library. Nothing allocates after the first call. Whether water freezes or boils is judged by temperature and
+ * pressure ({@link CoolantState}), because a formula for the liquid would silently answer for ice and steam. Every method
+ * takes K and throws {@link boilwright.errors.ComputationException} outside the span.
  */
 public final class Water {
     /** Lower end of the tables, K. */
     public static final double LOWEST_K = 273.15;
     /** Upper end of the tables, K. */
     public static final double HIGHEST_K = 423.15;
-    /** Freezing point at atmospheric pressure, K. */
+    /** Freezing point at atmospheric pressure, K; 7 mK lower for each bar more. */
     public static final double FREEZING_K = 273.15;
+
+    /** Heat that melts ice, J/kg. IAPWS R10-06 for ice Ih gives 333.4, handbooks 333.55 to 334 kJ/kg (from memory). */
+    public static final double FUSION_HEAT = 333.6e3;
 
     /** Pressure at which the tables are made: above saturation over the whole span, Pa. */
     static final double TABLE_PRESSURE_PA = 0.5e6;
@@ -25,6 +24,11 @@ public final class Water {
     private static final String NAME = "water";
 
     private Water() {}
+
+    /** Water as one of the coolants. */
+    public static Coolant coolant() {
+        return WaterCoolant.WATER;
+    }
 
     /** Density, kg/m3. */
     public static double density(double temperatureK) {
@@ -68,7 +72,7 @@ public final class Water {
     }
 
     /**
-     * Boiling temperature, K; IAPWS-IF97 region 4.
+     * Boiling temperature, K; {@link WaterSaturation}, within the pressures for which the tables hold.
      *
      * @param pressurePa absolute pressure, 1 kPa to 0.45 MPa
      */
@@ -78,11 +82,7 @@ public final class Water {
         if (!(pressurePa >= lowest && pressurePa <= highest)) {
             throw Outside.pressure(NAME, pressurePa, lowest, highest);
         }
-        try {
-            return Tables.LIBRARY.saturationTemperatureP(pressurePa);
-        } catch (OutOfRangeException e) {
-            throw new IllegalStateException("the library refused a pressure of region 4", e);
-        }
+        return WaterSaturation.temperature(pressurePa);
     }
 
     /** Latent heat of boiling at a boiling temperature, J/kg; IAPWS-IF97, 2257 kJ/kg at 100 degrees Celsius. */
@@ -97,45 +97,19 @@ public final class Water {
         }
     }
 
-    /** Made at first use; about 15 ms. */
+    /** Read at first use; a few milliseconds. */
     private static final class Tables {
-        private static final int INTERVALS = 150;
-        private static final IF97 LIBRARY = new IF97(IF97.UnitSystem.SI);
-        private static final double ENTHALPY_AT_ZERO =
-                at(t -> LIBRARY.specificEnthalpyPT(TABLE_PRESSURE_PA, t)).applyAsDouble(LOWEST_K);
+        private static final WaterTable FILE = WaterTable.read();
+        private static final HermiteTable DENSITY = table(WaterTable.DENSITY);
+        private static final HermiteTable VISCOSITY = table(WaterTable.VISCOSITY);
+        private static final HermiteTable CONDUCTIVITY = table(WaterTable.CONDUCTIVITY);
+        private static final HermiteTable EXPANSION = table(WaterTable.EXPANSION);
+        private static final HermiteTable LATENT_HEAT = table(WaterTable.LATENT_HEAT);
+        private static final HermiteTable ENTHALPY = new HermiteTable(
+                LOWEST_K, HIGHEST_K, FILE.column(WaterTable.ENTHALPY), FILE.column(WaterTable.SPECIFIC_HEAT));
 
-        private static final HermiteTable DENSITY = table(t -> LIBRARY.densityPT(TABLE_PRESSURE_PA, t));
-        private static final HermiteTable VISCOSITY = table(t -> LIBRARY.dynamicViscosityPT(TABLE_PRESSURE_PA, t));
-        private static final HermiteTable CONDUCTIVITY =
-                table(t -> LIBRARY.thermalConductivityPT(TABLE_PRESSURE_PA, t));
-        private static final HermiteTable EXPANSION =
-                table(t -> LIBRARY.isobaricCubicExpansionCoefficientPT(TABLE_PRESSURE_PA, t));
-        private static final HermiteTable LATENT_HEAT =
-                table(t -> LIBRARY.specificEnthalpySaturatedVapourT(t) - LIBRARY.specificEnthalpySaturatedLiquidT(t));
-        private static final HermiteTable ENTHALPY = HermiteTable.of(
-                LOWEST_K,
-                HIGHEST_K,
-                INTERVALS,
-                at(t -> LIBRARY.specificEnthalpyPT(TABLE_PRESSURE_PA, t) - ENTHALPY_AT_ZERO),
-                at(t -> LIBRARY.isobaricHeatCapacityPT(TABLE_PRESSURE_PA, t)));
-
-        private static HermiteTable table(OfTemperature property) {
-            return HermiteTable.of(LOWEST_K, HIGHEST_K, INTERVALS, at(property));
+        private static HermiteTable table(int column) {
+            return new HermiteTable(LOWEST_K, HIGHEST_K, FILE.column(column));
         }
-
-        private static DoubleUnaryOperator at(OfTemperature property) {
-            return t -> {
-                try {
-                    return property.value(t);
-                } catch (OutOfRangeException e) {
-                    throw new IllegalStateException("the library refused a temperature of the table: " + t, e);
-                }
-            };
-        }
-    }
-
-    /** A property of the library, which answers outside its regions with a checked exception. */
-    private interface OfTemperature {
-        double value(double temperatureK) throws OutOfRangeException;
     }
 }

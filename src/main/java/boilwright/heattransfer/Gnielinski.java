@@ -30,7 +30,18 @@ public final class Gnielinski {
      * @param prandtl 0.5 to 2000
      */
     public static double nusselt(double reynolds, double prandtl) {
-        double eighth = friction(reynolds) / 8;
+        return nusselt(reynolds, prandtl, friction(reynolds));
+    }
+
+    /**
+     * Nusselt number far from the inlet for a friction factor that is known better, as in a rough tube.
+     *
+     * @param reynolds 3000 to 5e6
+     * @param prandtl 0.5 to 2000
+     * @param friction Darcy friction factor
+     */
+    public static double nusselt(double reynolds, double prandtl, double friction) {
+        double eighth = friction / 8;
         double pr = Math.cbrt(prandtl);
         return eighth * (reynolds - 1000) * prandtl / (1 + 12.7 * Math.sqrt(eighth) * (pr * pr - 1));
     }

@@ -4,21 +4,53 @@ import java.util.List;
 import java.util.OptionalDouble;
 
 /**
- * The cooling water and what it passes, in the order it meets them. No elements: the body is cooled by air alone.
+ * The cooling: its supply and what the water passes, in the order it meets them. Neighbours that name a branch stand side by
+ * side with their neighbours of other branches; those of one branch are passed one after the other.
  *
- * @param inletTemperatureK water temperature at the inlet, K
- * @param flowM3PerS water flow, m3/s; 0 for standing water
- * @param elements jackets and coils in series
- * @param chillerCapacityW what the chiller carries away at this inlet temperature, W, when a chiller is described
+ * @param supply where the cooling comes from
+ * @param elements what the water passes; none: the body is cooled by air alone
  */
-public record Cooling(
-        double inletTemperatureK, double flowM3PerS, List<Element> elements, OptionalDouble chillerCapacityW) {
+public record Cooling(Supply supply, List<Element> elements) {
     public Cooling {
         elements = List.copyOf(elements);
     }
 
+    /** Water whose flow was measured. */
+    public Cooling(
+            double inletTemperatureK, double flowM3PerS, List<Element> elements, OptionalDouble chillerCapacityW) {
+        this(new Supply.GivenFlow(inletTemperatureK, flowM3PerS, chillerCapacityW), elements);
+    }
+
+    /** Temperature at which the cooling enters as long as the supply keeps up, K. */
+    public double inletTemperatureK() {
+        return supply.temperatureK();
+    }
+
+    /**
+     * Where an element stands.
+     *
+     * @param name what it is called; empty for its kind
+     * @param branch name of the parallel branch it belongs to; empty when all water passes it
+     */
+    public record Place(String name, String branch) {
+        /** In the one line of water, without a name. */
+        public static final Place PLAIN = new Place("", "");
+    }
+
     /** One thing that the water passes. */
-    public sealed interface Element permits Jacket, SolderedCoil, CapCoil {}
+    public sealed interface Element permits Jacket, Tube, Valve, Rise {
+        /** Where it stands. */
+        Place place();
+    }
+
+    /** An element that is a tube. */
+    public sealed interface Tube extends Element permits SolderedCoil, CapCoil, CooledPart, Hose {
+        /** Bore, m. */
+        double tubeInnerDiameterM();
+
+        /** Length, m. */
+        double tubeLengthM();
+    }
 
     /**
      * A water jacket around the body.
@@ -26,10 +58,15 @@ public record Cooling(
      * @param covers names of the stages whose zones it covers, in the order the water meets them
      * @param gapM width of the water gap, m
      * @param shellThicknessM thickness of the outer shell, m
+     * @param place where it stands
      */
-    public record Jacket(List<String> covers, double gapM, double shellThicknessM) implements Element {
+    public record Jacket(List<String> covers, double gapM, double shellThicknessM, Place place) implements Element {
         public Jacket {
             covers = List.copyOf(covers);
+        }
+
+        public Jacket(List<String> covers, double gapM, double shellThicknessM) {
+            this(covers, gapM, shellThicknessM, Place.PLAIN);
         }
     }
 
@@ -40,12 +77,18 @@ public record Cooling(
      * @param tubeInnerDiameterM bore of the tube, m
      * @param tubeLengthM length of tube in contact over all zones covered, m; shared by zone height
      * @param bondConductance conductance of the soldered joint per metre of tube, W/(m K)
+     * @param place where it stands
      */
     public record SolderedCoil(
-            List<String> covers, double tubeInnerDiameterM, double tubeLengthM, double bondConductance)
-            implements Element {
+            List<String> covers, double tubeInnerDiameterM, double tubeLengthM, double bondConductance, Place place)
+            implements Tube {
         public SolderedCoil {
             covers = List.copyOf(covers);
+        }
+
+        public SolderedCoil(
+                List<String> covers, double tubeInnerDiameterM, double tubeLengthM, double bondConductance) {
+            this(covers, tubeInnerDiameterM, tubeLengthM, bondConductance, Place.PLAIN);
         }
     }
 
@@ -55,6 +98,66 @@ public record Cooling(
      * @param tubeInnerDiameterM bore of the tube, m
      * @param tubeLengthM length of tube in contact, m
      * @param bondConductance conductance of the soldered joint per metre of tube, W/(m K)
+     * @param place where it stands
      */
-    public record CapCoil(double tubeInnerDiameterM, double tubeLengthM, double bondConductance) implements Element {}
+    public record CapCoil(double tubeInnerDiameterM, double tubeLengthM, double bondConductance, Place place)
+            implements Tube {
+        public CapCoil(double tubeInnerDiameterM, double tubeLengthM, double bondConductance) {
+            this(tubeInnerDiameterM, tubeLengthM, bondConductance, Place.PLAIN);
+        }
+    }
+
+    /** What a {@link CooledPart} cools. */
+    public enum Part {
+        /** A baffle between pump and chamber. */
+        BAFFLE,
+        /** A trap in the foreline. */
+        FORELINE_TRAP
+    }
+
+    /**
+     * The coil of a part that is cooled but not computed: a baffle or a trap.
+     *
+     * @param what which part
+     * @param tubeInnerDiameterM bore, m
+     * @param tubeLengthM length of tube, m
+     * @param heatLoadW heat it takes from the vacuum side, W
+     * @param airConductance heat exchanged with the room per kelvin, W/K
+     * @param place where it stands
+     */
+    public record CooledPart(
+            Part what,
+            double tubeInnerDiameterM,
+            double tubeLengthM,
+            double heatLoadW,
+            double airConductance,
+            Place place)
+            implements Tube {}
+
+    /**
+     * A hose or pipe.
+     *
+     * @param tubeInnerDiameterM bore, m
+     * @param tubeLengthM length, m
+     * @param airConductance heat exchanged with the room per metre and kelvin, W/(m K)
+     * @param place where it stands
+     */
+    public record Hose(double tubeInnerDiameterM, double tubeLengthM, double airConductance, Place place)
+            implements Tube {}
+
+    /**
+     * A valve, meter, filter or fitting.
+     *
+     * @param flowAtOneBarM3PerS flow that it passes at 1 bar of pressure drop, m3/s
+     * @param place where it stands
+     */
+    public record Valve(double flowAtOneBarM3PerS, Place place) implements Element {}
+
+    /**
+     * A difference of height between what stands before and after it.
+     *
+     * @param heightM how much higher the water leaves than it entered, m; negative downward
+     * @param place where it stands
+     */
+    public record Rise(double heightM, Place place) implements Element {}
 }

@@ -4,7 +4,12 @@ package boilwright.rig;
 public enum ElementKind {
     JACKET("jacket"),
     SOLDERED_COIL("soldered-coil"),
-    CAP_COIL("cap-coil");
+    CAP_COIL("cap-coil"),
+    BAFFLE_COIL("baffle-coil"),
+    FORELINE_TRAP("foreline-trap"),
+    HOSE("hose"),
+    VALVE("valve"),
+    RISE("rise");
 
     private final String id;
 
@@ -22,6 +27,18 @@ public enum ElementKind {
         if (element instanceof Cooling.Jacket) {
             return JACKET;
         }
-        return element instanceof Cooling.SolderedCoil ? SOLDERED_COIL : CAP_COIL;
+        if (element instanceof Cooling.SolderedCoil) {
+            return SOLDERED_COIL;
+        }
+        if (element instanceof Cooling.CapCoil) {
+            return CAP_COIL;
+        }
+        if (element instanceof Cooling.CooledPart part) {
+            return part.what() == Cooling.Part.BAFFLE ? BAFFLE_COIL : FORELINE_TRAP;
+        }
+        if (element instanceof Cooling.Hose) {
+            return HOSE;
+        }
+        return element instanceof Cooling.Valve ? VALVE : RISE;
     }
 }

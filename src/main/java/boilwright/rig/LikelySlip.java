@@ -3,6 +3,7 @@ package boilwright.rig;
 import boilwright.units.Reading;
 import boilwright.units.UnitSpelling;
 import boilwright.units.UnitTable;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -39,13 +40,16 @@ public final class LikelySlip {
             Map.entry("g", List.of("kg")),
             Map.entry("lb", List.of("g")),
             Map.entry("L/s", List.of("L/min", "mL/s")),
-            Map.entry("L/min", List.of("mL/min", "L/h", "L/s")),
+            Map.entry("L/min", List.of("mL/min", "L/h", "L/s", "m3/h")),
             Map.entry("L/h", List.of("L/min")),
             Map.entry("mL/min", List.of("L/min", "mL/s")),
             Map.entry("mL/s", List.of("mL/min")),
             Map.entry("m3/s", List.of("m3/h", "L/min")),
             Map.entry("m3/h", List.of("L/h", "L/min")),
             Map.entry("CFM", List.of("L/min")),
+            Map.entry("m/s", List.of("ft/min", "cm/s")),
+            Map.entry("cm/s", List.of("m/s")),
+            Map.entry("ft/min", List.of("m/s")),
             Map.entry("kg/s", List.of("g/s", "g/h")),
             Map.entry("g/s", List.of("g/h")),
             Map.entry("g/min", List.of("g/h")),
@@ -95,6 +99,8 @@ public final class LikelySlip {
         String number = number(text.strip(), read.unit());
         double value = read.unit().fromSi(read.si());
         return WRITTEN_FOR.getOrDefault(read.unit().text(), List.of()).stream()
+                // The unit in which people write this field comes before all others.
+                .sorted(Comparator.comparing(unit -> !unit.equals(field.unit())))
                 .map(unit -> UnitTable.find(unit, read.unit().dimension()))
                 .flatMap(Optional::stream)
                 .filter(unit -> field.isTypical(unit.toSi(value)))

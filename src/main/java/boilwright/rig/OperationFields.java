@@ -12,13 +12,12 @@ import static boilwright.units.Dimension.TEMPERATURE;
 import static boilwright.units.Dimension.THERMAL_CONDUCTANCE;
 import static boilwright.units.Dimension.THERMAL_CONDUCTIVITY;
 import static boilwright.units.Dimension.TIME;
-import static boilwright.units.Dimension.VOLUME_FLOW;
 
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 
-/** The fields of what surrounds the pump: heat source, schedule, foreline, cooling and room. */
+/** The fields of what surrounds the pump: heat source, schedule, foreline, cooling ({@link CoolingFields}) and room. */
 final class OperationFields {
     private static final String BURNER = SourceKind.GAS_BURNER.id();
     private static final String PLATE = SourceKind.CONTACT_PLATE.id();
@@ -26,9 +25,6 @@ final class OperationFields {
     private static final String CLAMPED = SourceKind.CLAMPED_HEATER.id();
     private static final String IMMERSED = SourceKind.IMMERSED_ELEMENT.id();
     private static final String INDUCTION = SourceKind.INDUCTION.id();
-    private static final String JACKET = ElementKind.JACKET.id();
-    private static final String COIL = ElementKind.SOLDERED_COIL.id();
-    private static final String CAP = ElementKind.CAP_COIL.id();
 
     private OperationFields() {}
 
@@ -51,36 +47,7 @@ final class OperationFields {
         all.addAll(new FieldSet("foreline")
                 .quantityFrom("backing pumps, common practice", "pressure", PRESSURE, "mTorr", 1e-3, 1.1e5, 0.1, 200)
                 .fields());
-        all.addAll(new FieldSet("cooling")
-                .quantityFrom(
-                        "water between freezing and boiling",
-                        "inletTemperature",
-                        TEMPERATURE,
-                        "degC",
-                        273.15,
-                        368.15,
-                        275,
-                        313)
-                .quantity("flow", VOLUME_FLOW, "L/min", 0, 200e-3 / 60, 0.05e-3 / 60, 25e-3 / 60)
-                .list("elements", 0, 20)
-                .quantity("chillerCapacity", POWER, "W", 1, 1e6, 50, 20e3)
-                .optional()
-                .fields());
-        all.addAll(new FieldSet("cooling.elements[]")
-                .choice(
-                        "kind",
-                        Arrays.stream(ElementKind.values()).map(ElementKind::id).toArray(String[]::new))
-                .only(JACKET, COIL)
-                .textList("covers", 1, 12)
-                .only(JACKET)
-                .quantity("gap", LENGTH, "mm", 2e-4, 0.1, 1e-3, 0.025)
-                .quantity("shellThickness", LENGTH, "mm", 1e-4, 0.05, 5e-4, 0.012)
-                .only(COIL, CAP)
-                .quantity("tubeInnerDiameter", LENGTH, "mm", 1e-3, 0.1, 3e-3, 0.025)
-                .quantity("tubeLength", LENGTH, "m", 0.01, 200, 0.1, 30)
-                .quantityFrom(FieldSet.JUDGEMENT, "bondConductance", THERMAL_CONDUCTIVITY, "W/(m K)", 0.1, 1000, 1, 200)
-                .optional()
-                .fields());
+        all.addAll(CoolingFields.all());
         all.addAll(new FieldSet("room")
                 .quantityFrom(
                         "rooms in which people work",

@@ -92,8 +92,22 @@ public record Rig(
                 Set.of());
     }
 
+    /** The same rig run to another schedule. */
+    public Rig withSchedule(Schedule other) {
+        return with(other, cooling, guesses);
+    }
+
+    /** The same rig with other cooling. */
+    public Rig withCooling(Cooling other) {
+        return with(schedule, other, guesses);
+    }
+
     /** The same rig with other fields marked as guesses. */
     public Rig withGuesses(Set<String> paths) {
+        return with(schedule, cooling, paths);
+    }
+
+    private Rig with(Schedule otherSchedule, Cooling otherCooling, Set<String> otherGuesses) {
         return new Rig(
                 name,
                 note,
@@ -105,12 +119,12 @@ public record Rig(
                 body,
                 topCap,
                 heatSource,
-                schedule,
+                otherSchedule,
                 foreline,
-                cooling,
+                otherCooling,
                 room,
                 limits,
                 parameters,
-                paths);
+                otherGuesses);
     }
 }

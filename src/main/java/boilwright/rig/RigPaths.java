@@ -7,7 +7,8 @@ import java.util.Set;
 /** The paths of the fields that one rig has, with the numbers of list entries: {@code stages[1].throatGap}. */
 public final class RigPaths {
     /** What names or describes the file and says nothing of the pump. */
-    private static final Set<String> NOT_OF_THE_PUMP = Set.of("format", "name", "note", "guesses", "stages[].name");
+    private static final Set<String> NOT_OF_THE_PUMP =
+            Set.of("format", "name", "note", "guesses", "stages[].name", "cooling.elements[].name");
 
     private final Rig rig;
     private final List<String> paths = new ArrayList<>();
@@ -18,9 +19,10 @@ public final class RigPaths {
 
     /**
      * Every field that says something of the pump and holds a value of its own, in the order of the catalogue. Fields that a
-     * file may leave out are among them; those of another kind of heat source or cooling element are not.
+     * file may leave out are among them; those of another kind of heat source, supply or cooling element are not.
      *
-     * @param rig the rig; its heat source may be null while a faulty file is read, fields of every kind are given then
+     * @param rig the rig; its heat source or supply may be null while a faulty file is read, fields of every kind are given
+     *     then
      */
     public static List<String> of(Rig rig) {
         RigPaths paths = new RigPaths(rig);
@@ -41,7 +43,7 @@ public final class RigPaths {
         switch (field.kind()) {
             case OBJECT -> {
                 if (has(path)) {
-                    collect(path, "heatSource".equals(path) && rig.heatSource() != null ? sourceKind() : "");
+                    collect(path, kind(path));
                 }
             }
             case LIST -> {
@@ -69,12 +71,32 @@ public final class RigPaths {
             case "stages" -> rig.stages().size();
             case "schedule" -> rig.schedule().steps().size();
             case "cooling.elements" -> rig.cooling().elements().size();
+            case "cooling.supply.pumpCurve" -> curvePoints();
+            case "cooling.supply.capacityTable" -> tableEntries();
             default -> throw new IllegalStateException("the catalogue has a new list: " + list);
         };
     }
 
-    private String sourceKind() {
-        return SourceKind.of(rig.heatSource()).id();
+    private int curvePoints() {
+        return rig.cooling().supply() instanceof Supply.Pumped pumped
+                ? pumped.pump().curve().size()
+                : 0;
+    }
+
+    private int tableEntries() {
+        return rig.cooling().supply() instanceof Supply.Chiller chiller
+                        && chiller.capacity() instanceof Supply.CapacityTable table
+                ? table.points().size()
+                : 0;
+    }
+
+    /** The kind of an object that comes in kinds; empty for one that does not, or whose kind was refused. */
+    private String kind(String object) {
+        if ("heatSource".equals(object) && rig.heatSource() != null) {
+            return SourceKind.of(rig.heatSource()).id();
+        }
+        boolean supply = "cooling.supply".equals(object) && rig.cooling().supply() != null;
+        return supply ? SupplyKind.of(rig.cooling().supply()).id() : "";
     }
 
     private String elementKind(int index) {

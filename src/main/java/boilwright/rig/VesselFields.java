@@ -17,7 +17,7 @@ final class VesselFields {
     static List<Field> all() {
         List<Field> all = new ArrayList<>();
         all.addAll(new FieldSet("")
-                .whole("format", 1, 1)
+                .whole("format", 2, 2)
                 .text("name", 1, 80)
                 .text("note", 0, 4000)
                 .optional()

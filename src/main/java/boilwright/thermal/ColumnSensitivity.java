@@ -22,6 +22,8 @@ final class ColumnSensitivity {
     private final double[][] jet;
     private final double[][] jetPa;
 
+    /** How the flow less what is taken changes with the flow; not a number without vapour. */
+    double balanceSlope;
     /** Slope of the boiler's flow in the temperature of cell i, kg/(s K). */
     final double[] flow;
     /** Slope of the take of cell j in the temperature of cell i, [i][j]. */
@@ -67,6 +69,7 @@ final class ColumnSensitivity {
             java.util.Arrays.fill(stageFlow[i], 0);
             java.util.Arrays.fill(stagePa[i], 0);
         }
+        balanceSlope = Double.NaN;
         if (column.flow() <= 0) {
             return;
         }
@@ -88,7 +91,7 @@ final class ColumnSensitivity {
             carry(j, 1, takeByFlow, jetByFlow, jetPaByFlow);
         }
         settleAbove(reached, jetPaByFlow);
-        double denominator = 1 - carriedTaken;
+        balanceSlope = 1 - carriedTaken;
         for (int i = 0; i < reached; i++) {
             cellTake[i][i] = take[2][i];
             for (int k = march.firstStage[i]; k < march.firstStage[i + 1]; k++) {
@@ -101,7 +104,7 @@ final class ColumnSensitivity {
                 carry(j, 0, cellTake[i], stageFlow[i], stagePa[i]);
             }
             settleAbove(reached, stagePa[i]);
-            double dFlow = carriedTaken / denominator;
+            double dFlow = carriedTaken / balanceSlope;
             flow[i] = dFlow;
             for (int j = 0; j < reached; j++) {
                 cellTake[i][j] += takeByFlow[j] * dFlow;

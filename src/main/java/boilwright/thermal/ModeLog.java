@@ -38,6 +38,12 @@ final class ModeLog {
         return OptionalDouble.empty();
     }
 
+    /** Last change to off that held to the end; empty when it is on at the end or never was. */
+    OptionalDouble lastOff() {
+        int last = times.size() - 1;
+        return last > 0 && !states.get(last) ? OptionalDouble.of(times.get(last)) : OptionalDouble.empty();
+    }
+
     private boolean holds(int i) {
         return i + 1 >= times.size() || times.get(i + 1) - times.get(i) >= RunWatch.HOLD_S;
     }

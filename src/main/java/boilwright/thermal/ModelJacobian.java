@@ -85,14 +85,23 @@ final class ModelJacobian {
         jacobian[at.oil][at.oilMass] = -dydt[at.oil] / y[at.oilMass];
         jacobian[at.gas][at.gas] = model.gas.byContent(y[at.gas], model.column.boilingShare());
         // running water keeps every node full
-        int end = model.water.flows() ? at.fill : at.quadratures;
+        boolean full = model.water.flowsEverywhere();
         difference(at.boilerWall, dydt, jacobian);
-        for (int i = at.source; i < end; i++) {
+        for (int i = at.source; i < at.quadratures; i++) {
             i = i == at.column ? at.walls : i;
+            i = i == at.fill && full ? at.supply : i;
+            if (i >= at.quadratures) {
+                break;
+            }
             difference(i, dydt, jacobian);
         }
         // the oil, which moves the vapour, comes last
-        difference(at.oil, dydt, jacobian);
+        model.column.beside(sensitivity.balanceSlope);
+        try {
+            difference(at.oil, dydt, jacobian);
+        } finally {
+            model.column.beside(Double.NaN);
+        }
     }
 
     /** Column i of the matrix for a cell: what its temperature does to cells, body, pool and foreline. */

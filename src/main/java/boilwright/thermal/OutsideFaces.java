@@ -5,7 +5,7 @@ import boilwright.rig.Material;
 /** What a hand can touch outside, and how hot it is. */
 final class OutsideFaces {
     /** Touch limits for short contact, trade figures: metal 60 C, glass 70 C. */
-    private static final double TOUCH_METAL_K = 333.15;
+    static final double TOUCH_METAL_K = 333.15;
 
     private static final double TOUCH_GLASS_K = 343.15;
 
@@ -33,7 +33,13 @@ final class OutsideFaces {
         double worst = model.boiler.touchK(y[at.boilerWall])
                 - touchLimitK(model.rig.boiler().material());
         worst = Math.max(worst, model.source.touchK(y, at.source) - TOUCH_METAL_K);
-        for (int w = 0; w < model.wallGeometry.count; w++) {
+        return Math.max(worst, bodyTouchExcessK(y, model.wallGeometry.count));
+    }
+
+    /** The same for the first so many walls of the body, of which the zones at the stages are the first, K. */
+    double bodyTouchExcessK(double[] y, int count) {
+        double worst = Double.NEGATIVE_INFINITY;
+        for (int w = 0; w < count; w++) {
             if (model.wallGeometry.outerAreaM2[w] > 0) {
                 worst = Math.max(
                         worst, wallTouchK(w, y) - touchLimitK(model.rig.body().material()));

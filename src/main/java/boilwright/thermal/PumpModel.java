@@ -14,7 +14,6 @@ import boilwright.thermal.StateLayout.Quadrature;
  * jets, condensing walls and water. One instance belongs to one run and one thread; the derivative allocates nothing.
  */
 final class PumpModel implements OdeSystem {
-    private static final double LEAST_FILL = 0.02;
     /** No boiler wall becomes hotter than a flame. */
     private static final double HOTTEST_WALL_K = 2000;
 
@@ -27,6 +26,7 @@ final class PumpModel implements OdeSystem {
     final JetModes jets;
     final CondensingWalls walls;
     final WaterNodes water;
+    final SupplyBlock supply;
     final BoilerWall boiler;
     final SourceBlock source;
     final StateLayout layout;
@@ -41,6 +41,10 @@ final class PumpModel implements OdeSystem {
     private final double[] radiation;
     private final double thinGas;
     private final int[] nodeOfWall;
+    /** Conductance of fins under a fan at each wall, W/K. */
+    private final double[] finsW;
+
+    private final double fanK;
 
     private final double[] heatToWall;
     private final double[] cellHeat;
@@ -64,9 +68,10 @@ final class PumpModel implements OdeSystem {
         jets = new JetModes(rig, fluid, parameters, column);
         walls = new CondensingWalls(rig, fluid, parameters, wallGeometry);
         water = new WaterNodes(rig, wallGeometry);
+        supply = new SupplyBlock(rig);
         boiler = new BoilerWall(rig, fluid, parameters);
         source = SourceBlocks.of(rig, parameters, boiler.halfResistance());
-        layout = new StateLayout(source.size(), geometry.cells, wallGeometry.count, water.count);
+        layout = new StateLayout(source.size(), geometry.cells, wallGeometry.count, water.count, supply.size());
         chargeKg = rig.chargeM3() * fluid.liquidDensity(roomK);
         wallLoss = new SurfaceLoss[wallGeometry.count];
         for (int w = 0; w < wallGeometry.count; w++) {
@@ -76,8 +81,12 @@ final class PumpModel implements OdeSystem {
         nodeOfWall = new int[wallGeometry.count];
         java.util.Arrays.fill(nodeOfWall, -1);
         for (int i = 0; i < water.count; i++) {
-            nodeOfWall[water.wall(i)] = i;
+            if (water.wall(i) >= 0) {
+                nodeOfWall[water.wall(i)] = i;
+            }
         }
+        finsW = BodyFins.conductances(rig, wallGeometry);
+        fanK = water.inletK;
         facing = new int[geometry.cells];
         radiation = new double[geometry.cells];
         for (int j = 0; j < geometry.cells; j++) {
@@ -103,11 +112,12 @@ final class PumpModel implements OdeSystem {
                 y[i] = roomK;
             }
         }
+        supply.initial(y, layout.supply);
         y[layout.oilMass] = chargeKg;
         y[layout.gas] = 1;
         source.initial(y, layout.source, roomK);
         for (int i = 0; i < water.count; i++) {
-            y[layout.water + i] = water.inletK;
+            y[layout.water + i] = supply.enteringK(y, layout.supply);
             y[layout.fill + i] = 1;
         }
         return y;
@@ -125,14 +135,14 @@ final class PumpModel implements OdeSystem {
 
     @Override
     public String componentName(int i) {
-        return StateNames.of(layout, source, i);
+        return StateNames.of(layout, source, supply, i);
     }
 
     @Override
     public boolean isAdmissible(double t, double[] y) {
-        for (int i = 0; i < layout.fill; i++) {
+        for (int i = 0; i < layout.quadratures; i++) {
             if (layout.isTemperature(i)) {
-                boolean isWater = i >= layout.water;
+                boolean isWater = layout.isWater(i);
                 double low = isWater ? Water.LOWEST_K : fluid.lowestTemperature();
                 double high = isWater
                         ? Water.HIGHEST_K
@@ -202,16 +212,21 @@ final class PumpModel implements OdeSystem {
         }
         liquid(y, dydt, intoOil + (direct ? delivered : 0));
         toAirW = boilerLossW;
-        toWaterW = 0;
         for (int w = 0; w < wallGeometry.count; w++) {
             heatToWall[w] += walls.heatW[w];
         }
         alongBody(y, intoBody);
-        waterNodes(y, dydt);
+        water.evaluate(y, layout, supply.enteringK(y, layout.supply), dydt, heatToWall);
+        supply.evaluate(y, layout.supply, water.streamW(), water.flows(), dydt);
+        toWaterW = water.streamW() + water.boiledW();
+        toAirW += water.airW();
         for (int w = 0; w < wallGeometry.count; w++) {
             dydt[layout.walls + w] = (heatToWall[w] - bareWallLoss(w, y)) / wallGeometry.heatCapacity[w];
         }
-        dydt[layout.quadrature(Quadrature.IN)] = delivered;
+        dydt[layout.quadrature(Quadrature.IN)] = delivered + water.loadW();
+        dydt[layout.quadrature(Quadrature.CHILLER)] = supply.removedW();
+        dydt[layout.quadrature(Quadrature.SUPPLY_GAIN)] = supply.gainedW();
+        dydt[layout.quadrature(Quadrature.STREAM)] = water.streamW();
         dydt[layout.quadrature(Quadrature.WATER)] = toWaterW;
         dydt[layout.quadrature(Quadrature.AIR)] = toAirW;
         dydt[layout.quadrature(Quadrature.FORELINE)] = walls.lossKgPerS() * column.vapourEnthalpy();
@@ -321,31 +336,6 @@ final class PumpModel implements OdeSystem {
         dydt[layout.gas] = gas.rate(y[layout.gas], column.boilingShare());
     }
 
-    private void waterNodes(double[] y, double[] dydt) {
-        for (int i = 0; i < water.count; i++) {
-            int w = water.wall(i);
-            double waterK = y[layout.water + i];
-            double fill = Math.max(0, Math.min(1, y[layout.fill + i]));
-            double fromWall = fill * wallToWater(i, y[layout.walls + w], waterK);
-            double shell = water.shellLossW(i, waterK);
-            double stream = water.streamW(water.upstreamK(i, y, layout.water), waterK);
-            double boiling = water.boilingW(waterK) * Math.min(1, fill / LEAST_FILL);
-            double heatCapacity = water.fullMass(i) * Math.max(LEAST_FILL, fill) * Water.specificHeat(waterK);
-            heatToWall[w] -= fromWall;
-            dydt[layout.water + i] = (fromWall - shell - stream - boiling) / heatCapacity;
-            double steam = water.flows() ? 0 : boiling / Water.latentHeat(waterK);
-            dydt[layout.fill + i] = -steam / water.fullMass(i);
-            toWaterW += stream + boiling + steam * Water.enthalpy(waterK);
-            toAirW += shell;
-        }
-    }
-
-    /** Heat from wall into node i when full, W. */
-    double wallToWater(int i, double wallK, double waterK) {
-        int w = water.wall(i);
-        return water.conductance(i, wallK, waterK, wallGeometry.halfResistance[w]) * (wallK - waterK);
-    }
-
     /** Loss of wall w to the room by itself: what no jacket covers, or a jacket that has run dry; W, counted. */
     private double bareWallLoss(int w, double[] y) {
         double loss = wallToAirW(w, y[layout.walls + w], bareShare(w, y));
@@ -363,7 +353,8 @@ final class PumpModel implements OdeSystem {
         if (w == wallGeometry.cap) {
             return wallGeometry.innerAreaM2[w] * ThermalRadiation.flux(wallGeometry.emissivityInside[w], wallK, roomK);
         }
-        return bareShare == 0 ? 0 : bareShare * wallGeometry.outerAreaM2[w] * wallLoss[w].flux(wallK);
+        double fan = finsW[w] * (wallK - fanK);
+        return fan + (bareShare == 0 ? 0 : bareShare * wallGeometry.outerAreaM2[w] * wallLoss[w].flux(wallK));
     }
 
     /** Node that cools wall w, or -1. */

@@ -1,5 +1,7 @@
 package boilwright.thermal;
 
+import boilwright.rig.Supply;
+
 /**
  * Tells when a run has come to rest: the averages over two successive spans of time agree in everything that stores much
  * heat. Averages, because rates at one moment show the integrator's own noise in the fast column cells, and because a rig
@@ -14,6 +16,7 @@ final class RestDetector {
     private final PumpModel model;
     private final double earliestS;
     private final boolean cycling;
+    private final boolean steadyWater;
     private final double spanS;
     private final double stillK;
     private final double[] last;
@@ -34,8 +37,11 @@ final class RestDetector {
         this.model = model;
         earliestS = lastChangeS;
         cycling = model.source.thermostatExcess(model.coldState(), model.layout.source) != -1;
+        // a tank that nothing cools warms for ever, and walls with it; the rest follows by a fraction of that
+        boolean drifting = model.rig.cooling().supply() instanceof Supply.Tank;
+        steadyWater = !drifting && !model.supply.switches();
         spanS = cycling ? CYCLING_SPAN_S : SPAN_S;
-        stillK = cycling ? CYCLING_STILL_K : STILL_K;
+        stillK = cycling || drifting ? CYCLING_STILL_K : STILL_K;
         last = new double[model.layout.size];
         sum = new double[model.layout.size];
         averageBefore = new double[model.layout.size];
@@ -80,7 +86,7 @@ final class RestDetector {
         return i == at.oil
                 || i == at.boilerWall
                 || (i == at.source && at.sourceSize > 0 && !cycling)
-                || (i >= at.walls && i < at.fill);
+                || (i >= at.walls && i < at.fill && steadyWater);
     }
 
     boolean isReached() {

@@ -37,7 +37,10 @@ final class RunLimits {
         bulk.ifPresent(limit -> watches.note("limit-reached", NAMES.get(0), (t, y) -> y[at.oil] - limit));
         if (model.water.flows()) {
             double limit = limits.waterOutK().orElse(WATER_OUT_K);
-            watches.note("limit-reached", NAMES.get(1), (t, y) -> y[at.water + at.waterCount - 1] - limit);
+            watches.note(
+                    "limit-reached",
+                    NAMES.get(1),
+                    (t, y) -> model.water.outletK(y, at.water, model.supply.enteringK(y, at.supply)) - limit);
         }
         if (model.wallGeometry.cap >= 0) {
             double limit = limits.capK().orElse(CAP_K);

@@ -22,6 +22,7 @@ import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Consumer;
 
 /** Runs a rig through time: from cold along its schedule to rest, or from hot with the heat off until everything is safe. */
 public final class RunSimulator {
@@ -66,14 +67,30 @@ public final class RunSimulator {
         return cooldown(model, cancel, progress, 1, new Rosenbrock()).result();
     }
 
-    /** A result with the state it ended in. */
-    record Outcome(RunResult result, double[] state) {}
+    /** A result with the state it ended in, what was watched and when it ended. */
+    record Outcome(RunResult result, double[] state, RunWatches watches, double endS) {}
+
+    /**
+     * What a run follows.
+     *
+     * @param kind what kind of run
+     * @param steps the heat's schedule
+     * @param waterStopsS when the water stops, s; infinity for never
+     * @param longestS longest time after the last change, or the end itself, s
+     * @param toTheEnd true for a run of that very length
+     */
+    record Script(String kind, List<Schedule.Step> steps, double waterStopsS, double longestS, boolean toTheEnd) {
+        static Script of(String kind, List<Schedule.Step> steps, double longestS) {
+            return new Script(kind, steps, Double.POSITIVE_INFINITY, longestS, false);
+        }
+    }
 
     static Outcome warmup(
             PumpModel model, CancelToken cancel, ProgressSink progress, double accuracy, OdeIntegrator integrator) {
         model.jets.allDark();
         RunSimulator simulator = new RunSimulator(model, cancel, progress, accuracy, integrator);
-        return simulator.run("warmup", model.rig.schedule().steps(), model.coldState(), LONGEST_WARMUP_S);
+        return simulator.run(
+                Script.of("warmup", model.rig.schedule().steps(), LONGEST_WARMUP_S), model.coldState(), watches -> {});
     }
 
     static Outcome cooldown(
@@ -81,21 +98,37 @@ public final class RunSimulator {
         SteadySolver hot = new SteadySolver(model);
         hot.steady();
         RunSimulator simulator = new RunSimulator(model, cancel, progress, accuracy, integrator);
-        return simulator.run("cooldown", List.of(new Schedule.Power(0, 0)), hot.state(), LONGEST_COOLDOWN_S);
+        Script script = Script.of("cooldown", List.of(new Schedule.Power(0, 0)), LONGEST_COOLDOWN_S);
+        return simulator.run(script, hot.state(), watches -> {});
     }
 
-    private Outcome run(String kind, List<Schedule.Step> steps, double[] start, double longest) {
+    /** A run with a fault, to the end of its script or until the oil is gone or out of every known range. */
+    static Outcome drill(
+            PumpModel model,
+            Script script,
+            double[] start,
+            Consumer<RunWatches> more,
+            CancelToken cancel,
+            ProgressSink progress) {
+        return new RunSimulator(model, cancel, progress, 1, new Rosenbrock()).run(script, start, more);
+    }
+
+    private Outcome run(Script script, double[] start, Consumer<RunWatches> more) {
+        String kind = script.kind();
         model.modesChanged();
-        RunSystem system = new RunSystem(model, steps);
+        RunSystem system = new RunSystem(model, script.steps(), script.waterStopsS());
         boolean cooling = kind.equals("cooldown");
         RunWatches watches = new RunWatches(model, start, cooling);
+        more.accept(watches);
         RestDetector rest = new RestDetector(model, system.lastChangeS());
-        watches.add(
-                "end",
-                "",
-                EventDirection.FALLING,
-                cooling ? this::unsafe : (t, y) -> rest.isReached() ? -1 : 1,
-                (t, y, rising) -> EventAction.STOP);
+        if (!script.toTheEnd()) {
+            watches.add(
+                    "end",
+                    "",
+                    EventDirection.FALLING,
+                    cooling ? this::unsafe : (t, y) -> rest.isReached() ? -1 : 1,
+                    (t, y, rising) -> EventAction.STOP);
+        }
         SeriesRecorder recorder = new SeriesRecorder(model, system, rest);
         OdeDriver driver = new OdeDriver(system, integrator, tolerances())
                 .stopPoints(system.stopPoints())
@@ -106,32 +139,30 @@ public final class RunSimulator {
                 .eventTolerance(0.01)
                 .unseenSpan(RunWatch.HOLD_S);
         watches.settleAtStart(start);
-        OdeOutcome outcome = driver.run(0, start, system.lastChangeS() + longest);
+        OdeOutcome outcome =
+                driver.run(0, start, script.toTheEnd() ? script.longestS() : system.lastChangeS() + script.longestS());
         EnergyBalance balance = balance(start, outcome.state());
-        if (!(balance.closureRelative() <= CLOSURE_LIMIT)) {
-            throw new ComputationException(Message.of(
-                    MessageKey.ENERGY_NOT_CLOSED,
-                    "the " + kind,
-                    Double.toString(balance.closureRelative()),
-                    Double.toString(CLOSURE_LIMIT)));
-        }
+        requireClosed("the " + kind, balance.closureRelative());
+        requireClosed("the water supply", supplyClosure(start, outcome.state()));
         boolean ended = outcome.stoppedBy() != null;
         RunResult result = new RunResult(
                 kind,
-                new RunEvents(model, watches, steps, cooling, outcome.time(), ended).list(),
+                script.toTheEnd()
+                        ? DrillEvents.of(model, watches, script)
+                        : new RunEvents(model, watches, script.steps(), cooling, outcome.time(), ended).list(),
                 recorder.series(),
                 recorder.column(),
                 balance,
                 assumptions(cooling),
                 statistics(outcome.statistics()));
-        return new Outcome(result, outcome.state());
+        return new Outcome(result, outcome.state(), watches, outcome.time());
     }
 
     private Tolerances tolerances() {
         StateLayout at = model.layout;
         double[] absolute = new double[at.size];
         Arrays.fill(absolute, 1e-4 * accuracy);
-        for (int i = 0; i < at.fill; i++) {
+        for (int i = 0; i < at.quadratures; i++) {
             if (at.isTemperature(i) || (i == at.source && at.sourceSize > 0)) {
                 boolean cell = i >= at.column && i < at.walls;
                 absolute[i] = (cell ? CELL_TOLERANCE_K : STORE_TOLERANCE_K) * accuracy;
@@ -162,6 +193,25 @@ public final class RunSimulator {
         double scale = Math.max(1, Math.max(Math.abs(in), Math.abs(stored)));
         return new EnergyBalance(
                 in, water, air, foreline, stored, Math.abs(in - water - air - foreline - stored) / scale);
+    }
+
+    private static void requireClosed(String what, double closure) {
+        if (!(closure <= CLOSURE_LIMIT)) {
+            throw new ComputationException(Message.of(
+                    MessageKey.ENERGY_NOT_CLOSED, what, Double.toString(closure), Double.toString(CLOSURE_LIMIT)));
+        }
+    }
+
+    /** What the supply took up, less what it stored and its chiller removed, relative to what went through it. */
+    private double supplyClosure(double[] start, double[] end) {
+        StateLayout at = model.layout;
+        if (at.supplySize == 0) {
+            return 0;
+        }
+        double in = end[at.quadrature(Quadrature.STREAM)] + end[at.quadrature(Quadrature.SUPPLY_GAIN)];
+        double removed = end[at.quadrature(Quadrature.CHILLER)];
+        double stored = model.supply.storedJ(end, at.supply) - model.supply.storedJ(start, at.supply);
+        return Math.abs(in - removed - stored) / Math.max(1, Math.abs(in) + Math.abs(removed));
     }
 
     private static List<String> assumptions(boolean cooling) {

@@ -3,21 +3,36 @@ package boilwright.thermal;
 import boilwright.numerics.OdeSystem;
 import boilwright.rig.Schedule;
 import java.util.List;
+import java.util.stream.DoubleStream;
 
 /** A model that follows a schedule: levels change at stop points only. */
 final class RunSystem implements OdeSystem {
     private final PumpModel model;
     private final List<Schedule.Step> steps;
+    private final double waterStopsS;
     private int level = -1;
 
     RunSystem(PumpModel model, List<Schedule.Step> steps) {
+        this(model, steps, Double.POSITIVE_INFINITY);
+    }
+
+    /**
+     * Follows a schedule with water that stops.
+     *
+     * @param model the model
+     * @param steps the schedule
+     * @param waterStopsS when the water stops, s; infinity for never
+     */
+    RunSystem(PumpModel model, List<Schedule.Step> steps, double waterStopsS) {
         this.model = model;
         this.steps = steps;
+        this.waterStopsS = waterStopsS;
         follow(0);
     }
 
     /** Sets the source to the level that holds at t. */
     private void follow(double t) {
+        model.water.setRunning(t < waterStopsS);
         int now = 0;
         while (now + 1 < steps.size() && steps.get(now + 1).atS() <= t) {
             now++;
@@ -29,11 +44,16 @@ final class RunSystem implements OdeSystem {
     }
 
     double lastChangeS() {
-        return steps.get(steps.size() - 1).atS();
+        double heat = steps.get(steps.size() - 1).atS();
+        return waterStopsS < Double.POSITIVE_INFINITY ? Math.max(heat, waterStopsS) : heat;
     }
 
     double[] stopPoints() {
-        return steps.stream().mapToDouble(Schedule.Step::atS).filter(t -> t > 0).toArray();
+        return DoubleStream.concat(steps.stream().mapToDouble(Schedule.Step::atS), DoubleStream.of(waterStopsS))
+                .filter(t -> t > 0 && t < Double.POSITIVE_INFINITY)
+                .sorted()
+                .distinct()
+                .toArray();
     }
 
     @Override

@@ -80,6 +80,17 @@ final class RunWatches {
                         return EventAction.RESTART;
                     });
         }
+        if (model.supply.switches()) {
+            add(
+                    "chiller",
+                    "",
+                    EventDirection.RISING,
+                    (t, y) -> model.supply.switchExcess(y, model.layout.supply),
+                    (t, y, rising) -> {
+                        model.supply.toggle();
+                        return EventAction.RESTART;
+                    });
+        }
         if (model.layout.sourceSize == 2) {
             add(
                     "cartridge-hot",

@@ -2,6 +2,7 @@ package boilwright.thermal;
 
 import boilwright.numerics.StepHandler;
 import boilwright.numerics.StepInterpolant;
+import boilwright.rig.Supply;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -75,7 +76,12 @@ final class SeriesRecorder implements StepHandler {
             add("capK", "cap", TimeSeries.Kind.TEMPERATURE, 0, y -> y[at.walls + model.wallGeometry.cap]);
         }
         if (model.water.count > 0) {
-            add("waterOutK", "water out", TimeSeries.Kind.TEMPERATURE, 0, y -> y[at.water + at.waterCount - 1]);
+            add(
+                    "waterOutK",
+                    "water out",
+                    TimeSeries.Kind.TEMPERATURE,
+                    0,
+                    y -> model.water.outletK(y, at.water, model.supply.enteringK(y, at.supply)));
         }
         add("boilerPressurePa", "boiler pressure", TimeSeries.Kind.PRESSURE, 0, y -> model.column.boilerPa());
         add("vapourFlowKgPerS", "vapour", TimeSeries.Kind.FLOW, 0, y -> model.column.flow());
@@ -98,14 +104,27 @@ final class SeriesRecorder implements StepHandler {
                 "heat delivered",
                 TimeSeries.Kind.HEAT,
                 0,
-                y -> rates[at.quadrature(StateLayout.Quadrature.IN)]);
+                y -> rates[at.quadrature(StateLayout.Quadrature.IN)] - model.water.loadW());
         add("heatToWaterW", "heat to water", TimeSeries.Kind.HEAT, 0, y -> model.toWaterW());
         add("heatToAirW", "heat to air", TimeSeries.Kind.HEAT, 0, y -> model.toAirW());
+        supply(at);
         add("dissolvedGasFraction", "gas left in the oil", TimeSeries.Kind.GAS, 0, y -> y[at.gas]);
         add("oilMassKg", "oil", TimeSeries.Kind.MASS, 0, y -> y[at.oilMass]);
         if (model.source.size() == 2) {
             add("cartridgeTemperatureK", "cartridge", TimeSeries.Kind.TEMPERATURE, 0, y -> y[at.source]);
             add("fuelMassKg", "fuel", TimeSeries.Kind.MASS, 0, y -> y[at.source + 1]);
+        }
+    }
+
+    private void supply(StateLayout at) {
+        if (at.supplySize > 0) {
+            add("waterInK", "water in", TimeSeries.Kind.TEMPERATURE, 0, y -> y[at.supply]);
+        }
+        if (model.rig.cooling().supply() instanceof Supply.Chiller) {
+            add("chillerW", "chiller", TimeSeries.Kind.HEAT, 0, y -> model.supply.removedW());
+        }
+        if (at.supplySize > 1) {
+            add("iceKg", "ice", TimeSeries.Kind.MASS, 0, y -> y[at.supply + 1]);
         }
     }
 

@@ -8,7 +8,13 @@ final class StateLayout {
         WATER,
         AIR,
         FORELINE,
-        SOURCE_INPUT
+        SOURCE_INPUT,
+        /** What a chiller removes from the supply. */
+        CHILLER,
+        /** What pump and room bring into the supply. */
+        SUPPLY_GAIN,
+        /** What the stream brings back to the supply. */
+        STREAM
     }
 
     final int boilerWall = 0;
@@ -24,10 +30,12 @@ final class StateLayout {
     final int water;
     final int waterCount;
     final int fill;
+    final int supply;
+    final int supplySize;
     final int quadratures;
     final int size;
 
-    StateLayout(int sourceSize, int cells, int wallCount, int waterCount) {
+    StateLayout(int sourceSize, int cells, int wallCount, int waterCount, int supplySize) {
         this.sourceSize = sourceSize;
         this.cells = cells;
         this.wallCount = wallCount;
@@ -36,7 +44,9 @@ final class StateLayout {
         walls = column + cells;
         water = walls + wallCount;
         fill = water + waterCount;
-        quadratures = fill + waterCount;
+        this.supplySize = supplySize;
+        supply = fill + waterCount;
+        quadratures = supply + supplySize;
         size = quadratures + Quadrature.values().length;
     }
 
@@ -46,6 +56,11 @@ final class StateLayout {
 
     /** True for states that are temperatures of walls, cells, oil or water. */
     boolean isTemperature(int i) {
-        return i == boilerWall || i == oil || (i >= column && i < fill);
+        return i == boilerWall || i == oil || (i >= column && i < fill) || (i == supply && supplySize > 0);
+    }
+
+    /** True for states that are temperatures of water, in the circuit or behind it. */
+    boolean isWater(int i) {
+        return (i >= water && i < fill) || (i == supply && supplySize > 0);
     }
 }

@@ -4,7 +4,7 @@ package boilwright.thermal;
 final class StateNames {
     private StateNames() {}
 
-    static String of(StateLayout layout, SourceBlock source, int i) {
+    static String of(StateLayout layout, SourceBlock source, SupplyBlock supply, int i) {
         if (i == layout.boilerWall) {
             return "boiler wall temperature";
         } else if (i == layout.oil) {
@@ -21,8 +21,10 @@ final class StateNames {
             return "temperature of body wall " + (i - layout.walls + 1);
         } else if (i < layout.fill) {
             return "water temperature " + (i - layout.water + 1);
-        } else if (i < layout.quadratures) {
+        } else if (i < layout.supply) {
             return "water level " + (i - layout.fill + 1);
+        } else if (i < layout.quadratures) {
+            return supply.stateName(i - layout.supply);
         }
         return StateLayout.Quadrature.values()[i - layout.quadratures].name().toLowerCase(java.util.Locale.ROOT)
                 + " energy";

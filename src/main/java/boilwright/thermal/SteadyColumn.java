@@ -13,6 +13,11 @@ import boilwright.numerics.DenseLu;
 final class SteadyColumn {
     private static final int MOST_ROUNDS = 400;
     private static final double FIRST_PSEUDO_STEP_S = 100;
+    /** The lightest cells react in tenths of a second. */
+    private static final double SHORTEST_PSEUDO_STEP_S = 0.01;
+
+    private static final double SHORTENING = 10;
+    private static final double LENGTHENING = 5;
     /** Heat left over that counts as none, relative to what the vapour carries. */
     private static final double CLOSED = 1e-9;
 
@@ -46,10 +51,11 @@ final class SteadyColumn {
     private final double[] change;
     private double capSlope;
     private final double[] from;
+    private final double[] fromHeat;
     private final double[] fromSaturationK;
     private final boolean[] dry;
-    private double largestMove;
     private double[][] whole;
+    private double[][] implicit;
     private DenseLu elimination;
 
     SteadyColumn(PumpModel model) {
@@ -71,77 +77,115 @@ final class SteadyColumn {
         tSigma = new double[n];
         change = new double[n];
         from = new double[n];
+        fromHeat = new double[n];
         fromSaturationK = new double[n];
         dry = new boolean[n];
     }
 
     /**
-     * Brings the cells of y to rest; oil temperature and walls in y are kept.
+     * Brings the cells of y to rest; oil temperature and walls in y are kept. At rest means that the heats balance: a small
+     * step says nothing by itself, since steps are also cut short.
      *
      * @param y state; the column's part is the starting guess
      * @return rounds needed
      */
     int settle(double[] y) {
-        double pseudoStep = Double.POSITIVE_INFINITY;
         startBelowSaturation(y);
         double norm = norm(y);
+        for (int round = 1; round <= ELIMINATION_ROUNDS; round++) {
+            if (closed(norm)) {
+                return round;
+            }
+            assemble(y);
+            solve();
+            leave(y);
+            norm = step(y, norm, round > NEWTON_ROUNDS ? MOST_HALVINGS : 0);
+        }
+        return march(y, norm);
+    }
+
+    private boolean closed(double norm) {
+        return norm <= CLOSED * (model.column.flow() * model.column.latentHeat() + 1);
+    }
+
+    /**
+     * Implicit march in pseudo time with the whole Jacobian, pressure included. A step counts when less is left over of its
+     * own equation than was out of balance before it; else it is taken again, shorter.
+     */
+    private int march(double[] y, double found) {
+        double norm = found;
+        double pseudoStep = FIRST_PSEUDO_STEP_S;
         for (int round = 1; round <= MOST_ROUNDS; round++) {
-            double scale = model.column.flow() * model.column.latentHeat() + 1;
-            if (norm <= CLOSED * scale) {
-                return round;
+            if (closed(norm)) {
+                return ELIMINATION_ROUNDS + round;
             }
-            assemble(y, pseudoStep);
-            if (round <= ELIMINATION_ROUNDS || !solveWhole(y, pseudoStep)) {
-                solve();
+            assemble(y);
+            leave(y);
+            differentiate(y);
+            double after = marchStep(y, pseudoStep);
+            while (!(leftOver(y, pseudoStep) < norm) && pseudoStep > SHORTEST_PSEUDO_STEP_S) {
+                pseudoStep /= SHORTENING;
+                after = marchStep(y, pseudoStep);
             }
-            System.arraycopy(y, start, from, 0, n);
-            System.arraycopy(model.column.cellSaturationK, 0, fromSaturationK, 0, n);
-            markDry();
-            double best = step(y, norm, round > NEWTON_ROUNDS ? MOST_HALVINGS : 0);
-            if (round > NEWTON_ROUNDS) {
-                boolean better = best < norm;
-                pseudoStep = Double.isInfinite(pseudoStep)
-                        ? (better ? pseudoStep : FIRST_PSEUDO_STEP_S)
-                        : pseudoStep * (better ? 3 : 0.2);
-            }
-            norm = best;
-            if (largestMove < 1e-10) {
-                return round;
-            }
+            pseudoStep *= leftOver(y, pseudoStep) < norm / 2 ? LENGTHENING : 1;
+            norm = after;
         }
         throw new ComputationException(Message.of(
                 MessageKey.COLUMN_NOT_AT_REST,
                 Double.toString(y[model.layout.oil] - 273.15),
-                Integer.toString(MOST_ROUNDS)));
+                Integer.toString(ELIMINATION_ROUNDS + MOST_ROUNDS)));
     }
 
-    /** Changes from the whole Jacobian by differences, pressure included; false when it cannot be inverted. */
-    private boolean solveWhole(double[] y, double pseudoStep) {
+    /** Keeps the temperatures, heats and saturation from which a step leaves. */
+    private void leave(double[] y) {
+        System.arraycopy(y, start, from, 0, n);
+        System.arraycopy(heat, 0, fromHeat, 0, n);
+        System.arraycopy(model.column.cellSaturationK, 0, fromSaturationK, 0, n);
+        markDry();
+    }
+
+    /** Slopes of all heats in all temperatures, by differences towards the colder side. */
+    private void differentiate(double[] y) {
         if (whole == null) {
             whole = new double[n][n];
+            implicit = new double[n][n];
             elimination = new DenseLu(n);
         }
         for (int j = 0; j < n; j++) {
-            double kept = y[start + j];
-            y[start + j] = kept - DIFFERENCE_K;
+            y[start + j] = from[j] - DIFFERENCE_K;
             model.column.solve(y[model.layout.oil], y, start, model.forelinePa);
-            model.columnHeat(y, change);
-            y[start + j] = kept;
+            model.columnHeat(y, heat);
+            y[start + j] = from[j];
             for (int i = 0; i < n; i++) {
-                whole[i][j] = (heat[i] - change[i]) / DIFFERENCE_K;
+                whole[i][j] = (fromHeat[i] - heat[i]) / DIFFERENCE_K;
             }
-            whole[j][j] -= model.geometry.heatCapacity[j] / pseudoStep;
         }
         model.modesChanged();
-        model.solveFlows(y);
-        if (!elimination.factor(whole)) {
-            return false;
+    }
+
+    /** One implicit step from where the column was left; returns what is then out of balance, W. */
+    private double marchStep(double[] y, double pseudoStep) {
+        for (int i = 0; i < n; i++) {
+            System.arraycopy(whole[i], 0, implicit[i], 0, n);
+            implicit[i][i] -= model.geometry.heatCapacity[i] / pseudoStep;
+            change[i] = -fromHeat[i];
         }
+        if (elimination.factor(implicit)) {
+            elimination.solve(change);
+        } else {
+            solve();
+        }
+        apply(y, 1);
+        return norm(y);
+    }
+
+    /** What the implicit step's equation leaves over, W. */
+    private double leftOver(double[] y, double pseudoStep) {
+        double left = 0;
         for (int j = 0; j < n; j++) {
-            change[j] = -heat[j];
+            left += Math.abs(heat[j] - model.geometry.heatCapacity[j] * (y[start + j] - from[j]) / pseudoStep);
         }
-        elimination.solve(change);
-        return true;
+        return left;
     }
 
     /** Goes the whole way, or half and half again as long as that leaves more heat unbalanced than before. */
@@ -185,17 +229,14 @@ final class SteadyColumn {
         }
     }
 
-    private void assemble(double[] y, double pseudoStep) {
+    private void assemble(double[] y) {
         double film = 0;
         VapourColumn column = model.column;
         for (int j = n - 1; j >= 0; j--) {
             double gain = column.vapourEnthalpy() - column.cellLiquidEnthalpy(j);
             double c = column.liquidSpecificHeat();
             double slope = MarchSlopes.takeSlope(column.march, model.geometry.innerAreaM2[j], j);
-            double d = slope * gain
-                    - (column.cellTake[j] + film) * c
-                    - model.cellToBodySlope(j, y[start + j])
-                    - model.geometry.heatCapacity[j] / pseudoStep;
+            double d = slope * gain - (column.cellTake[j] + film) * c - model.cellToBodySlope(j, y[start + j]);
             above[j] = 0;
             fromBelow[j] = 0;
             filmStep[j] = 0;
@@ -308,7 +349,6 @@ final class SteadyColumn {
 
     /** Moves the temperatures by a share of the change, never past saturation in one go unless the cell is to be dry. */
     private void apply(double[] y, double share) {
-        largestMove = 0;
         double low = model.fluid.lowestTemperature() + 1;
         // a cell is no hotter than oil, room and the hottest wall: its neighbour may face another wall than it does
         double high = Math.max(y[model.layout.oil], model.roomK) + 1;
@@ -329,7 +369,6 @@ final class SteadyColumn {
                 }
             }
             next = Math.max(low, Math.min(high, next));
-            largestMove = Math.max(largestMove, Math.abs(next - old));
             y[start + j] = next;
         }
     }

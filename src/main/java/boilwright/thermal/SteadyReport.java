@@ -40,7 +40,7 @@ final class SteadyReport {
         double toWater = model.toWaterW();
         double toAir = model.toAirW();
         double toForeline = model.walls.lossKgPerS() * model.column.latentHeat();
-        double closure = Math.abs(faceHeatW - toWater - toAir - toForeline)
+        double closure = Math.abs(faceHeatW + model.water.loadW() - toWater - toAir - toForeline)
                 / Math.max(1, Math.max(Math.abs(faceHeatW), toWater + toAir));
         double lowest = model.jets.criticalBacking(model.column.stagePa[0]);
         boolean topLit = model.jets.isLit(model.jets.stages - 1);
@@ -71,7 +71,8 @@ final class SteadyReport {
                 model.walls.lossKgPerS(),
                 meanReturn(model),
                 model.water.flows()
-                        ? OptionalDouble.of(y[layout.water + layout.waterCount - 1])
+                        ? OptionalDouble.of(
+                                model.water.outletK(y, layout.water, model.supply.enteringK(y, layout.supply)))
                         : OptionalDouble.empty(),
                 model.wallGeometry.cap < 0
                         ? OptionalDouble.empty()
@@ -86,6 +87,8 @@ final class SteadyReport {
                 part(y, layout.column, layout.cells),
                 list(model.column.cellPa),
                 stages(model, y),
+                WaterReport.of(model, work),
+                model.water.flow(),
                 closure,
                 assumptions(model));
     }

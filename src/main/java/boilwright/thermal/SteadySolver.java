@@ -180,14 +180,13 @@ public final class SteadySolver {
         if (!triesAllAtOnce) {
             return false;
         }
-        if (!near) {
+        boolean solved = near && solve(throat, SteadyNewton.Way.NEAR);
+        if (!solved) {
             System.arraycopy(cold, 0, y, 0, y.length);
-            newton.start(y);
+            solved = solveFromStart(throat);
         }
-        boolean solved = throat < 0 ? newton.rest(y, near) : newton.fullFlow(y, throat, near);
-        if (solved && !model.water.flows() && dryStandingWater()) {
-            model.modesChanged();
-            solved = throat < 0 ? newton.rest(y, false) : newton.fullFlow(y, throat, false);
+        if (solved && !model.water.flowsEverywhere() && dryStandingWater()) {
+            solved = solve(throat, SteadyNewton.Way.HASTY) || solveFromStart(throat);
         }
         if (!solved || !(y[model.layout.oil] < highestOilK())) {
             return false;
@@ -195,6 +194,21 @@ public final class SteadySolver {
         faceHeat();
         double excess = model.source.steadyDeliveredW(faceK, y[model.layout.oil]) - faceHeatW;
         return throat >= 0 || Math.abs(excess) <= BALANCED * Math.max(1, Math.abs(faceHeatW));
+    }
+
+    /** In haste, then with care; levels of standing water stay as they are. */
+    private boolean solveFromStart(int throat) {
+        newton.start(y);
+        if (solve(throat, SteadyNewton.Way.HASTY)) {
+            return true;
+        }
+        newton.start(y);
+        return solve(throat, SteadyNewton.Way.CAREFUL);
+    }
+
+    private boolean solve(int throat, SteadyNewton.Way way) {
+        model.modesChanged();
+        return throat < 0 ? newton.rest(y, way) : newton.fullFlow(y, throat, way);
     }
 
     private double highestOilK() {
@@ -247,7 +261,7 @@ public final class SteadySolver {
 
     private void settleFrom() {
         settle();
-        if (!model.water.flows() && dryStandingWater()) {
+        if (!model.water.flowsEverywhere() && dryStandingWater()) {
             settle();
         }
         faceHeat();
@@ -288,7 +302,7 @@ public final class SteadySolver {
     private boolean dryStandingWater() {
         boolean dried = false;
         for (int i = 0; i < model.water.count; i++) {
-            if (model.water.boilingW(y[model.layout.water + i]) > 0) {
+            if (!model.water.flows(i) && model.water.boilingW(y[model.layout.water + i]) > 0) {
                 y[model.layout.fill + i] = 0;
                 dried = true;
             }

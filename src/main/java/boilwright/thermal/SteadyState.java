@@ -1,5 +1,6 @@
 package boilwright.thermal;
 
+import boilwright.water.OperatingPoint;
 import java.util.List;
 import java.util.OptionalDouble;
 
@@ -36,6 +37,8 @@ import java.util.OptionalDouble;
  * @param columnK temperatures of the column cells, K
  * @param columnPa static pressures in the column cells, Pa
  * @param stages the jets, bottom to top
+ * @param elements the elements of the cooling circuit, in the order of the rig
+ * @param flow water through the circuit
  * @param closureRelative energy balance left over, relative to the heat delivered
  * @param assumptions what was assumed, whole sentences
  */
@@ -69,6 +72,8 @@ public record SteadyState(
         List<Double> columnK,
         List<Double> columnPa,
         List<StageState> stages,
+        List<ElementState> elements,
+        OperatingPoint flow,
         double closureRelative,
         List<String> assumptions) {
     public SteadyState {
@@ -76,6 +81,17 @@ public record SteadyState(
         columnK = List.copyOf(columnK);
         columnPa = List.copyOf(columnPa);
         stages = List.copyOf(stages);
+        elements = List.copyOf(elements);
         assumptions = List.copyOf(assumptions);
+    }
+
+    /** Hottest water between two elements or at the outlet, K, before a hose cools it again; empty without water flow. */
+    public OptionalDouble hottestWaterK() {
+        return waterOutK.isEmpty() || elements.isEmpty()
+                ? waterOutK
+                : elements.stream()
+                        .filter(e -> e.massFlowKgPerS() > 0)
+                        .mapToDouble(ElementState::outletK)
+                        .max();
     }
 }

@@ -37,7 +37,8 @@ final class SteadyWalls {
     // the wall under way
     private double[] y;
     private int node;
-    private double upstreamK;
+    private double upstreamEnthalpy;
+    private final double[] upstreamRange = new double[2];
     private double trialWallK;
     private double waterK;
 
@@ -93,6 +94,7 @@ final class SteadyWalls {
         if (g.lower >= 0) {
             largest = Math.max(largest, balance(g.lower));
         }
+        largest = Math.max(largest, hoses());
         chain();
         if (g.cap >= 0) {
             change[g.cap] = -net[g.cap] / slope[g.cap];
@@ -121,7 +123,9 @@ final class SteadyWalls {
     /** Net heat of wall w at its temperature and how it falls with it; settles its water. Returns the water's change, K. */
     private double balance(int w) {
         node = model.nodeOfWall(w);
-        upstreamK = node < 0 ? model.roomK : model.water.upstreamK(node, y, layout.water);
+        if (node >= 0) {
+            upstream();
+        }
         double wallK = y[layout.walls + w];
         double warmer = own(w, wallK + SLOPE_STEP_K);
         double here = own(w, wallK);
@@ -152,7 +156,7 @@ final class SteadyWalls {
             double fill = y[layout.fill + node];
             trialWallK = wallK;
             settleWater();
-            heat -= fill * model.wallToWater(node, wallK, waterK);
+            heat -= fill * model.water.fromWallW(node, wallK, waterK);
             bare = model.water.isJacket(node) ? 1 - fill : 1;
         }
         return heat - model.wallToAirW(w, wallK, bare);
@@ -202,17 +206,42 @@ final class SteadyWalls {
                 - model.boiler.outsideLossW(wallK, false, model.source.coversHeatedArea());
     }
 
+    private void upstream() {
+        double enteringK = model.supply.enteringK(y, layout.supply);
+        upstreamEnthalpy = model.water.upstreamEnthalpy(node, y, layout.water, enteringK);
+        model.water.upstreamRange(node, y, layout.water, enteringK, upstreamRange);
+    }
+
+    /** Settles the water that touches no wall; returns its largest change, K. */
+    private double hoses() {
+        double largest = 0;
+        for (int i = 0; i < layout.waterCount; i++) {
+            if (model.water.wall(i) < 0) {
+                node = i;
+                upstream();
+                trialWallK = upstreamRange[1];
+                settleWater();
+                largest = Math.max(largest, Math.abs(waterK - y[layout.water + i]));
+                y[layout.water + i] = waterK;
+            }
+        }
+        return largest;
+    }
+
     private void settleWater() {
-        double low = Math.max(Water.LOWEST_K, Math.min(Math.min(upstreamK, trialWallK), model.roomK) - 1);
-        double high = Math.min(Water.HIGHEST_K, Math.max(Math.max(upstreamK, trialWallK), model.roomK) + 1);
+        double coldest = Math.min(Math.min(upstreamRange[0], trialWallK), model.roomK) - 1;
+        double hottest = Math.max(Math.max(upstreamRange[1], trialWallK), model.roomK) + 1;
+        double low = Math.max(Water.LOWEST_K, coldest);
+        double high = model.water.loadW(node) > 0 ? Water.HIGHEST_K : Math.min(Water.HIGHEST_K, hottest);
         waterK = Roots.bracketed(waterBalance, low, high, ROOT_TOLERANCE, 0, "water at rest");
     }
 
     private double waterBalance(double t) {
         double fill = y[layout.fill + node];
-        return fill * model.wallToWater(node, trialWallK, t)
-                - model.water.shellLossW(node, t)
-                - model.water.streamW(upstreamK, t)
+        return fill * model.water.fromWallW(node, trialWallK, t)
+                + model.water.loadW(node)
+                - model.water.toRoomW(node, t)
+                - model.water.streamW(node, upstreamEnthalpy, t)
                 - model.water.boilingW(t);
     }
 }

@@ -23,6 +23,7 @@ final class VapourColumn {
     private static final int REMEMBERED = 4;
 
     private static final double BESIDE = 1e-5;
+    private static final int BESIDE_TRIALS = 4;
 
     private final TabulatedFluid fluid;
     private final ColumnGeometry geometry;
@@ -39,6 +40,9 @@ final class VapourColumn {
     private final double[][] temperatures;
     private int oldest;
     private double root;
+    /** Slope of what is left of the flow, for the next solution beside the last one; else not a number. */
+    private double besideSlope = Double.NaN;
+
     private double flow;
 
     VapourColumn(Rig rig, TabulatedFluid fluid, ParameterValues parameters, ColumnGeometry geometry) {
@@ -118,11 +122,40 @@ final class VapourColumn {
             return;
         }
         double known = rootOf(oilK, state, columnStart);
-        flow = Double.isNaN(known) ? findFlow() : march.march(known);
-        if (Double.isNaN(known)) {
-            remember(oilK, state, columnStart);
+        if (!Double.isNaN(known)) {
+            root = known;
+            flow = march.march(known);
+        } else {
+            flow = flowBeside();
+            if (Double.isNaN(flow)) {
+                flow = findFlow();
+                remember(oilK, state, columnStart);
+            }
         }
         march.fillAbove();
+    }
+
+    /**
+     * Tells that the next state to solve lies a hair beside the last one. Its root is then sought from there, and not
+     * remembered: what is asked later must not depend on it.
+     *
+     * @param slope how the flow less what is taken changes with the flow, at the last root; not a number ends it
+     */
+    void beside(double slope) {
+        besideSlope = slope;
+    }
+
+    /** What is taken at the root next to the last one, kg/s; not a number when the way there is not that short. */
+    private double flowBeside() {
+        double m = root;
+        for (int round = 0; round < BESIDE_TRIALS && m > 0 && !Double.isNaN(besideSlope); round++) {
+            double taken = march.march(m);
+            if (Math.abs(m - taken) <= ROOT_TOLERANCE * m) {
+                return taken;
+            }
+            m -= (m - taken) / besideSlope;
+        }
+        return Double.NaN;
     }
 
     /** The root for exactly this state when it was solved lately, else NaN: the same bits as if it were sought again. */
@@ -169,7 +202,8 @@ final class VapourColumn {
             } else {
                 low = m;
             }
-            if (high - low <= ROOT_TOLERANCE * high) {
+            // to the last digit: what is taken can be ten million times as steep as the flow
+            if (high - low <= 2 * Math.ulp(high)) {
                 return taken;
             }
             double next = round == 0

@@ -12,6 +12,7 @@ public enum Dimension {
     MASS("kg"),
     MASS_FLOW("kg/s"),
     VOLUME_FLOW("m3/s"),
+    SPEED("m/s"),
     /** Pressure of gas, vapour or water, and mechanical stress. */
     PRESSURE("Pa"),
     TEMPERATURE("K"),

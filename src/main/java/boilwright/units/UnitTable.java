@@ -112,6 +112,10 @@ public final class UnitTable {
         massFlow.add(KILOGRAM.divide(SECOND), "kg/s").add(GRAM.divide(SECOND), "g/s");
         massFlow.add(GRAM.divide(MINUTE), "g/min").add(GRAM.divide(HOUR), "g/h");
         massFlow.add(KILOGRAM.divide(HOUR), "kg/h").close();
+        Rows speed = new Rows(Dimension.SPEED, METRE.divide(SECOND));
+        speed.add(METRE.divide(SECOND), "m/s").add(CENTI(METRE).divide(SECOND), "cm/s");
+        speed.add(KILO(METRE).divide(HOUR), "km/h").add(FOOT.divide(MINUTE), "ft/min");
+        speed.close();
     }
 
     private static void pressures() {

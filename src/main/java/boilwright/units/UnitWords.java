@@ -35,6 +35,8 @@ final class UnitWords {
             Map.entry("gallons", List.of("gal")),
             Map.entry("gpm", List.of("gal/min")),
             Map.entry("lpm", List.of("L/min")),
+            Map.entry("fpm", List.of("ft/min")),
+            Map.entry("kph", List.of("km/h")),
             Map.entry("\u00b5m", List.of("um")),
             Map.entry("\u03bcm", List.of("um")),
             Map.entry("micron", List.of("um")),

@@ -41,7 +41,12 @@ class ArrowsTest {
     @Test
     void looksAtEveryPackage() {
         assertThat(MAIN.stream().map(JavaClass::getPackageName).distinct())
-                .contains("boilwright.errors", "boilwright.rig.file", "boilwright.thermal", "boilwright.commandline");
+                .contains(
+                        "boilwright.errors",
+                        "boilwright.rig.file",
+                        "boilwright.water",
+                        "boilwright.thermal",
+                        "boilwright.commandline");
     }
 
     static final ArchRule ARROWS_POINT_ONE_WAY = layeredArchitecture()
@@ -58,6 +63,8 @@ class ArrowsTest {
             .definedBy("boilwright.estimate..")
             .layer("thermal")
             .definedBy("boilwright.thermal..")
+            .layer("water")
+            .definedBy("boilwright.water..")
             .layer("heattransfer")
             .definedBy("boilwright.heattransfer..")
             .layer("gasflow")
@@ -84,21 +91,24 @@ class ArrowsTest {
             .mayOnlyBeAccessedByLayers("answers", "report", "dashboard", "commandline")
             .whereLayer("thermal")
             .mayOnlyBeAccessedByLayers("estimate", "answers", "report", "dashboard", "commandline")
+            .whereLayer("water")
+            .mayOnlyBeAccessedByLayers("thermal", "estimate", "answers", "report", "dashboard", "commandline")
             .whereLayer("heattransfer")
-            .mayOnlyBeAccessedByLayers("thermal", "answers")
+            .mayOnlyBeAccessedByLayers("water", "thermal", "answers")
             .whereLayer("gasflow")
-            .mayOnlyBeAccessedByLayers("thermal", "answers")
+            .mayOnlyBeAccessedByLayers("water", "thermal", "answers")
             .whereLayer("rigfile")
             .mayOnlyBeAccessedByLayers("estimate", "report", "dashboard", "commandline")
             .whereLayer("rig")
             .mayOnlyBeAccessedByLayers(
-                    "rigfile", "estimate", "thermal", "answers", "report", "dashboard", "commandline")
+                    "rigfile", "water", "estimate", "thermal", "answers", "report", "dashboard", "commandline")
             .whereLayer("fluid")
             .mayOnlyBeAccessedByLayers(
                     "rig",
                     "rigfile",
                     "heattransfer",
                     "gasflow",
+                    "water",
                     "thermal",
                     "estimate",
                     "answers",
@@ -110,6 +120,7 @@ class ArrowsTest {
                     "fluid",
                     "heattransfer",
                     "gasflow",
+                    "water",
                     "thermal",
                     "estimate",
                     "answers",

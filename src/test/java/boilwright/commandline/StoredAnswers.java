@@ -1,8 +1,10 @@
 package boilwright.commandline;
 
 import boilwright.answers.CheckAnswer;
+import boilwright.answers.DrillAnswer;
 import boilwright.answers.Margin;
 import boilwright.answers.RunAnswer;
+import boilwright.answers.WaterAnswer;
 import boilwright.estimate.OutsideMeasurements;
 import boilwright.estimate.RankedGuess;
 import boilwright.estimate.RigEstimate;
@@ -13,6 +15,7 @@ import boilwright.report.Samples;
 import boilwright.rig.Rig;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 
 /** Gives the same answers to every rig, or fails in a given way, so that the commands can be tested without the model. */
@@ -69,6 +72,31 @@ final class StoredAnswers implements AnswerSource {
     }
 
     /** Only a rig that is measured through and through: no guesses. */
+    @Override
+    public WaterAnswer water(
+            Rig rig,
+            WorkingFluid fluid,
+            String dataVersion,
+            double sessionS,
+            CancelToken cancel,
+            ProgressSink progress) {
+        ask();
+        return ModelAnswers.INSTANCE.water(rig, fluid, dataVersion, sessionS, cancel, progress);
+    }
+
+    @Override
+    public DrillAnswer drillWater(
+            Rig rig,
+            WorkingFluid fluid,
+            String dataVersion,
+            OptionalDouble atS,
+            double lateS,
+            CancelToken cancel,
+            ProgressSink progress) {
+        ask();
+        return ModelAnswers.INSTANCE.drillWater(rig, fluid, dataVersion, atS, lateS, cancel, progress);
+    }
+
     @Override
     public RigEstimate estimate(OutsideMeasurements measured, WorkingFluid fluid, Set<String> acceptedFields) {
         ask();

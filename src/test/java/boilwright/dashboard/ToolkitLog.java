@@ -8,16 +8,17 @@ import java.util.logging.LogRecord;
 import java.util.logging.Logger;
 
 /** Everything that the toolkit warns of while a test runs, style sheets above all. */
-final class ToolkitLog extends Handler implements AutoCloseable {
+public final class ToolkitLog extends Handler implements AutoCloseable {
     private final Logger logger = Logger.getLogger("javafx");
     private final List<String> warnings = new CopyOnWriteArrayList<>();
 
-    ToolkitLog() {
+    /** Begins to listen. */
+    public ToolkitLog() {
         logger.addHandler(this);
     }
 
     /** What was warned of so far. */
-    List<String> warnings() {
+    public List<String> warnings() {
         return warnings;
     }
 

@@ -77,7 +77,7 @@ class WindowFilesTest {
         open.act(Action.OPEN);
         open.until("opening", () -> session().file().isPresent());
         edit("heatSource.ratedPower", 1000);
-        edit("cooling.flow", 1e-5);
+        edit("cooling.supply.setPoint", 290);
         edit("charge", 4e-4);
         open.act(Action.UNDO);
         open.act(Action.UNDO);

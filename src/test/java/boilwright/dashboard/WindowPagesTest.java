@@ -142,7 +142,7 @@ class WindowPagesTest {
         String file = RigWriter.write(open.window().session().rig());
         type("heatSource.ratedPower", "350 W");
         type("charge", "70 mL");
-        type("cooling.flow", "1 L/min");
+        type("cooling.supply.staticPressure", "3 bar");
         press(KeyCode.Z);
         press(KeyCode.Z);
         press(KeyCode.Z);
@@ -193,7 +193,10 @@ class WindowPagesTest {
                         "stages[1].throatGap",
                         "body.uncooledLowerHeight",
                         "heatSource.limit",
-                        "cooling.elements[0].covers",
+                        "cooling.supply.kind",
+                        "cooling.supply.lineFlowAtOneBar",
+                        "cooling.elements[2].covers",
+                        "cooling.elements[1].flowAtOneBar",
                         "room.pressure",
                         "schedule[2].power",
                         "note");
@@ -222,7 +225,8 @@ class WindowPagesTest {
                         "schedule[0].at",
                         "fluid",
                         "charge",
-                        "cooling.flow",
+                        "cooling.supply.kind",
+                        "cooling.supply.staticPressure",
                         "foreline.pressure",
                         "room.temperature",
                         "part-boiler",

@@ -5,12 +5,15 @@ import static boilwright.estimate.Measured.estimate;
 import static boilwright.estimate.Measured.outside;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
 
 import boilwright.errors.CancelledException;
 import boilwright.estimate.OutsideMeasurements.Known;
 import boilwright.numerics.CancelToken;
 import boilwright.numerics.ProgressSink;
 import boilwright.rig.Rig;
+import boilwright.rig.file.RigEdit;
+import boilwright.thermal.RigChange;
 import java.util.List;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
@@ -30,11 +33,13 @@ class GuessRankingTest {
 
     @Test
     void theDomedContactOfTheNeonWorkshopMattersMoreThanItsWater() {
-        Rig rig = demo("neon-workshop")
-                .withGuesses(Set.of("cooling.flow", "heatSource.contactConductance", "heatSource.contactArea"));
+        Rig rig = RigChange.measured(demo("neon-workshop"))
+                .withGuesses(Set.of("cooling.supply.flow", "heatSource.contactConductance", "heatSource.contactArea"));
         // The demo leaves the conductance to the kind of contact: it has no value of its own to move.
         List<RankedGuess> ranked = rank(rig);
-        assertThat(ranked).extracting(RankedGuess::path).containsExactly("heatSource.contactArea", "cooling.flow");
+        assertThat(ranked)
+                .extracting(RankedGuess::path)
+                .containsExactly("heatSource.contactArea", "cooling.supply.flow");
         assertThat(ranked.get(0).ratioAtLow().orElseThrow())
                 .isLessThan(ranked.get(0).ratioNow());
         assertThat(GuessRanking.sentence(rig, ranked)).contains("3 fields", "heatSource.contactArea");
@@ -76,12 +81,20 @@ class GuessRankingTest {
         Rig rig = demo("teaching-lab")
                 .withGuesses(Set.of("stages[0].throatGap", "stages[1].throatGap", "foreline.pressure"));
         List<RankedGuess> ranked = rank(rig);
-        Rig weak = demo("neon-workshop").withGuesses(Set.of("cooling.flow"));
+        Rig weak = RigChange.measured(demo("neon-workshop")).withGuesses(Set.of("cooling.supply.flow"));
         assertThat(rank(weak).get(0).decides()).isFalse();
         assertThat(GuessRanking.sentence(weak, rank(weak))).doesNotContain("alone decides");
         assertThat(ranked.stream().filter(RankedGuess::decides).findFirst())
                 .hasValueSatisfying(guess ->
                         assertThat(GuessRanking.sentence(rig, List.of(guess))).contains("alone decides"));
+    }
+
+    @Test
+    void aHeightDownwardHasARangeToo() {
+        Rig rig = RigEdit.with(demo("neon-workshop"), "cooling.elements[3].height", -0.4);
+        GuessRange range = GuessRange.of(rig, "cooling.elements[3].height").orElseThrow();
+        assertThat(range.low()).isCloseTo(-0.54, within(1e-9));
+        assertThat(range.high()).isCloseTo(-0.3, within(1e-9));
     }
 
     @Test

@@ -18,6 +18,7 @@ import boilwright.rig.ParameterValues;
 import boilwright.rig.Rig;
 import boilwright.rig.RigPaths;
 import boilwright.rig.SourceKind;
+import boilwright.rig.Supply;
 import boilwright.rig.file.RigEdit;
 import boilwright.thermal.SteadySolver;
 import java.util.List;
@@ -117,15 +118,16 @@ class RigEstimatorTest {
         Map<String, Double> values = Map.of(
                 "heatSource.limit", 700.0,
                 "boiler.insulationThickness", 0.01,
-                "cooling.inletTemperature", 285.0,
-                "cooling.flow", 2e-5,
+                "cooling.supply.inletTemperature", 285.0,
+                "cooling.supply.flow", 2e-5,
                 "foreline.pressure", 4.0);
         values.forEach((path, value) -> {
             assertThat(RigEdit.value(rig, path)).hasValue(value);
             assertThat(rig.guesses()).doesNotContain(path);
         });
         assertThat(((HeatSource.ContactPlate) rig.heatSource()).contact()).isEqualTo(HeatSource.Contact.FLAT_GLASS);
-        assertThat(rig.guesses()).doesNotContain("heatSource.contact");
+        assertThat(rig.guesses()).doesNotContain("heatSource.contact", "cooling.supply.kind");
+        assertThat(rig.cooling().supply()).isInstanceOf(Supply.GivenFlow.class);
     }
 
     /** The solved throats do what they were solved for: the net heat holds the working pressure in the steady model. */

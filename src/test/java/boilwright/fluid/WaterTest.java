@@ -12,6 +12,21 @@ import org.junit.jupiter.api.Test;
 class WaterTest {
     private static final double P = Water.TABLE_PRESSURE_PA;
 
+    /** A last digit may differ: powers and exponentials are not the same to the last bit on every machine. */
+    @Test
+    void tableOfTheProgramIsTheLibrarys() throws Exception {
+        WaterTableWriter writer = new WaterTableWriter();
+        WaterTable table = WaterTable.read();
+        for (int c = 0; c < WaterTable.COLUMNS; c++) {
+            double[] column = table.column(c);
+            assertThat(column).hasSize(WaterTable.INTERVALS + 1);
+            for (int i = 0; i < column.length; i++) {
+                double of = writer.value(c, WaterTable.temperature(i));
+                assertThat(column[i]).as("column %d line %d", c, i).isCloseTo(of, within(1e-12 * Math.abs(of) + 1e-15));
+            }
+        }
+    }
+
     @Test
     void tablesAreWithinOneInAMillionOfTheLibrary() throws Exception {
         IF97 library = new IF97(IF97.UnitSystem.SI);
@@ -45,6 +60,23 @@ class WaterTest {
         assertThat(Water.boilingTemperature(101325)).isCloseTo(373.124, within(0.001));
         assertThat(Water.latentHeat(373.15)).isCloseTo(2.257e6, within(1e3));
         assertThat(Water.FREEZING_K).isEqualTo(273.15);
+    }
+
+    @Test
+    void saturationIsTheLibrarys() throws Exception {
+        IF97 library = new IF97(IF97.UnitSystem.SI);
+        for (double t = 273.15; t <= 640; t += 1.37) {
+            double p = library.saturationPressureT(t);
+            assertThat(WaterSaturation.pressure(t) / p).isCloseTo(1, within(1e-12));
+            assertThat(WaterSaturation.temperature(p) / library.saturationTemperatureP(p))
+                    .isCloseTo(1, within(1e-12));
+        }
+        for (double t : new double[] {273.14, 647.2, Double.NaN}) {
+            assertThat(WaterSaturation.pressure(t)).isNaN();
+        }
+        for (double p : new double[] {0, 611, 22.1e6, Double.NaN}) {
+            assertThat(WaterSaturation.temperature(p)).isNaN();
+        }
     }
 
     @Test

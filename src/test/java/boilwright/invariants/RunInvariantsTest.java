@@ -96,9 +96,9 @@ class RunInvariantsTest {
                 random,
                 new Cooling(
                         room,
-                        random.cooling().flowM3PerS(),
+                        RigChange.given(random).flowM3PerS(),
                         random.cooling().elements(),
-                        random.cooling().chillerCapacityW()));
+                        RigChange.given(random).capacityW()));
         ThermalProbe.Ended run =
                 ThermalProbe.warmedUp(RigChange.schedule(dry, new Schedule(List.of(new Schedule.Power(0, 0)))));
         assertThat(run.rest().oilK()).isCloseTo(room, within(1e-3));

@@ -9,6 +9,7 @@ import boilwright.rig.Schedule;
 import boilwright.thermal.RigChange;
 import boilwright.thermal.SteadyState;
 import boilwright.thermal.ThermalProbe;
+import boilwright.water.CircuitSolver;
 import java.util.List;
 import net.jqwik.api.EdgeCasesMode;
 import net.jqwik.api.ForAll;
@@ -20,6 +21,7 @@ import net.jqwik.api.domains.Domain;
 /** What holds for the steady state of any pump that somebody could build. */
 class SteadyInvariantsTest {
     static final double CLOSURE = 1e-4;
+    private static final double SAME_K = 1e-4;
 
     @Property(tries = 40, seed = "3101", shrinking = ShrinkingMode.OFF, edgeCases = EdgeCasesMode.NONE)
     @Domain(PumpRigs.class)
@@ -92,11 +94,11 @@ class SteadyInvariantsTest {
                 random,
                 new Cooling(
                         Math.min(given.inletTemperatureK(), random.room().temperatureK()),
-                        given.flowM3PerS(),
+                        RigChange.given(random).flowM3PerS(),
                         given.elements(),
-                        given.chillerCapacityW()));
+                        RigChange.given(random).capacityW()));
         double[] before = null;
-        double flow = rig.cooling().flowM3PerS();
+        double flow = CircuitSolver.operatingPoint(rig).volumeFlowM3PerS();
         for (double factor : new double[] {1, 1.5, 2.5, 5}) {
             double[] now = ThermalProbe.steadyRest(RigChange.waterFlow(PumpRigs.constant(rig), factor * flow))
                     .wallsK();
@@ -106,6 +108,34 @@ class SteadyInvariantsTest {
                         .isLessThanOrEqualTo(before[w] + 1e-6);
             }
             before = now;
+        }
+    }
+
+    @Property(tries = 10, seed = "3108", shrinking = ShrinkingMode.OFF, edgeCases = EdgeCasesMode.NONE)
+    @Domain(PumpRigs.class)
+    void bothWaysToRestAgree(@ForAll Rig rig) {
+        assertBothWays(rig);
+    }
+
+    @Tag("deep")
+    @Property(tries = 300, seed = "3109", shrinking = ShrinkingMode.OFF, edgeCases = EdgeCasesMode.NONE)
+    @Domain(PumpRigs.class)
+    void bothWaysToRestAgreeInManyMore(@ForAll Rig rig) {
+        assertBothWays(rig);
+    }
+
+    /** All at once and one part inside the other: no step of one is a step of the other. */
+    private static void assertBothWays(Rig random) {
+        Rig rig = PumpRigs.constant(random);
+        ThermalProbe.Rest once = ThermalProbe.steadyRest(rig);
+        ThermalProbe.Rest nested = ThermalProbe.nestedRest(rig);
+        assertThat(once.oilK()).as("oil").isCloseTo(nested.oilK(), within(SAME_K));
+        assertThat(once.boilerWallK()).as("boiler wall").isCloseTo(nested.boilerWallK(), within(SAME_K));
+        for (int w = 0; w < once.wallsK().length; w++) {
+            assertThat(once.wallsK()[w]).as("wall " + w).isCloseTo(nested.wallsK()[w], within(SAME_K));
+        }
+        for (int j = 0; j < once.columnK().length; j++) {
+            assertThat(once.columnK()[j]).as("cell " + j).isCloseTo(nested.columnK()[j], within(SAME_K));
         }
     }
 

@@ -57,16 +57,16 @@ class KnownRigsTest {
     @Test
     void metalWithAClampedHeater() {
         Rig rig = TestRigs.metal150(2200);
-        steady(rig, 521.049, 329.848, 1662.485, 1537.867, 124.614);
-        needed(rig, 442.053, 2181.456);
+        steady(rig, 521.087, 330.468, 1662.144, 1536.535, 125.605);
+        needed(rig, 441.672, 2181.458);
         RunResult run = ThermalProbe.warmup(rig);
         event(run, "first-vapour", "", 380.71);
         event(run, "jet-lit", "lower", 485.48);
         event(run, "jet-lit", "top", 545.62);
         event(run, "full-pumping", "", 546.38);
         RunResult cool = ThermalProbe.cooldown(rig);
-        event(cool, "jets-gone", "", 793.8);
-        event(cool, "flow-zero", "", 1948.7);
+        event(cool, "jets-gone", "", 794.5);
+        event(cool, "flow-zero", "", 1949.6);
     }
 
     private static void steady(

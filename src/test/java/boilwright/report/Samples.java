@@ -17,6 +17,7 @@ import boilwright.rig.Room;
 import boilwright.rig.Schedule;
 import boilwright.rig.Stage;
 import boilwright.thermal.ColumnHistory;
+import boilwright.thermal.ElementState;
 import boilwright.thermal.EnergyBalance;
 import boilwright.thermal.NeededState;
 import boilwright.thermal.RunResult;
@@ -26,6 +27,7 @@ import boilwright.thermal.TimeEvent;
 import boilwright.thermal.TimeSeries;
 import boilwright.thermal.TimeSeries.Kind;
 import boilwright.units.Dimension;
+import boilwright.water.OperatingPoint;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -183,6 +185,13 @@ public final class Samples {
                                 291.65,
                                 40,
                                 "The pressure before it is too low to choke its throat.")),
+                List.of(new ElementState(0, 291.15, 293.65, 0.03, 314, OptionalDouble.of(900), OptionalDouble.of(300))),
+                new OperatingPoint(
+                        0.03,
+                        3e-5,
+                        List.of(new OperatingPoint.ElementFlow(0.03, OptionalDouble.of(900), 120)),
+                        NONE,
+                        120),
                 3.2e-9,
                 List.of("The thermostat is taken as proportional."));
     }

@@ -90,7 +90,7 @@ class FieldCatalogueTest {
                 .containsExactly("area", "thickness", "material");
         assertThat(FieldCatalogue.children("cooling.elements[3]"))
                 .extracting(Field::name)
-                .startsWith("kind", "covers");
+                .startsWith("kind", "name", "branch", "covers");
     }
 
     @Test

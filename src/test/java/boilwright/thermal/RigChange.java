@@ -5,7 +5,10 @@ import boilwright.rig.Foreline;
 import boilwright.rig.HeatSource;
 import boilwright.rig.Rig;
 import boilwright.rig.Schedule;
+import boilwright.rig.Supply;
+import boilwright.water.CircuitSolver;
 import java.util.Map;
+import java.util.OptionalDouble;
 
 /** The same rig with one thing changed. */
 public final class RigChange {
@@ -41,10 +44,22 @@ public final class RigChange {
         return rig(r, r.fluidId(), r.heatSource(), r.schedule(), r.foreline(), cooling, r.parameters());
     }
 
-    /** With another flow through the same cooling, m3/s. */
+    /** With another flow through the same cooling, m3/s, whatever drives it. */
     public static Rig waterFlow(Rig r, double flowM3PerS) {
         Cooling c = r.cooling();
-        return cooling(r, new Cooling(c.inletTemperatureK(), flowM3PerS, c.elements(), c.chillerCapacityW()));
+        OptionalDouble capacity =
+                c.supply() instanceof Supply.GivenFlow given ? given.capacityW() : OptionalDouble.empty();
+        return cooling(r, new Cooling(c.inletTemperatureK(), flowM3PerS, c.elements(), capacity));
+    }
+
+    /** With the flow that its supply brings about as a measured one. */
+    public static Rig measured(Rig r) {
+        return waterFlow(r, CircuitSolver.operatingPoint(r).volumeFlowM3PerS());
+    }
+
+    /** The measured flow that cools it. */
+    public static Supply.GivenFlow given(Rig r) {
+        return (Supply.GivenFlow) r.cooling().supply();
     }
 
     /** With other values of uncertain defaults. */

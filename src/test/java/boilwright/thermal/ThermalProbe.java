@@ -55,6 +55,14 @@ public final class ThermalProbe {
         return rest(solver.model().layout, solver.state());
     }
 
+    /** The same, but with the parts settled one inside the other: another way to the same answer. */
+    public static Rest nestedRest(Rig rig) {
+        PumpModel model = new PumpModel(rig, fluid(rig.fluidId()), ParameterValues.of(rig), ColumnGeometry.USUAL_CELLS);
+        SteadySolver solver = new SteadySolver(model, false);
+        solver.steady();
+        return rest(model.layout, solver.state());
+    }
+
     /** The rig from cold to rest. */
     public static RunResult warmup(Rig rig) {
         return warmedUp(rig).result();

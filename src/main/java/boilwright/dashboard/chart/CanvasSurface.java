@@ -36,19 +36,6 @@ final class CanvasSurface implements Surface {
     }
 
     @Override
-    public void clip(double x, double y, double width, double height) {
-        g.save();
-        g.beginPath();
-        g.rect(x, y, width, height);
-        g.clip();
-    }
-
-    @Override
-    public void unclip() {
-        g.restore();
-    }
-
-    @Override
     public void text(String text, double x, double middleY, Align align, boolean bold, Color color) {
         g.setFont(lettering.font(bold));
         g.setFill(color);

@@ -62,11 +62,6 @@ final class ChartGestures {
             return;
         }
         event.consume();
-        if (event.getClickCount() == 2) {
-            drag = Drag.NONE;
-            whole();
-            return;
-        }
         fromX = event.getX();
         fromY = event.getY();
         drag = isNearCursor(plan, fromX) ? Drag.CURSOR : Drag.BOX;
@@ -90,10 +85,17 @@ final class ChartGestures {
         Drag done = drag;
         drag = Drag.NONE;
         pane.select(null);
-        if (plan == null || done != Drag.BOX) {
+        if (plan == null || done == Drag.NONE) {
             return;
         }
         event.consume();
+        if (event.getClickCount() == 2 && event.isStillSincePress()) {
+            whole();
+            return;
+        }
+        if (done == Drag.CURSOR) {
+            return;
+        }
         Box box = box(plan, event);
         if (Math.abs(event.getX() - fromX) < LEAST_BOX_PX) {
             leadTo(plan, event.getX());

@@ -32,18 +32,14 @@ final class ChartPainter {
 
     /** Paints it. */
     void paint() {
-        s.clip(plot.left(), plot.top(), plot.width(), plot.height());
         bands();
-        s.unclip();
         grid();
         axes();
         flags();
         limits();
-        s.clip(plot.left() - em / 2, plot.top() - em / 2, plot.width() + em, plot.height() + em);
         for (int i = 0; i < plan.data().series().size(); i++) {
             curve(plan.data().series().get(i), i);
         }
-        s.unclip();
         limitNames();
         spots();
         names();
@@ -52,50 +48,24 @@ final class ChartPainter {
     private void bands() {
         for (Band band : plan.data().bands()) {
             s.begin(band.title());
-            double[] x = band.x();
-            int from = -1;
-            for (int i = 0; i <= x.length; i++) {
-                boolean known = i < x.length
-                        && Double.isFinite(plan.x().t(x[i]))
-                        && Double.isFinite(plan.y().t(band.low()[i]))
-                        && Double.isFinite(plan.y().t(band.high()[i]));
-                if (known && from < 0) {
-                    from = i;
-                } else if (!known && from >= 0) {
-                    area(band, from, i);
-                    from = -1;
-                }
-            }
+            new BandPath(plan).draw(band, s, colors.shade(), new Pen(colors.muted(), 0.8 * unit, 2 * unit, 2 * unit));
             s.end();
         }
     }
 
-    private void area(Band band, int from, int to) {
-        int n = to - from;
-        double[] xs = new double[2 * n];
-        double[] ys = new double[2 * n];
-        for (int k = 0; k < n; k++) {
-            xs[k] = xs[2 * n - 1 - k] = plan.x().px(band.x()[from + k]);
-            ys[k] = plan.y().px(band.high()[from + k]);
-            ys[2 * n - 1 - k] = plan.y().px(band.low()[from + k]);
-        }
-        s.fill(xs, ys, 2 * n, colors.shade());
-        Pen edge = new Pen(colors.muted(), 0.8 * unit, 2 * unit, 2 * unit);
-        s.line(xs, ys, n, edge);
-        s.line(java.util.Arrays.copyOfRange(xs, n, 2 * n), java.util.Arrays.copyOfRange(ys, n, 2 * n), n, edge);
-    }
-
     private void grid() {
         Pen faint = new Pen(colors.faint(), 1);
+        Pen between = new Pen(colors.faint(), 0.4);
         for (Tick tick : plan.yTicks()) {
             double y = sharp(plan.y().pxOfT(plan.y().tOfShown(tick.value())));
-            segment(plot.left(), y, plot.right(), y, faint);
+            segment(plot.left(), y, plot.right(), y, tick.text().isEmpty() ? between : faint);
             s.text(tick.text(), plot.left() - 0.5 * em, y, Surface.Align.RIGHT, false, colors.muted());
         }
         Pen stub = new Pen(colors.muted(), 1);
         for (Caption tick : plan.xTicks()) {
             double x = sharp(tick.x());
-            segment(x, plot.top(), x, plot.bottom(), faint);
+            boolean isBetween = tick.text().isEmpty() && plan.x().logarithmic();
+            segment(x, plot.top(), x, plot.bottom(), isBetween ? between : faint);
             segment(x, plot.bottom(), x, plot.bottom() + (tick.text().isEmpty() ? 0.15 : 0.3) * em, stub);
             s.text(tick.text(), tick.x(), tick.y(), Surface.Align.CENTER, false, colors.muted());
         }
@@ -193,9 +163,7 @@ final class ChartPainter {
     private void curve(Series one, int index) {
         Look look = Look.of(index);
         s.begin(one.title());
-        s.clip(plot.left(), plot.top(), plot.width(), plot.height());
         new CurvePath(plan).draw(one.x(), one.y(), s, pen(look));
-        s.unclip();
         if (look.marker().length > 0) {
             double step = MARKERS_EMS * em;
             double first = step * (0.25 + 0.5 * (index % 3) / 3.0);

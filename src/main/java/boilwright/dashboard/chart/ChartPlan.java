@@ -66,9 +66,12 @@ record ChartPlan(
         double fewest = bottom - top - (data.marks().isEmpty() ? 0 : lanes * line);
         List<Tick> yTicks = AxisPlan.y(y, Math.max(LEAST_PLOT, fewest), line);
         double left = left(data, yTicks, lettering);
-        double readings = Math.max(READING_EMS * em, readingWidth(y, lettering));
-        double names = Math.max(NAME_EMS * em, namesWidth(data, lettering));
-        double beside = Math.min(MOST_BESIDE * width, LEADER_EMS * em + names + 0.7 * em + readings);
+        double reading = Math.max(READING_EMS * em, readingWidth(false, y, lettering));
+        double pair = data.bands().isEmpty() ? 0 : readingWidth(true, y, lettering);
+        double names = widest(data.series().stream().map(Series::title).toList(), lettering);
+        double bands = widest(data.bands().stream().map(Band::title).toList(), lettering);
+        double words = Math.max(Math.max(NAME_EMS * em, names) + reading, bands + pair);
+        double beside = Math.min(MOST_BESIDE * width, LEADER_EMS * em + words + 0.7 * em);
         double right = Math.max(left + LEAST_PLOT, width - beside - 0.5 * em);
         x = x.onto(left, right);
         List<Flag> flags = flags(data, x, lanes, lettering);
@@ -90,7 +93,7 @@ record ChartPlan(
                 AxisPlan.names(data, choice, x, bottom + 1.75 * line, lettering),
                 flags,
                 LimitPlan.of(data, choice, plot, x, y, lettering),
-                entries(data, plot, x, y, width - 0.7 * em - readings - namesX, lettering),
+                entries(data, plot, x, y, width - 0.7 * em - namesX, new double[] {reading, pair}, lettering),
                 SpotPlan.of(data, plot, x, y, lettering),
                 namesX);
     }
@@ -113,24 +116,18 @@ record ChartPlan(
         return Math.max(LEFT_EMS * lettering.size(), Math.max(firstClock, numbers + 0.9 * lettering.size()));
     }
 
-    private static double readingWidth(Scale y, Lettering lettering) {
+    private static double readingWidth(boolean pairs, Scale y, Lettering lettering) {
         double widest = 0;
         for (double share : new double[] {0, 0.37, 1}) {
             double si = y.ofT(y.lowT() + share * (y.highT() - y.lowT()));
-            widest = Math.max(widest, lettering.width(ChartWords.value(si, y.unit()), true));
+            String words = pairs ? ChartWords.range(si, si, y.unit()) : ChartWords.value(si, y.unit());
+            widest = Math.max(widest, lettering.width(words, true));
         }
         return widest + lettering.size() / 2;
     }
 
-    private static double namesWidth(ChartData data, Lettering lettering) {
-        double widest = 0;
-        for (Series one : data.series()) {
-            widest = Math.max(widest, lettering.width(one.title(), false));
-        }
-        for (Band band : data.bands()) {
-            widest = Math.max(widest, lettering.width(band.title(), false));
-        }
-        return widest;
+    private static double widest(List<String> texts, Lettering lettering) {
+        return texts.stream().mapToDouble(t -> lettering.width(t, false)).max().orElse(0);
     }
 
     private static List<Flag> flags(ChartData data, Scale x, int lanes, Lettering lettering) {
@@ -152,7 +149,8 @@ record ChartPlan(
         return flags;
     }
 
-    private static List<Entry> entries(ChartData data, Box plot, Scale x, Scale y, double room, Lettering lettering) {
+    private static List<Entry> entries(
+            ChartData data, Box plot, Scale x, Scale y, double room, double[] readings, Lettering lettering) {
         List<Entry> found = new ArrayList<>();
         for (int i = 0; i < data.series().size(); i++) {
             Series one = data.series().get(i);
@@ -171,7 +169,8 @@ record ChartPlan(
         List<Entry> entries = new ArrayList<>();
         for (int i = 0; i < places.length; i++) {
             Entry e = found.get(i);
-            String title = lettering.fitted(e.title(), false, Math.max(0, room));
+            double left = room - readings[e.isBand() ? 1 : 0];
+            String title = lettering.fitted(e.title(), false, Math.max(0, left));
             entries.add(new Entry(title, e.index(), e.isBand(), e.endX(), e.endY(), places[i]));
         }
         return entries;
@@ -187,22 +186,34 @@ record ChartPlan(
         found.add(new Entry(title, index, isBand, px, py, py));
     }
 
-    /** The last place in view where a curve has a value: its place to the right and its height, px; NaN for none. */
+    /** The last place where a curve has a value, within the plot if there is any: place on its scale and px; NaN for none. */
     private static double[] end(double[] xs, double[] ys, Scale x, Scale y) {
         double edge = x.ofT(x.highT());
         double atEdge = Curve.at(xs, ys, edge, x, y);
+        double[] outOfView = {Double.NaN, Double.NaN};
         if (Double.isFinite(y.t(atEdge))) {
-            return new double[] {x.highT(), y.px(atEdge)};
+            outOfView = new double[] {x.highT(), y.px(atEdge)};
+            if (isInView(y, y.t(atEdge))) {
+                return outOfView;
+            }
         }
         for (int i = Curve.before(xs, edge); i >= 0; i--) {
             if (x.t(xs[i]) < x.lowT()) {
                 break;
             }
             if (Double.isFinite(y.t(ys[i])) && Double.isFinite(x.t(xs[i]))) {
-                return new double[] {x.t(xs[i]), y.px(ys[i])};
+                double[] here = {x.t(xs[i]), y.px(ys[i])};
+                if (isInView(y, y.t(ys[i]))) {
+                    return here;
+                }
+                outOfView = Double.isNaN(outOfView[1]) ? here : outOfView;
             }
         }
-        return new double[] {Double.NaN, Double.NaN};
+        return outOfView;
+    }
+
+    private static boolean isInView(Scale y, double t) {
+        return t >= y.lowT() && t <= y.highT();
     }
 
     /** How many events in view have no room for their names. */

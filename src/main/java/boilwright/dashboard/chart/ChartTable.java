@@ -10,6 +10,10 @@ import javafx.scene.control.TableView;
 
 /** The very numbers of a chart as a table. */
 final class ChartTable extends TableView<Integer> {
+    private static final double FIRST_PX = 150;
+    private static final double LEAST_PX = 104;
+    private static final double CHARACTER_PX = 9;
+
     private ChartRows rows;
 
     ChartTable() {
@@ -31,17 +35,10 @@ final class ChartTable extends TableView<Integer> {
             String title = choice.yUnit().isPlain()
                     ? rows.title(k)
                     : WindowText.say("chart.axis", rows.title(k), choice.yUnit().text());
-            add(title, row -> rows.has(row, column) ? number(rows.value(row, column), choice) : "");
+            add(title, row -> rows.has(row, column) ? ChartWords.bare(rows.value(row, column), choice.yUnit()) : "");
         }
         setItems(FXCollections.observableList(
                 IntStream.range(0, rows.size()).boxed().toList()));
-    }
-
-    private static String number(double si, Choice choice) {
-        String words = ChartWords.value(si, choice.yUnit());
-        return choice.yUnit().isPlain()
-                ? words
-                : words.replace(" " + choice.yUnit().text(), "");
     }
 
     private interface Words {
@@ -49,11 +46,14 @@ final class ChartTable extends TableView<Integer> {
     }
 
     private void add(String title, Words words) {
-        TableColumn<Integer, String> column = new TableColumn<>(title);
+        // The unit below the title keeps the columns narrow.
+        String head = title.replace(", ", "\n");
+        TableColumn<Integer, String> column = new TableColumn<>(head);
         column.setCellValueFactory(cell -> new ReadOnlyStringWrapper(words.of(cell.getValue())));
         column.setSortable(false);
         column.setReorderable(false);
-        column.setPrefWidth(getColumns().isEmpty() ? 150 : 110);
+        int longest = head.lines().mapToInt(String::length).max().orElse(0);
+        column.setPrefWidth(getColumns().isEmpty() ? FIRST_PX : Math.max(LEAST_PX, CHARACTER_PX * longest));
         column.getStyleClass().add("figure");
         getColumns().add(column);
     }

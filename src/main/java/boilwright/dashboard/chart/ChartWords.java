@@ -21,6 +21,21 @@ final class ChartWords {
         return QuantityWriter.write(Math.abs(si) < SMALLEST_SHOWN ? 0 : si, unit);
     }
 
+    /** A value without its unit, where the unit stands elsewhere. */
+    static String bare(double si, UnitSpelling unit) {
+        String words = value(si, unit);
+        String ending = " " + unit.text();
+        return words.endsWith(ending) ? words.substring(0, words.length() - ending.length()) : words;
+    }
+
+    /** Two values to read, the unit once. */
+    static String range(double lowSi, double highSi, UnitSpelling unit) {
+        if (!Double.isFinite(lowSi) || !Double.isFinite(highSi)) {
+            return WindowText.say("chart.no-value");
+        }
+        return WindowText.say("chart.band.reading", bare(lowSi, unit), value(highSi, unit));
+    }
+
     /** A place of the x axis to read: on a time axis what its clock shows there. */
     static String place(double x, ChartData data, UnitSpelling unit) {
         if (!data.x().isTime()) {

@@ -2,6 +2,7 @@ package boilwright.dashboard.chart;
 
 import boilwright.units.UnitSpelling;
 import boilwright.units.UnitTable;
+import java.util.List;
 
 /**
  * How a person chose to read a chart.
@@ -14,25 +15,31 @@ import boilwright.units.UnitTable;
 record Choice(UnitSpelling xUnit, UnitSpelling yUnit, boolean xLog, boolean yLog) {
     /** What suits the data: units in which people read values of that size. */
     static Choice suiting(ChartData data) {
-        double x =
-                data.series().stream().mapToDouble(s -> greatest(s.x())).max().orElse(0);
-        double y =
-                data.series().stream().mapToDouble(s -> greatest(s.y())).max().orElse(0);
         return new Choice(
-                data.x().unit().orElseGet(() -> UnitTable.usual(x, data.x().dimension())),
-                data.y().unit().orElseGet(() -> UnitTable.usual(y, data.y().dimension())),
+                unit(data.x(), data.series().stream().map(Series::x).toList()),
+                unit(data.y(), data.series().stream().map(Series::y).toList()),
                 data.x().logarithmic(),
                 data.y().logarithmic());
     }
 
-    private static double greatest(double[] values) {
+    private static UnitSpelling unit(Axis axis, List<double[]> values) {
+        return axis.unit().orElseGet(() -> UnitTable.usual(size(axis, values), axis.dimension()));
+    }
+
+    /** The size by which a unit is chosen: the largest value, on a logarithmic axis the middle one. */
+    private static double size(Axis axis, List<double[]> values) {
+        double least = Double.POSITIVE_INFINITY;
         double greatest = 0;
-        for (double value : values) {
-            if (Double.isFinite(value)) {
-                greatest = Math.max(greatest, Math.abs(value));
+        for (double[] some : values) {
+            for (double value : some) {
+                double size = Math.abs(value);
+                if (size > 0 && Double.isFinite(size)) {
+                    least = Math.min(least, size);
+                    greatest = Math.max(greatest, size);
+                }
             }
         }
-        return greatest;
+        return axis.logarithmic() && greatest > 0 ? Math.sqrt(least) * Math.sqrt(greatest) : greatest;
     }
 
     Scale xScale() {

@@ -1,7 +1,5 @@
 package boilwright.dashboard.chart;
 
-import boilwright.dashboard.text.WindowText;
-
 /** Paints the cursor over a chart, and beside the plot what each curve reads there. */
 final class CursorPainter {
     private static final double DOT_EMS = 0.27;
@@ -53,10 +51,7 @@ final class CursorPainter {
         Band band = plan.data().bands().get(entry.index());
         double low = Curve.at(band.x(), band.low(), place, plan.x(), plan.y());
         double high = Curve.at(band.x(), band.high(), place, plan.x(), plan.y());
-        return WindowText.say(
-                "chart.band.reading",
-                ChartWords.value(low, plan.choice().yUnit()),
-                ChartWords.value(high, plan.choice().yUnit()));
+        return ChartWords.range(low, high, plan.choice().yUnit());
     }
 
     private void dot(double x, double y) {
@@ -79,7 +74,7 @@ final class CursorPainter {
         double width = lettering.width(words, true);
         double half = width / 2 + 0.3 * lettering.size();
         double middle = Math.max(half, Math.min(plan.plot().right() - half, x));
-        double top = plan.plot().bottom() + 1;
+        double top = plan.plot().bottom() + 0.33 * lettering.lineHeight();
         double y = plan.plot().bottom() + 0.75 * lettering.lineHeight();
         double bottom = y + 0.6 * lettering.lineHeight();
         double left = middle - half;

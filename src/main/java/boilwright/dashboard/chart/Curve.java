@@ -1,7 +1,11 @@
 package boilwright.dashboard.chart;
 
+import java.util.List;
+
 /** Reading of a curve between its points, along the lines that are drawn. */
 final class Curve {
+    private static final int SAMPLES = 9;
+
     private Curve() {}
 
     /** Index of the last point at or before a place; -1 before the first. */
@@ -47,5 +51,29 @@ final class Curve {
         double low = yScale.t(y[i]);
         double high = yScale.t(y[i + 1]);
         return low + share * (high - low);
+    }
+
+    /** How many curves pass through a box of the picture. */
+    static int crossing(List<Series> curves, Box box, Scale xScale, Scale yScale) {
+        int count = 0;
+        for (Series one : curves) {
+            count += crosses(one, box, xScale, yScale) ? 1 : 0;
+        }
+        return count;
+    }
+
+    private static boolean crosses(Series one, Box box, Scale xScale, Scale yScale) {
+        double before = Double.NaN;
+        for (int k = 0; k < SAMPLES; k++) {
+            double place = xScale.si(box.left() + box.width() * k / (SAMPLES - 1));
+            double at = yScale.px(at(one.x(), one.y(), place, xScale, yScale));
+            if (at > box.top() - 1 && at < box.bottom() + 1
+                    || before < box.top() && at > box.bottom()
+                    || before > box.bottom() && at < box.top()) {
+                return true;
+            }
+            before = at;
+        }
+        return false;
     }
 }

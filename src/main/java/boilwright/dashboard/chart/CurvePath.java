@@ -1,6 +1,6 @@
 package boilwright.dashboard.chart;
 
-/** Hands a curve to a surface as lines, without what is out of view and with no more points than pixels can show. */
+/** Hands a curve to a surface as lines, cut off where they leave the plot and with no more points than pixels can show. */
 final class CurvePath {
     private final ChartPlan plan;
     private final Thinning thin = new Thinning();
@@ -14,11 +14,8 @@ final class CurvePath {
 
     CurvePath(ChartPlan plan) {
         this.plan = plan;
-        // Some room beyond the plot, so that no end of a line is seen; not more, for dashes of a line of a million
-        // pixels take ages.
-        double beyond = 20 + plan.plot().height();
-        top = plan.plot().top() - beyond;
-        bottom = plan.plot().bottom() + beyond;
+        top = plan.plot().top();
+        bottom = plan.plot().bottom();
     }
 
     void draw(double[] x, double[] y, Surface onto, Pen with) {

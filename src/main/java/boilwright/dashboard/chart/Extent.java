@@ -4,6 +4,8 @@ package boilwright.dashboard.chart;
 final class Extent {
     /** A limit farther off than this, in ranges of the curves, is named at the edge instead of being drawn. */
     private static final double LIMIT_REACH = 1.6;
+    /** The same where zero is in view: there one wants to see how far it is, not what the curves do in detail. */
+    private static final double LIMIT_REACH_WITH_ZERO = 6;
 
     private static final double AIR = 0.05;
     /** Share of the largest value that a chart of one level spans. */
@@ -40,7 +42,7 @@ final class Extent {
         all.zero(data.y());
         double curvesLow = all.low;
         double curvesHigh = all.high;
-        double reach = LIMIT_REACH * (curvesHigh - curvesLow);
+        double reach = (data.y().fromZero() ? LIMIT_REACH_WITH_ZERO : LIMIT_REACH) * (curvesHigh - curvesLow);
         for (Limit limit : data.limits()) {
             double t = scale.t(limit.si());
             if (!(curvesHigh > curvesLow) || t >= curvesLow - reach && t <= curvesHigh + reach) {

@@ -7,7 +7,6 @@ import java.util.List;
 /** Names of limits: each along its line, above or below it, where the fewest curves and names are in the way. */
 final class LimitPlan {
     private static final int SPOTS = 12;
-    private static final int SAMPLES = 9;
     private static final double OFF = 0.62;
     /** A name across another name is worse than one across any number of curves. */
     private static final int NAME = 1000;
@@ -85,24 +84,6 @@ final class LimitPlan {
             double at = y.px(other.si());
             count += at > box.top() && at < box.bottom() ? 1 : 0;
         }
-        for (Series one : data.series()) {
-            count += crosses(one, box) ? 2 : 0;
-        }
-        return count;
-    }
-
-    private boolean crosses(Series one, Box box) {
-        double before = Double.NaN;
-        for (int k = 0; k < SAMPLES; k++) {
-            double place = x.si(box.left() + box.width() * k / (SAMPLES - 1));
-            double at = y.px(Curve.at(one.x(), one.y(), place, x, y));
-            if (at > box.top() - 1 && at < box.bottom() + 1
-                    || before < box.top() && at > box.bottom()
-                    || before > box.bottom() && at < box.top()) {
-                return true;
-            }
-            before = at;
-        }
-        return false;
+        return count + 2 * Curve.crossing(data.series(), box, x, y);
     }
 }

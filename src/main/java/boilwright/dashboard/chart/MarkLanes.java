@@ -2,6 +2,7 @@ package boilwright.dashboard.chart;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
 
 /**
@@ -19,34 +20,38 @@ final class MarkLanes {
         static final Place NONE = new Place(-1, false);
     }
 
-    private record Span(double from, double to) {
-        boolean meets(Span other) {
-            return from < other.to && other.from < to;
-        }
-
-        boolean holds(double x) {
-            return x > from && x < to;
+    private record Name(double stem, int lane, double from, double to) {
+        /** Whether two names or a name and the other one's stem come together. */
+        boolean meets(Name other) {
+            boolean over = lane == other.lane && from < other.to && other.from < to;
+            boolean stemThrough = other.lane >= lane && other.stem > from && other.stem < to;
+            boolean throughOther = lane >= other.lane && stem > other.from && stem < other.to;
+            return over || stemThrough || throughOther;
         }
     }
 
+    /** A longer search would hold the window up for a name that can be read elsewhere. */
+    private static final int MOST_STEPS = 400;
+
+    private final double[] x;
+    private final double[] widths;
+    private final int lanes;
     private final double low;
     private final double high;
     private final double gap;
-    private final List<List<Span>> names = new ArrayList<>();
-    private final List<List<Double>> stems = new ArrayList<>();
+    private int steps;
 
-    private MarkLanes(int lanes, double low, double high, double gap) {
+    private MarkLanes(double[] x, double[] widths, int lanes, double low, double high, double gap) {
+        this.x = x;
+        this.widths = widths;
+        this.lanes = lanes;
         this.low = low;
         this.high = high;
         this.gap = gap;
-        for (int k = 0; k < lanes; k++) {
-            names.add(new ArrayList<>());
-            stems.add(new ArrayList<>());
-        }
     }
 
     /**
-     * Finds places, the first names first.
+     * Finds places, the first names first: a later one is left out when all before it and itself can't stand together.
      *
      * @param x the stems, px
      * @param widths the names' widths, px
@@ -56,41 +61,61 @@ final class MarkLanes {
      * @param gap least distance between names, px
      */
     static Place[] place(double[] x, double[] widths, int lanes, double low, double high, double gap) {
-        MarkLanes all = new MarkLanes(lanes, low, high, gap);
+        MarkLanes all = new MarkLanes(x, widths, lanes, low, high, gap);
         Place[] places = new Place[x.length];
-        Arrays.setAll(places, i -> all.find(x[i], widths[i]));
-        return places;
-    }
-
-    private Place find(double x, double width) {
-        if (x < low || x > high) {
-            return Place.NONE;
-        }
-        for (int lane = 0; lane < names.size(); lane++) {
-            for (boolean toLeft : new boolean[] {false, true}) {
-                Span span = toLeft ? new Span(x - width - gap, x) : new Span(x, x + width + gap);
-                if (span.from() >= low - gap && span.to() <= high + gap && isFree(span, x, lane)) {
-                    names.get(lane).add(span);
-                    for (int below = 0; below <= lane; below++) {
-                        stems.get(below).add(x);
-                    }
-                    return new Place(lane, toLeft);
+        Arrays.fill(places, Place.NONE);
+        List<Integer> named = new ArrayList<>();
+        for (int i = 0; i < x.length; i++) {
+            if (x[i] >= low && x[i] <= high) {
+                List<Integer> more = new ArrayList<>(named);
+                more.add(i);
+                Place[] together = all.together(more);
+                if (together != null) {
+                    places = together;
+                    named = more;
                 }
             }
         }
-        return Place.NONE;
+        return places;
     }
 
-    private boolean isFree(Span span, double x, int lane) {
-        if (names.get(lane).stream().anyMatch(span::meets)
-                || stems.get(lane).stream().anyMatch(span::holds)) {
-            return false;
+    /** Places for all of these, or null where none are found. */
+    private Place[] together(List<Integer> some) {
+        Place[] places = new Place[x.length];
+        Arrays.fill(places, Place.NONE);
+        List<Integer> fromRight = some.stream()
+                .sorted(Comparator.comparingDouble((Integer i) -> x[i]).reversed())
+                .toList();
+        steps = 0;
+        return found(fromRight, 0, new ArrayList<>(), places) ? places : null;
+    }
+
+    /** Tries the places of one name after the other, the lowest first, and goes back where one blocks the next. */
+    private boolean found(List<Integer> order, int next, List<Name> names, Place[] places) {
+        if (next == order.size()) {
+            return true;
         }
-        for (int below = 0; below < lane; below++) {
-            if (names.get(below).stream().anyMatch(name -> name.holds(x))) {
-                return false;
+        int i = order.get(next);
+        for (int lane = 0; lane < lanes; lane++) {
+            for (boolean toLeft : new boolean[] {false, true}) {
+                double from = toLeft ? x[i] - widths[i] - gap : x[i];
+                double to = toLeft ? x[i] : x[i] + widths[i] + gap;
+                Name name = new Name(x[i], lane, from, to);
+                if (from < low - gap || to > high + gap || names.stream().anyMatch(name::meets)) {
+                    continue;
+                }
+                names.add(name);
+                places[i] = new Place(lane, toLeft);
+                if (found(order, next + 1, names, places)) {
+                    return true;
+                }
+                names.remove(names.size() - 1);
+                places[i] = Place.NONE;
+                if (++steps > MOST_STEPS) {
+                    return false;
+                }
             }
         }
-        return true;
+        return false;
     }
 }

@@ -3,7 +3,7 @@ package boilwright.dashboard.chart;
 import java.util.ArrayList;
 import java.util.List;
 
-/** Names of marked points, each beside its point where it lies over no other name or point. */
+/** Names of marked points, each beside its point where it lies over no other name or point and over the fewest curves. */
 final class SpotPlan {
     private static final int[][] SIDES = {{1, -1}, {1, 1}, {-1, -1}, {-1, 1}};
     private static final double OFF = 0.75;
@@ -27,16 +27,22 @@ final class SpotPlan {
             double py = y.px(spot.y());
             double width = lettering.width(spot.title(), false);
             Caption found = new Caption("", px, py);
+            Box best = null;
+            int least = Integer.MAX_VALUE;
             for (int[] side : SIDES) {
                 double left = side[0] > 0 ? px + OFF * line / 2 : px - OFF * line / 2 - width;
                 double middle = py + side[1] * OFF * line;
                 Box box = new Box(left, middle - line / 2, left + width, middle + line / 2);
                 boolean within = plot.holds(box.left(), box.top()) && plot.holds(box.right(), box.bottom());
-                if (within && taken.stream().noneMatch(box::meets)) {
-                    taken.add(box);
+                int crossed = Curve.crossing(data.series(), box, x, y);
+                if (within && crossed < least && taken.stream().noneMatch(box::meets)) {
+                    best = box;
+                    least = crossed;
                     found = new Caption(spot.title(), left, middle);
-                    break;
                 }
+            }
+            if (best != null) {
+                taken.add(best);
             }
             captions.add(found);
         }

@@ -20,11 +20,6 @@ interface Surface {
     /** Ends the part begun last. */
     void end();
 
-    /** Keeps what follows within a box until {@link #unclip}. */
-    void clip(double x, double y, double width, double height);
-
-    void unclip();
-
     /** One line of text with its middle at a height; at its place it begins, is centred or ends. */
     void text(String text, double x, double middleY, Align align, boolean bold, Color color);
 

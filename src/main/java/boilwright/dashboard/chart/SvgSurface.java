@@ -13,7 +13,6 @@ final class SvgSurface implements Surface {
 
     private final StringBuilder out = new StringBuilder();
     private final Lettering lettering;
-    private int clips;
 
     /**
      * @param title what the drawing shows
@@ -50,22 +49,6 @@ final class SvgSurface implements Surface {
 
     @Override
     public void end() {
-        out.append("</g>\n");
-    }
-
-    @Override
-    public void clip(double x, double y, double width, double height) {
-        String id = "within" + ++clips;
-        out.append("<clipPath id=\"").append(id).append("\"><rect");
-        attribute("x", number(x));
-        attribute("y", number(y));
-        attribute("width", number(width));
-        attribute("height", number(height));
-        out.append("/></clipPath>\n<g clip-path=\"url(#").append(id).append(")\">\n");
-    }
-
-    @Override
-    public void unclip() {
         out.append("</g>\n");
     }
 

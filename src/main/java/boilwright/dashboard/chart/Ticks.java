@@ -11,8 +11,8 @@ final class Ticks {
         1, 2, 5, 10, 15, 30, 60, 120, 300, 600, 900, 1800, 3600, 7200, 10_800, 21_600, 43_200, 86_400
     };
     private static final int[] ROUND = {1, 2, 5, 10};
-    private static final int LEAST_PLAIN = -4;
-    private static final int MOST_PLAIN = 6;
+    private static final int LEAST_PLAIN = -3;
+    private static final int MOST_PLAIN = 5;
     /** Fewer decades than this get numbers between them. */
     private static final int FEW_DECADES = 2;
     /** Up to this many decades get lines between them. */

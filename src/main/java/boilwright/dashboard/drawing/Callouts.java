@@ -136,7 +136,7 @@ final class Callouts {
         double tail = s.metres(18 * s.line);
         double[] in = WaterPainter.inlet(shape);
         double[] out = WaterPainter.outlet(shape);
-        String flow = QuantityWriter.writeAuto(shape.rig.cooling().flowM3PerS(), Dimension.VOLUME_FLOW);
+        String flow = QuantityWriter.writeAuto(shape.waterFlowM3PerS, Dimension.VOLUME_FLOW);
         add(
                 water,
                 false,

@@ -1,10 +1,12 @@
 package boilwright.dashboard.drawing;
 
+import boilwright.errors.InputRefusedException;
 import boilwright.rig.Column;
 import boilwright.rig.Cooling;
 import boilwright.rig.ElementKind;
 import boilwright.rig.Rig;
 import boilwright.rig.Stage;
+import boilwright.water.CircuitSolver;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -20,6 +22,9 @@ final class PumpShape {
     record Plate(double bottomM, double radiusM, double thicknessM) {}
 
     final Rig rig;
+    /** Water that flows, m3/s; none when the supply cannot lift it, which the answer says in words. */
+    final double waterFlowM3PerS;
+
     final BoilerShape boiler;
     final SourceShape source;
     final List<Tube> tubes = new ArrayList<>();
@@ -46,6 +51,7 @@ final class PumpShape {
 
     private PumpShape(Rig rig) {
         this.rig = rig;
+        waterFlowM3PerS = waterFlow(rig);
         boiler = BoilerShape.of(rig);
         source = SourceShape.of(rig, boiler);
         bodyInnerM = rig.body().innerDiameterM() / 2;
@@ -196,5 +202,13 @@ final class PumpShape {
             }
         }
         throw new IllegalArgumentException("no stage " + name);
+    }
+
+    private static double waterFlow(Rig rig) {
+        try {
+            return CircuitSolver.operatingPoint(rig).volumeFlowM3PerS();
+        } catch (InputRefusedException notLifted) {
+            return 0;
+        }
     }
 }

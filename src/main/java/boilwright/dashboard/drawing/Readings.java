@@ -103,7 +103,7 @@ final class Readings {
                                 "drawing.water.reading",
                                 Figures.temperature(shape.rig.cooling().inletTemperatureK()),
                                 Figures.temperature(m.waterOutK()),
-                                write(shape.rig.cooling().flowM3PerS(), Dimension.VOLUME_FLOW)),
+                                write(shape.waterFlowM3PerS, Dimension.VOLUME_FLOW)),
                         WindowText.say("drawing.watts.water", write(m.heatToWaterW(), Dimension.POWER)));
             case FORELINE -> List.of(write(shape.rig.foreline().pressurePa(), Dimension.PRESSURE));
             case VAPOUR ->

@@ -87,7 +87,7 @@ final class WaterPainter {
         s.box(-1, wallOuterM, outer, w.topM(), w.bottomM());
         s.box(1, wallOuterM, outer, w.topM(), w.bottomM());
         double middle = (wallOuterM + outer) / 2;
-        if (shape.rig.cooling().flowM3PerS() > 0) {
+        if (shape.waterFlowM3PerS > 0) {
             chevron(-middle, (w.topM() + w.bottomM()) / 2, w.downward());
             chevron(middle, (w.topM() + w.bottomM()) / 2, w.downward());
         }
@@ -151,7 +151,7 @@ final class WaterPainter {
                 ring(side * (wallOuterM + bore / 2), height, bore, color);
             }
         }
-        if (shape.rig.cooling().flowM3PerS() > 0) {
+        if (shape.waterFlowM3PerS > 0) {
             chevron(-(wallOuterM + 1.7 * bore), (w.topM() + w.bottomM()) / 2, w.downward());
             chevron(wallOuterM + 1.7 * bore, (w.topM() + w.bottomM()) / 2, w.downward());
         }

@@ -9,17 +9,18 @@ import javafx.scene.control.Label;
 import javafx.scene.layout.VBox;
 
 /** What can hurt someone, said where the hand is. */
-final class CautionList extends VBox {
+public final class CautionList extends VBox {
     private final List<Cautions.Place> places;
 
-    CautionList(Cautions.Place... places) {
+    /** A list of the cautions that belong to these places. */
+    public CautionList(Cautions.Place... places) {
         this.places = Arrays.asList(places);
         getStyleClass().add("cautions");
         managedProperty().bind(visibleProperty());
     }
 
     /** Shows the cautions of an answer that belong here. */
-    void show(RigAnswer answer) {
+    public void show(RigAnswer answer) {
         List<String> sentences = answer == null
                 ? List.of()
                 : Cautions.placed(

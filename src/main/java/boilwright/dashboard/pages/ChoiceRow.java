@@ -3,13 +3,18 @@ package boilwright.dashboard.pages;
 import boilwright.dashboard.session.FieldDefaults;
 import boilwright.dashboard.session.RigFields;
 import boilwright.dashboard.session.SourceDefaults;
+import boilwright.dashboard.session.SupplyDefaults;
 import boilwright.dashboard.text.WindowText;
+import boilwright.rig.Cooling;
 import boilwright.rig.HeatSource;
 import boilwright.rig.Rig;
 import boilwright.rig.SourceKind;
+import boilwright.rig.SupplyKind;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Set;
 import java.util.function.Function;
+import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 import javafx.scene.control.ComboBox;
 import javafx.util.StringConverter;
@@ -65,6 +70,7 @@ final class ChoiceRow extends FieldRow {
     private void chosen(String id) {
         boolean accepted = switch (path()) {
             case "heatSource.kind" -> changeSource(id);
+            case "cooling.supply.kind" -> changeSupply(id);
             default ->
                 field().name().equals("kind")
                         ? commit(fields -> FieldDefaults.ofKind(fields, parent(), id))
@@ -81,12 +87,36 @@ final class ChoiceRow extends FieldRow {
                 .filter(one -> one.id().equals(id))
                 .findFirst()
                 .orElseThrow();
-        boolean accepted = context().session().edit(editName(), rig -> {
-            Rig changed = withSource(rig, SourceDefaults.of(kind, rig));
-            return RigFields.of(changed).rig(context().fluids().workingFluids());
+        return change(rig -> withSource(rig, SourceDefaults.of(kind, rig)));
+    }
+
+    /** Another kind of supply comes with figures that bring about the flow that was there, and with what it cools. */
+    private boolean changeSupply(String id) {
+        SupplyKind kind = Arrays.stream(SupplyKind.values())
+                .filter(one -> one.id().equals(id))
+                .findFirst()
+                .orElseThrow();
+        return change(rig -> {
+            Cooling cooling = SupplyDefaults.of(kind, rig);
+            boolean sameElements = cooling.elements().equals(rig.cooling().elements());
+            String gone = sameElements ? "cooling.supply." : "cooling.";
+            return rig.withCooling(cooling).withGuesses(without(rig.guesses(), gone));
         });
+    }
+
+    private boolean change(UnaryOperator<Rig> how) {
+        boolean accepted = context()
+                .session()
+                .edit(
+                        editName(),
+                        rig -> RigFields.of(how.apply(rig))
+                                .rig(context().fluids().workingFluids()));
         say(accepted ? "" : context().refusal());
         return accepted;
+    }
+
+    private static Set<String> without(Set<String> guesses, String gone) {
+        return guesses.stream().filter(guess -> !guess.startsWith(gone)).collect(Collectors.toSet());
     }
 
     private static Rig withSource(Rig rig, HeatSource source) {
@@ -107,9 +137,7 @@ final class ChoiceRow extends FieldRow {
                 rig.room(),
                 rig.limits(),
                 rig.parameters(),
-                rig.guesses().stream()
-                        .filter(guess -> !guess.startsWith("heatSource."))
-                        .collect(Collectors.toSet()));
+                without(rig.guesses(), "heatSource."));
     }
 
     private String parent() {

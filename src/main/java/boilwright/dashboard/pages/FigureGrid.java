@@ -6,10 +6,11 @@ import javafx.scene.layout.GridPane;
 import javafx.scene.layout.Priority;
 
 /** Names and figures, one pair a line. */
-final class FigureGrid extends GridPane {
+public final class FigureGrid extends GridPane {
     private int count;
 
-    FigureGrid() {
+    /** A grid without a line. */
+    public FigureGrid() {
         getStyleClass().add("figures");
         ColumnConstraints names = new ColumnConstraints();
         ColumnConstraints figures = new ColumnConstraints();
@@ -18,13 +19,13 @@ final class FigureGrid extends GridPane {
     }
 
     /** Takes every line away. */
-    void clear() {
+    public void clear() {
         getChildren().clear();
         count = 0;
     }
 
     /** Adds a line. */
-    void add(String name, String figure) {
+    public void add(String name, String figure) {
         Label left = new Label(name);
         left.getStyleClass().add("figure-name");
         Label right = new Label(figure);

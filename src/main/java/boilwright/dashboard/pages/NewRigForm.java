@@ -183,8 +183,8 @@ public final class NewRigForm extends ScrollPane {
                 airCooled.isSelected(),
                 airCooled.isSelected()
                         ? OptionalDouble.empty()
-                        : optional(typed, "water-inlet", "cooling.inletTemperature"),
-                airCooled.isSelected() ? OptionalDouble.empty() : optional(typed, "water-flow", "cooling.flow"),
+                        : optional(typed, "water-inlet", "cooling.supply.inletTemperature"),
+                airCooled.isSelected() ? OptionalDouble.empty() : optional(typed, "water-flow", "cooling.supply.flow"),
                 optional(typed, "foreline", "foreline.pressure"),
                 gaps.isEmpty() ? List.of() : typed.quantities(place("throat-gaps"), "stages[].throatGap", gaps),
                 optional(typed, "works-at", "heatSource.ratedPower"));

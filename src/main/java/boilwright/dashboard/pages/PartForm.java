@@ -76,7 +76,10 @@ final class PartForm extends VBox {
         return paths(fields, part);
     }
 
-    /** Every path below a part that a row, a list or a part stands at now, in the order of the catalogue. */
+    /**
+     * Every path below a part that a row, a list or a part stands at now, in the order of the catalogue; with its value where
+     * that is part of a title.
+     */
     private static List<String> paths(RigFields fields, String part) {
         List<String> paths = new ArrayList<>();
         for (Field field : FieldCatalogue.children(part)) {
@@ -84,8 +87,9 @@ final class PartForm extends VBox {
             if (!fields.has(path)) {
                 continue;
             }
-            paths.add(path);
-            if (field.kind() == Field.Kind.LIST) {
+            boolean inTitle = part.endsWith("]") && List.of("kind", "name").contains(field.name());
+            paths.add(inTitle ? path + "=" + fields.text(path).orElse("") : path);
+            if (field.kind() == Field.Kind.LIST && !FieldRows.isPoints(field)) {
                 for (int i = 0; i < fields.count(path); i++) {
                     paths.addAll(paths(fields, path + "[" + i + "]"));
                 }
@@ -130,7 +134,11 @@ final class PartForm extends VBox {
                 continue;
             }
             if (!fields.has(path)) {
-                absent.add(field);
+                if (FieldDefaults.mayBeAdded(fields, path)) {
+                    absent.add(field);
+                }
+            } else if (FieldRows.isPoints(field)) {
+                into.getChildren().add(row(path, field));
             } else if (field.kind() == Field.Kind.LIST) {
                 entries(fields, path, field, into);
             } else if (field.kind() == Field.Kind.OBJECT) {
@@ -146,7 +154,7 @@ final class PartForm extends VBox {
 
     private FieldRow row(String path, Field field) {
         FieldRow row = FieldRows.of(context, path);
-        if (!field.required() && field.kind() == Field.Kind.QUANTITY) {
+        if (FieldDefaults.mayBeLeftOut(path) && field.kind() == Field.Kind.QUANTITY) {
             row.append(small("pages.form.leave-out", field, () -> change(field, fields -> fields.without(path))));
         }
         rows.add(row);
@@ -154,17 +162,51 @@ final class PartForm extends VBox {
     }
 
     private void entries(RigFields fields, String list, Field field, VBox into) {
+        List<String> kinds =
+                FieldCatalogue.find(field.path() + ".kind").map(Field::choices).orElse(List.of());
         for (int i = 0; i < fields.count(list); i++) {
             String entry = list + "[" + i + "]";
-            String name = fields.text(entry + ".name").orElse(Integer.toString(i + 1));
-            VBox block = block(fields, entry, FieldTexts.title(field) + ": " + name, Optional.empty());
+            VBox block = block(fields, entry, FieldTexts.title(field) + ": " + name(fields, entry), Optional.empty());
             HBox line = new HBox(
                     small("pages.form.one-more", field, () -> change(field, all -> FieldDefaults.oneMore(all, entry))),
-                    small("pages.form.take-away", field, () -> change(field, all -> all.without(entry))));
+                    small(
+                            "pages.form.take-away",
+                            field,
+                            () -> change(field, all -> FieldDefaults.takenAway(all, entry))));
+            if (!kinds.isEmpty() && i > 0) {
+                line.getChildren()
+                        .add(1, small("pages.form.earlier", field, () -> change(field, all -> all.earlier(entry))));
+            }
             line.getStyleClass().add("entry-actions");
             block.getChildren().add(line);
             into.getChildren().add(block);
         }
+        if (!kinds.isEmpty()) {
+            into.getChildren().add(kindAdder(list, field, kinds));
+        }
+    }
+
+    /** What an entry is called: its name, or its number and its kind. */
+    private static String name(RigFields fields, String entry) {
+        int index = Integer.parseInt(entry.substring(entry.lastIndexOf('[') + 1, entry.length() - 1));
+        String number = Integer.toString(index + 1);
+        return fields.text(entry + ".name")
+                .or(() -> fields.text(entry + ".kind")
+                        .map(kind -> number + ", " + WindowText.say("pages.choice." + kind)))
+                .orElse(number);
+    }
+
+    /** Adds an entry of any kind at the end of a list, also of an empty one. */
+    private MenuButton kindAdder(String list, Field field, List<String> kinds) {
+        MenuButton button = new MenuButton(WindowText.say("pages.form.add-to", FieldTexts.title(field)));
+        button.setId("add-" + list);
+        button.getStyleClass().add("small");
+        for (String kind : kinds) {
+            MenuItem item = new MenuItem(WindowText.say("pages.choice." + kind));
+            item.setOnAction(event -> change(field, fields -> FieldDefaults.newEntry(fields, list, kind)));
+            button.getItems().add(item);
+        }
+        return button;
     }
 
     private VBox block(RigFields fields, String path, String title, Optional<Field> optional) {
@@ -181,6 +223,7 @@ final class PartForm extends VBox {
 
     private MenuButton adder(String at, List<Field> absent) {
         MenuButton button = new MenuButton(WindowText.say("pages.form.add"));
+        button.setId("add-" + at);
         button.getStyleClass().add("small");
         for (Field field : absent) {
             MenuItem item = new MenuItem(FieldTexts.title(field));

@@ -6,6 +6,7 @@ import boilwright.dashboard.text.WindowText;
 import boilwright.dashboard.work.RigAnswer;
 import boilwright.rig.Rig;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -18,7 +19,7 @@ import javafx.scene.layout.VBox;
 /** The rig to edit: first what is turned and changed at the bench, then every other field, part by part. */
 public final class RigPage extends ScrollPane {
     /** What stands at the top, and therefore not again in the plain form. */
-    private static final Set<String> AT_THE_TOP = Set.of(
+    private static final Set<String> AT_THE_TOP = atTheTop(
             "name",
             "note",
             "fluid",
@@ -26,14 +27,19 @@ public final class RigPage extends ScrollPane {
             "heatSource.kind",
             "heatSource.ratedPower",
             "schedule[]",
-            "cooling.flow",
-            "cooling.inletTemperature",
             "foreline.pressure",
             "room.temperature");
+
+    private static Set<String> atTheTop(String... paths) {
+        Set<String> all = new HashSet<>(SupplyRows.PATHS);
+        all.addAll(List.of(paths));
+        return Set.copyOf(all);
+    }
 
     private final PageContext context;
     private final List<FieldRow> rows = new ArrayList<>();
     private final ScheduleForm schedule;
+    private final SupplyRows supply;
     private final Map<TitledPane, PartForm> parts = new LinkedHashMap<>();
     private final CautionList heatCautions = new CautionList(Place.HEAT);
     private final CautionList waterCautions = new CautionList(Place.WATER);
@@ -44,6 +50,7 @@ public final class RigPage extends ScrollPane {
     public RigPage(PageContext context) {
         this.context = context;
         schedule = new ScheduleForm(context);
+        supply = new SupplyRows(context);
         getStyleClass().addAll("page", "rig-page", "edge-to-edge");
         all.getStyleClass().add("page-content");
         setContent(all);
@@ -54,9 +61,7 @@ public final class RigPage extends ScrollPane {
         levels.getStyleClass().add("field-title");
         heat.getChildren().addAll(levels, schedule, heatCautions);
         section("pages.rig.fluid", "fluid", "charge").getChildren().add(fluidCautions);
-        section("pages.rig.cooling", "cooling.flow", "cooling.inletTemperature")
-                .getChildren()
-                .add(waterCautions);
+        section("pages.rig.cooling").getChildren().addAll(supply, waterCautions);
         section("pages.rig.around", "foreline.pressure", "room.temperature");
         Label more = new Label(WindowText.say("pages.rig.more"));
         more.getStyleClass().add("section-title");
@@ -115,6 +120,7 @@ public final class RigPage extends ScrollPane {
         RigFields fields = RigFields.of(rig);
         rows.forEach(row -> row.show(fields));
         schedule.show(fields);
+        supply.show(fields);
         parts.forEach((pane, form) -> {
             if (pane.isExpanded()) {
                 form.show(fields);

@@ -14,14 +14,21 @@ import boilwright.units.Dimension;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.function.ToDoubleFunction;
 
 /** The charts of a run: which curves, limits and events stand together. */
-final class RunChartData {
+public final class RunChartData {
     private final RigAnswer answer;
     private final RunCurves curves;
 
-    RunChartData(RunTimeline timeline, RigAnswer answer) {
+    /**
+     * The charts of one answer.
+     *
+     * @param timeline its axis
+     * @param answer the answer
+     */
+    public RunChartData(RunTimeline timeline, RigAnswer answer) {
         this.answer = answer;
         curves = new RunCurves(timeline, answer);
     }
@@ -58,7 +65,8 @@ final class RunChartData {
         }
         Limit full = new Limit(WindowText.say("pages.time.limit.full"), JetState.FULL_SHARE, Limit.Side.AT_LEAST);
         return chart("pages.time.jets", "pages.time.axis.share", Dimension.FRACTION, true, all)
-                .withLimits(List.of(full));
+                .withLimits(List.of(full))
+                .withMarks(curves.marks(RunCurves.JETS));
     }
 
     /** Pressure over the oil. */
@@ -68,7 +76,8 @@ final class RunChartData {
         List<Limit> limits = new ArrayList<>();
         limit(limits, "boiler-pressure", "pages.time.limit.pressure");
         return chart("pages.time.pressure", "pages.time.axis.pressure", Dimension.PRESSURE, true, all)
-                .withLimits(limits);
+                .withLimits(limits)
+                .withMarks(curves.marks(RunCurves.JETS));
     }
 
     /** Heat into the boiler and out of it, and the heat that the jets need. */
@@ -85,11 +94,70 @@ final class RunChartData {
                 .withLimits(List.of(needed));
     }
 
+    /**
+     * Duty of the supply, the heat of water and pump, against what it can carry away.
+     *
+     * @param pumpW heat that the supply's pump adds, W
+     * @param capacityW what the supply carries away, W; empty when not known or not limited
+     */
+    public ChartData duty(double pumpW, OptionalDouble capacityW) {
+        List<Series> all = new ArrayList<>();
+        curves.curve("heatToWaterW", WindowText.say("pages.water.curve.duty"), MomentState::heatToWaterW)
+                .map(series -> raised(series, pumpW))
+                .ifPresent(all::add);
+        List<Limit> limits = new ArrayList<>();
+        capacityW.ifPresent(
+                w -> limits.add(new Limit(WindowText.say("pages.water.limit.capacity"), w, Limit.Side.AT_MOST)));
+        return chart("pages.water.duty", "pages.water.axis.duty", Dimension.POWER, true, all)
+                .withLimits(limits);
+    }
+
+    /**
+     * What a chiller carries away, which an on-off control does in bursts; empty without a chiller.
+     *
+     * @param pumpW heat that the supply's pump adds, W
+     * @param capacityW what it can carry away, W
+     */
+    public Optional<ChartData> chiller(double pumpW, OptionalDouble capacityW) {
+        double rest = answer.check().steady().heatToWaterW() + pumpW;
+        double carried = Math.min(rest, capacityW.orElse(rest));
+        List<Series> all = new ArrayList<>();
+        add(all, "chillerW", "pages.water.curve.chiller", m -> carried);
+        return all.isEmpty()
+                ? Optional.empty()
+                : Optional.of(chart("pages.water.chiller", "pages.water.axis.duty", Dimension.POWER, true, all));
+    }
+
+    private static Series raised(Series series, double by) {
+        double[] y = series.y().clone();
+        for (int i = 0; i < y.length; i++) {
+            y[i] += by;
+        }
+        return new Series(series.title(), series.x(), y);
+    }
+
+    /** Temperatures of the water into the pump's circuit and out of it. */
+    public ChartData water() {
+        List<Series> all = new ArrayList<>();
+        double[] in = answer.check().warmup().series().columns().stream()
+                .filter(column -> column.key().equals("waterInK"))
+                .map(column -> column.values())
+                .findFirst()
+                .orElseGet(() -> new double[] {Double.NaN});
+        add(all, "waterInK", "pages.water.curve.in", m -> in[in.length - 1]);
+        add(all, "waterOutK", "pages.time.curve.water-out", MomentState::waterOutK);
+        List<Limit> limits = new ArrayList<>();
+        limit(limits, "water-out", "pages.time.limit.water-out");
+        return chart("pages.water.temperatures", "pages.time.axis.temperature", Dimension.TEMPERATURE, false, all)
+                .withLimits(limits);
+    }
+
     private ChartData chart(String title, String axis, Dimension dimension, boolean zero, List<Series> all) {
         Axis y = Axis.of(WindowText.say(axis), dimension);
         Axis based = zero ? y.withZero() : y;
         Axis upwards = dimension == Dimension.FRACTION ? based.in("%") : based;
-        return ChartData.of(WindowText.say(title), curves.axis(), upwards, all).withMarks(curves.marks());
+        return ChartData.of(WindowText.say(title), curves.axis(), upwards, all)
+                .withMarks(curves.marks(RunCurves.STEPS));
     }
 
     private void add(List<Series> all, String key, String title, ToDoubleFunction<MomentState> atRest) {

@@ -11,7 +11,6 @@ import boilwright.dashboard.text.WindowText;
 import boilwright.dashboard.work.RigAnswer;
 import boilwright.report.EventWords;
 import boilwright.thermal.RunResult;
-import boilwright.thermal.TimeEvent;
 import boilwright.thermal.TimeSeries;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -21,8 +20,8 @@ import java.util.function.ToDoubleFunction;
 
 /** The records of warm-up and cool-down and the state at rest between them, as curves along the axis of the time band. */
 final class RunCurves {
-    /** What a person waits for comes first: where there is not room for every name, those are named. */
-    private static final List<String> IMPORTANCE = List.of(
+    /** What a person waits for, the more important first: where there is not room for every name, those are named. */
+    static final List<String> STEPS = List.of(
             "heat-off",
             "full-pumping",
             "air-allowed",
@@ -30,12 +29,21 @@ final class RunCurves {
             "heat-on",
             "water-may-stop",
             "touch-safe",
+            "first-vapour",
+            "fuel-empty");
+
+    /** What the jets do, the more important first. */
+    static final List<String> JETS = List.of(
+            "heat-off",
+            "full-pumping",
+            "heat-on",
             "jets-gone",
             "first-vapour",
-            "degassed",
-            "fuel-empty",
             "jet-lit",
-            "jet-lost");
+            "jet-lost",
+            "flow-zero",
+            "front-at-stage",
+            "jet-full");
 
     private final RunTimeline timeline;
     private final RunResult warm;
@@ -76,17 +84,17 @@ final class RunCurves {
         return Axis.time(WindowText.say("pages.time.axis"), parts);
     }
 
-    /** What happens, the more important first. */
-    List<Mark> marks() {
+    /**
+     * Some of what happens.
+     *
+     * @param ids which events, the more important first
+     */
+    List<Mark> marks(List<String> ids) {
         return timeline.marks().stream()
-                .sorted(Comparator.comparingInt(RunCurves::rank))
+                .filter(event -> ids.contains(event.id()))
+                .sorted(Comparator.comparingInt(event -> ids.indexOf(event.id())))
                 .map(event -> new Mark(EventWords.title(event), event.timeS().getAsDouble()))
                 .toList();
-    }
-
-    private static int rank(TimeEvent event) {
-        int rank = IMPORTANCE.indexOf(event.id());
-        return rank < 0 ? IMPORTANCE.size() : rank;
     }
 
     /**

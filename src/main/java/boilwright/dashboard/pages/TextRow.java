@@ -1,5 +1,6 @@
 package boilwright.dashboard.pages;
 
+import boilwright.dashboard.session.FieldDefaults;
 import boilwright.dashboard.session.RigFields;
 import boilwright.rig.Field;
 import java.util.Arrays;
@@ -37,7 +38,7 @@ final class TextRow extends FieldRow {
     }
 
     /** Tab leads on, as everywhere else in the form, instead of going into the text. */
-    private static void leaveWithTab(KeyEvent event) {
+    static void leaveWithTab(KeyEvent event) {
         if (event.getCode() == KeyCode.TAB && !event.isControlDown()) {
             event.consume();
             ((TextArea) event.getSource())
@@ -73,7 +74,9 @@ final class TextRow extends FieldRow {
                     .toList();
             return fields.with(path(), texts);
         }
-        return text.isEmpty() && !field().required() ? fields.without(path()) : fields.with(path(), text);
+        return text.isEmpty() && !field().required()
+                ? FieldDefaults.takenAway(fields, path())
+                : fields.with(path(), text);
     }
 
     @Override

@@ -1,6 +1,7 @@
 package boilwright.dashboard.pages;
 
 import boilwright.answers.Cautions.Place;
+import boilwright.dashboard.chart.ChartFormat;
 import boilwright.dashboard.chart.SeriesChart;
 import boilwright.dashboard.model.RunTimeline;
 import boilwright.dashboard.text.WindowText;
@@ -57,6 +58,11 @@ public final class TimePage extends ScrollPane {
         timeline.addListener((property, before, now) -> show(now));
         cautions.show(context.answering().answerProperty().get());
         show(timeline.getValue());
+    }
+
+    /** Asks for a file and writes the temperatures to it as a picture; other kinds of file are in the chart's own menu. */
+    public void exportChart() {
+        temperatures.export(ChartFormat.PNG);
     }
 
     private void show(RunTimeline timeline) {

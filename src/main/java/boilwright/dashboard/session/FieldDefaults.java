@@ -12,6 +12,9 @@ import java.util.List;
 
 /** Values to start from when a part or a field is added to a rig: the middle of what is usual, to be changed by the person. */
 public final class FieldDefaults {
+    private static final String CAPACITY_TABLE = "cooling.supply.capacityTable";
+    private static final String ELEMENTS = "cooling.elements";
+
     private FieldDefaults() {}
 
     /** The middle of a quantity's usual range, SI, to two figures in its usual unit. */
@@ -35,12 +38,69 @@ public final class FieldDefaults {
     public static RigFields added(RigFields fields, String path) {
         Field field = FieldCatalogue.find(path).orElseThrow();
         return switch (field.kind()) {
-            case QUANTITY -> fields.with(path, typical(field));
+            case QUANTITY ->
+                ChillerFields.isRating(path) && fields.has(CAPACITY_TABLE)
+                        ? ChillerFields.withRating(fields)
+                        : fields.with(path, typical(field));
             case CHOICE -> fields.with(path, field.choices().get(0));
-            case TEXT -> fields.with(path, "");
-            case TEXT_LIST -> fields.with(path, stageNames(fields));
+            case TEXT -> text(fields, path);
+            case TEXT_LIST -> fields.with(path, uncovered(fields));
+            case LIST -> path.equals(CAPACITY_TABLE) ? ChillerFields.withTable(fields) : fields;
             default -> required(fields, path, "");
         };
+    }
+
+    /** Whether a person is offered to add a field that a rig does not have: one offer for what comes together. */
+    public static boolean mayBeAdded(RigFields fields, String path) {
+        boolean withTheCapacity = ChillerFields.isRating(path) && !path.equals("cooling.supply.capacity");
+        return !withTheCapacity || !fields.has(CAPACITY_TABLE);
+    }
+
+    /** Whether a rig does without a field that it has, on its own. */
+    public static boolean mayBeLeftOut(String path) {
+        return !FieldCatalogue.find(path).orElseThrow().required() && !ChillerFields.isNeeded(path);
+    }
+
+    /** A name of an element that no other has; two branches where one begins; else an empty text. */
+    private static RigFields text(RigFields fields, String path) {
+        boolean ofElement = path.startsWith(ELEMENTS + "[");
+        if (ofElement && path.endsWith(".branch")) {
+            return Branches.begun(fields, path);
+        }
+        if (!ofElement) {
+            return fields.with(path, "");
+        }
+        String entry = path.substring(0, path.lastIndexOf('.'));
+        List<String> names = new ArrayList<>();
+        for (int i = 0; i < fields.count(ELEMENTS); i++) {
+            names.add(fields.text(ELEMENTS + "[" + i + "].name").orElse(""));
+        }
+        return fields.with(path, free(names, fields.text(entry + ".kind").orElse("element")));
+    }
+
+    private static String free(List<String> names, String base) {
+        int number = 1;
+        while (names.contains(base + " " + number)) {
+            number++;
+        }
+        return base + " " + number;
+    }
+
+    /**
+     * A rig's fields with one more entry at the end of a list whose entries come in kinds.
+     *
+     * @param list path of the list
+     * @param kind kind of the new entry
+     */
+    public static RigFields newEntry(RigFields fields, String list, String kind) {
+        String entry = list + "[" + fields.count(list) + "]";
+        return required(fields.appended(list).with(entry + ".kind", kind), entry, kind);
+    }
+
+    /** A rig's fields without an entry of a list or a part, and without what makes no sense any more then. */
+    public static RigFields takenAway(RigFields fields, String path) {
+        RigFields less = fields.without(path);
+        return path.startsWith(ELEMENTS) ? Branches.tidied(less) : less;
     }
 
     /**
@@ -86,6 +146,7 @@ public final class FieldDefaults {
         return switch (list) {
             case "schedule" -> later(more, entry, next, list + "[" + (index + 2) + "]");
             case "stages" -> between(more, index);
+            case ELEMENTS -> more.without(next + ".name");
             default -> more;
         };
     }
@@ -103,14 +164,20 @@ public final class FieldDefaults {
                 ? 0
                 : more.quantity("stages[" + (index - 1) + "].height").orElseThrow();
         List<String> names = stageNames(more);
-        String base = names.get(index);
-        int number = 2;
-        while (names.contains(base + " " + number)) {
-            number++;
-        }
         double middle = Math.rint((below + height) / 2 * 1000) / 1000;
-        return more.with("stages[" + index + "].name", base + " " + number)
+        List<String> all = new ArrayList<>(names);
+        all.add(names.get(index) + " 1");
+        return more.with("stages[" + index + "].name", free(all, names.get(index)))
                 .with("stages[" + index + "].height", middle);
+    }
+
+    /** The names of the stages that no element covers, bottom to top; of all when each is covered. */
+    private static List<String> uncovered(RigFields fields) {
+        List<String> names = new ArrayList<>(stageNames(fields));
+        for (int i = 0; i < fields.count(ELEMENTS); i++) {
+            names.removeAll(fields.texts(ELEMENTS + "[" + i + "].covers"));
+        }
+        return names.isEmpty() ? stageNames(fields) : names;
     }
 
     /** The names of a rig's stages, bottom to top. */

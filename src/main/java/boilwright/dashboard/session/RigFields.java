@@ -144,6 +144,48 @@ public final class RigFields {
                         : List.of(moved(guess, path, 1)));
     }
 
+    /** The same fields with one more entry, empty, at the end of a list, which is made when it is not there. */
+    public RigFields appended(String list) {
+        ObjectNode copy = tree.deepCopy();
+        JsonNode found = copy.at(pointer(list));
+        ArrayNode entries =
+                found instanceof ArrayNode there ? there : ((ObjectNode) holder(copy, list)).putArray(name(list));
+        entries.addObject();
+        return new RigFields(copy);
+    }
+
+    /** The same fields with quantities, SI, in place of all that a list had: one row an entry, in the catalogue's order. */
+    public RigFields withRows(String list, List<List<Double>> rows) {
+        List<Field> columns = FieldCatalogue.children(list + "[]");
+        RigFields filled = put(list, MAPPER.createArrayNode());
+        for (int i = 0; i < rows.size(); i++) {
+            filled = filled.appended(list);
+            for (int k = 0; k < columns.size(); k++) {
+                String path = list + "[" + i + "]." + columns.get(k).name();
+                filled = filled.with(path, rows.get(i).get(k));
+            }
+        }
+        return filled;
+    }
+
+    /** The same fields with an entry of a list before the one that it followed; the first one stays where it is. */
+    public RigFields earlier(String entry) {
+        int index = index(entry).orElseThrow();
+        if (index == 0) {
+            return this;
+        }
+        ObjectNode copy = tree.deepCopy();
+        ArrayNode list = (ArrayNode) copy.at(pointer(entry).head());
+        list.insert(index - 1, list.remove(index));
+        String before = entry.substring(0, entry.lastIndexOf('[')) + "[" + (index - 1) + "]";
+        return new RigFields(copy).marking(guess -> {
+            if (isWithin(guess, entry)) {
+                return List.of(before + guess.substring(entry.length()));
+            }
+            return List.of(isWithin(guess, before) ? entry + guess.substring(before.length()) : guess);
+        });
+    }
+
     /**
      * The rig that these fields describe. Likely slips are not asked about again: whoever typed them was asked.
      *
@@ -189,7 +231,7 @@ public final class RigFields {
     }
 
     private static boolean isWithin(String guess, String path) {
-        return guess.equals(path) || guess.startsWith(path + ".");
+        return guess.equals(path) || guess.startsWith(path + ".") || guess.startsWith(path + "[");
     }
 
     /** Where a guess stands after an entry of its list came in or went out before it. */

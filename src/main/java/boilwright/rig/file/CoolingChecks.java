@@ -9,7 +9,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 
-/** Whether the water and its elements fit the stages, the body and the cap. */
+/** Whether the elements that the water passes fit the stages, the body and the cap. */
 final class CoolingChecks {
     private final Rig rig;
     private final Findings findings;
@@ -25,24 +25,9 @@ final class CoolingChecks {
     }
 
     static void run(Rig rig, Findings findings) {
-        CoolingChecks checks = new CoolingChecks(rig, findings);
-        checks.waterWithoutElements();
-        checks.elements();
-    }
-
-    private void waterWithoutElements() {
-        // Elements that were refused left an empty list behind; the file's own is looked at.
-        boolean none = "[]".equals(findings.found("cooling.elements"));
-        if (none && rig.cooling().flowM3PerS() > 0) {
-            withoutElements("cooling.flow");
-        }
-        if (none && rig.cooling().chillerCapacityW().isPresent()) {
-            withoutElements("cooling.chillerCapacity");
-        }
-    }
-
-    private void withoutElements(String path) {
-        findings.reportField(path, MessageKey.RIG_WATER_WITHOUT_ELEMENTS, findings.found(path));
+        SupplyChecks.run(rig, findings);
+        PlumbingChecks.run(rig, findings);
+        new CoolingChecks(rig, findings).elements();
     }
 
     private void elements() {
@@ -50,17 +35,22 @@ final class CoolingChecks {
         List<Cooling.Element> elements = rig.cooling().elements();
         for (int i = 0; i < elements.size(); i++) {
             String at = "cooling.elements[" + i + "]";
-            Material body = rig.body().material();
             if (elements.get(i) instanceof Cooling.Jacket jacket) {
                 covers(jacket.covers(), at, covered);
             } else if (elements.get(i) instanceof Cooling.SolderedCoil coil) {
                 covers(coil.covers(), at, covered);
-                soldered(at, body);
-            } else if (rig.topCap().isEmpty()) {
-                findings.reportField(at + ".kind", MessageKey.RIG_CAP_COIL_WITHOUT_CAP);
-            } else {
-                soldered(at, rig.topCap().get().material());
+                soldered(at, rig.body().material());
+            } else if (elements.get(i) instanceof Cooling.CapCoil) {
+                onCap(at);
             }
+        }
+    }
+
+    private void onCap(String at) {
+        if (rig.topCap().isEmpty()) {
+            findings.reportField(at + ".kind", MessageKey.RIG_CAP_COIL_WITHOUT_CAP);
+        } else {
+            soldered(at, rig.topCap().get().material());
         }
     }
 

@@ -1,6 +1,7 @@
 package boilwright.rig.file;
 
 import boilwright.rig.Field;
+import boilwright.rig.FieldCatalogue;
 import boilwright.units.QuantityWriter;
 import boilwright.units.UnitSpelling;
 import boilwright.units.UnitTable;
@@ -44,7 +45,14 @@ final class FieldWords {
             case INTEGER -> "a whole number";
             case LIST -> "a list of objects in brackets";
             case TEXT_LIST -> "a list of texts in brackets";
-            case OBJECT -> "an object in braces";
+            case OBJECT -> "an object in braces" + kinds(field);
         };
+    }
+
+    /** The kinds in which an object comes, when it does. */
+    private static String kinds(Field object) {
+        return FieldCatalogue.find(object.path() + ".kind")
+                .map(kind -> ", whose kind is one of " + Shown.quotedList(kind.choices()))
+                .orElse("");
     }
 }

@@ -40,7 +40,9 @@ final class GuessChecks {
 
     private static void unknown(String at, String guess, List<String> known, Findings findings) {
         String shown = Shown.quoted(guess);
-        NearestSpelling.of(guess, known)
+        FirstFormat.pathNow(guess)
+                .filter(known::contains)
+                .or(() -> NearestSpelling.of(guess, known))
                 .ifPresentOrElse(
                         near -> findings.reportField(at, MessageKey.RIG_GUESS_UNKNOWN_NEAR, shown, near),
                         () -> findings.reportField(at, MessageKey.RIG_GUESS_UNKNOWN, shown));

@@ -12,8 +12,8 @@ import java.util.function.UnaryOperator;
  * readable. Step n (counted from 0) turns version n + 1 into version n + 2.
  */
 final class Migrations {
-    /** The steps of this program. Version 1 is the first, so there are none yet. */
-    static final Migrations CURRENT = new Migrations(List.of());
+    /** The steps of this program. */
+    static final Migrations CURRENT = new Migrations(List.of(FirstFormat::toSecond));
 
     private final List<UnaryOperator<JsonObject>> steps;
 

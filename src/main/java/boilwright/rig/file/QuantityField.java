@@ -8,9 +8,14 @@ import boilwright.rig.file.Json.JsonText;
 import boilwright.units.QuantityReader;
 import boilwright.units.Reading;
 import java.util.Optional;
+import java.util.Set;
 
 /** Reads one quantity of a rig file: number, unit, range, and whether it looks like a slip. */
 final class QuantityField {
+    /** Fields whose zero would shut the water off: whoever writes it means something else than a small number. */
+    private static final Set<String> WAYS_OF_THE_WATER =
+            Set.of("cooling.elements[].tubeInnerDiameter", "cooling.elements[].gap", "cooling.elements[].flowAtOneBar");
+
     private QuantityField() {}
 
     /**
@@ -61,6 +66,10 @@ final class QuantityField {
         Optional<String> meant = LikelySlip.meant(field, text, read).map(likely -> Shown.plain(likely));
         String low = FieldWords.value(field, field.allowedLow());
         String high = FieldWords.value(field, field.allowedHigh());
+        if (read.si() == 0 && WAYS_OF_THE_WATER.contains(field.path())) {
+            findings.reportField(path, MessageKey.RIG_NO_WAY_FOR_WATER, shown, low, high);
+            return Double.NaN;
+        }
         if (!field.allows(read.si())) {
             meant.ifPresentOrElse(
                     likely -> findings.reportField(path, MessageKey.RIG_FIELD_RANGE_SLIP, shown, likely, low, high),

@@ -45,6 +45,7 @@ final class RigAssembler {
         HeatSource source = HeatSourceReader.read(root.objectOfKinds("heatSource"));
         double ratedPower = source == null ? Double.NaN : source.ratedPowerW();
         List<String> guesses = root.texts("guesses");
+        Room room = room(root.object("room"));
         Rig rig = new Rig(
                 root.text("name"),
                 root.text("note"),
@@ -60,8 +61,8 @@ final class RigAssembler {
                         ? ScheduleReader.read(root.list("schedule"), ratedPower, findings)
                         : new Schedule(List.of(new Schedule.Power(0, 1))),
                 new Foreline(root.object("foreline").quantity("pressure")),
-                CoolingReader.read(root.object("cooling")),
-                room(root.object("room")),
+                CoolingReader.read(root.object("cooling"), room.temperatureK()),
+                room,
                 root.has("limits") ? limits(root.object("limits")) : Limits.USUAL,
                 root.has("parameters") ? parameters(root.object("parameters")) : Map.of(),
                 new LinkedHashSet<>(guesses));

@@ -133,7 +133,8 @@ public final class RigReader {
         acceptedFields.stream()
                 .sorted()
                 .filter(path -> FieldCatalogue.find(path).isEmpty())
-                .forEach(path -> faults.add(NearestSpelling.of(FieldCatalogue.general(path), known)
+                .forEach(path -> faults.add(FirstFormat.pathNow(path)
+                        .or(() -> NearestSpelling.of(FieldCatalogue.general(path), known))
                         .map(near -> Message.of(MessageKey.RIG_ACCEPT_UNKNOWN_NEAR, Shown.plain(path), near))
                         .orElseGet(() -> Message.of(MessageKey.RIG_ACCEPT_UNKNOWN, Shown.plain(path)))));
         if (!faults.isEmpty()) {

@@ -3,6 +3,7 @@ package boilwright.rig.file;
 import boilwright.rig.Field;
 import boilwright.rig.FieldCatalogue;
 import boilwright.rig.FieldTexts;
+import boilwright.rig.SupplyKind;
 import boilwright.units.Dimension;
 import boilwright.units.UnitSpelling;
 import boilwright.units.UnitTable;
@@ -51,6 +52,12 @@ public final class RigSchema {
             members(
                     alternative,
                     fields.stream().filter(field -> field.belongsTo(kind)).toList());
+            if (kind.equals(SupplyKind.CHILLER.id())) {
+                either(
+                        alternative,
+                        List.of("capacity", "ratedWaterTemperature", "ratedRoomTemperature"),
+                        List.of("capacityTable"));
+            }
             ObjectNode properties = (ObjectNode) alternative.get("properties");
             ObjectNode kindNode = (ObjectNode) properties.get("kind");
             kindNode.remove("enum");
@@ -68,10 +75,15 @@ public final class RigSchema {
         ObjectNode properties = schema.putObject("properties");
         fields.forEach(field -> field(properties.putObject(field.name()), field));
         if (fields.stream().anyMatch(field -> field.path().equals("schedule[].power"))) {
-            ArrayNode either = schema.putArray("oneOf");
-            either.addObject().putArray("required").add("power");
-            either.addObject().putArray("required").add("holdOil");
+            either(schema, List.of("power"), List.of("holdOil"));
         }
+    }
+
+    /** Either these fields or those, never both. */
+    private static void either(ObjectNode schema, List<String> these, List<String> those) {
+        ArrayNode either = schema.putArray("oneOf");
+        these.forEach(either.addObject().putArray("required")::add);
+        those.forEach(either.addObject().putArray("required")::add);
     }
 
     private static void field(ObjectNode schema, Field field) {

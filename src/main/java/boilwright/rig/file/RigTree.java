@@ -3,8 +3,6 @@ package boilwright.rig.file;
 import boilwright.rig.Body;
 import boilwright.rig.Boiler;
 import boilwright.rig.Column;
-import boilwright.rig.Cooling;
-import boilwright.rig.ElementKind;
 import boilwright.rig.FieldCatalogue;
 import boilwright.rig.HeatSource;
 import boilwright.rig.Limits;
@@ -37,7 +35,7 @@ final class RigTree {
         source(root.object("heatSource"), rig.heatSource());
         rig.schedule().steps().forEach(step -> step(root.entry("schedule"), step));
         root.object("foreline").quantity("pressure", rig.foreline().pressurePa());
-        cooling(root.object("cooling"), rig.cooling());
+        CoolingTree.fill(root.object("cooling"), rig.cooling(), rig.room());
         root.object("room")
                 .quantity("temperature", rig.room().temperatureK())
                 .quantity("pressure", rig.room().pressurePa());
@@ -162,31 +160,6 @@ final class RigTree {
             out.quantity("power", power.fraction());
         } else if (step instanceof Schedule.HoldOil hold) {
             out.quantity("holdOil", hold.oilK());
-        }
-    }
-
-    private static void cooling(FieldWriter out, Cooling cooling) {
-        out.quantity("inletTemperature", cooling.inletTemperatureK()).quantity("flow", cooling.flowM3PerS());
-        out.list("elements");
-        cooling.elements().forEach(element -> element(out.entry("elements"), element));
-        out.optional("chillerCapacity", cooling.chillerCapacityW());
-    }
-
-    private static void element(FieldWriter out, Cooling.Element element) {
-        out.text("kind", ElementKind.of(element).id());
-        if (element instanceof Cooling.Jacket jacket) {
-            out.texts("covers", jacket.covers())
-                    .quantity("gap", jacket.gapM())
-                    .quantity("shellThickness", jacket.shellThicknessM());
-        } else if (element instanceof Cooling.SolderedCoil coil) {
-            out.texts("covers", coil.covers())
-                    .quantity("tubeInnerDiameter", coil.tubeInnerDiameterM())
-                    .quantity("tubeLength", coil.tubeLengthM())
-                    .quantity("bondConductance", coil.bondConductance());
-        } else if (element instanceof Cooling.CapCoil coil) {
-            out.quantity("tubeInnerDiameter", coil.tubeInnerDiameterM())
-                    .quantity("tubeLength", coil.tubeLengthM())
-                    .quantity("bondConductance", coil.bondConductance());
         }
     }
 

@@ -156,6 +156,13 @@ final class Section {
         return chosen.orElse(null);
     }
 
+    /** Reports a fault of a field of this object, whether it has it or not. */
+    void report(String name, MessageKey key, String... values) {
+        if (object.isPresent() && !misspelt.contains(name)) {
+            findings.reportField(path(name), key, values);
+        }
+    }
+
     /** Reports a word that is not one of those accepted, with the nearest that is. */
     void reportChoice(String at, String found, Collection<String> accepted) {
         findings.reportChoice(at, found, accepted);
@@ -223,6 +230,11 @@ final class Section {
         if (elsewhere.isPresent()) {
             String kinds = Shown.list(elsewhere.get().variants());
             findings.reportField(at, MessageKey.RIG_FIELD_OF_ANOTHER_KIND, kind, kinds);
+            return;
+        }
+        Optional<String> now = FirstFormat.pathNow(path(name));
+        if (now.isPresent()) {
+            findings.reportField(at, MessageKey.RIG_FIELD_MOVED, now.get());
             return;
         }
         Optional<String> near = NearestSpelling.of(name, names);

@@ -29,4 +29,17 @@ final class ChartScene {
                 .withLimits(List.of(new Limit("oil", 480, Limit.Side.AT_MOST)))
                 .withMarks(List.of(new Mark("heat on", 0), new Mark("first vapour", 600), new Mark("jet lights", 640)));
     }
+
+    /** Half an hour up, ten minutes at rest, half an hour down. */
+    static ChartData inParts() {
+        List<Stretch> parts = List.of(
+                new Stretch("up", 0, 1800, true),
+                new Stretch("rest", 1800, 2400, false),
+                new Stretch("down", 2400, 3600, true));
+        return ChartData.of(
+                "Parts",
+                Axis.time("time", parts),
+                Axis.of("temperature", Dimension.TEMPERATURE),
+                List.of(wave("A", 61, 0)));
+    }
 }

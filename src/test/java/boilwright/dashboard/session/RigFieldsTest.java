@@ -10,6 +10,7 @@ import boilwright.rig.Field;
 import boilwright.rig.FieldCatalogue;
 import boilwright.rig.Rig;
 import boilwright.rig.SourceKind;
+import boilwright.rig.Supply;
 import boilwright.rig.file.RigReader;
 import boilwright.rig.file.RigWriter;
 import java.util.List;
@@ -36,11 +37,17 @@ class RigFieldsTest {
         Rig before = demo("neon-workshop");
         Rig after = RigFields.of(before)
                 .with("stages[1].throatGap", 0.8e-3)
-                .with("cooling.flow", 2e-3 / 60)
+                .with("cooling.supply.pumpCurve[1].head", 0.72)
                 .rig(FLUIDS);
         assertThat(after.stages().get(1).throatGapM()).isEqualTo(0.8e-3);
-        assertThat(after.cooling().flowM3PerS()).isEqualTo(2e-3 / 60);
-        assertThat(RigFields.differences(before, after)).containsExactly("cooling.flow", "stages[1].throatGap");
+        assertThat(((Supply.Tank) after.cooling().supply())
+                        .pump()
+                        .curve()
+                        .get(1)
+                        .headM())
+                .isEqualTo(0.72);
+        assertThat(RigFields.differences(before, after))
+                .containsExactly("cooling.supply.pumpCurve[1].head", "stages[1].throatGap");
     }
 
     @Test
@@ -78,7 +85,7 @@ class RigFieldsTest {
         assertThat(fields.quantity("column.segments[1].innerDiameter")).hasValue(0.072);
         assertThat(fields.quantity("limits.requiredBoilerPressure")).hasValue(100);
         assertThat(fields.quantity("limits.cap")).isEmpty();
-        assertThat(fields.texts("cooling.elements[1].covers")).containsExactly("top", "middle", "bottom");
+        assertThat(fields.texts("cooling.elements[3].covers")).containsExactly("top", "middle", "bottom");
     }
 
     @ParameterizedTest
@@ -105,9 +112,18 @@ class RigFieldsTest {
     @ParameterizedTest
     @EnumSource(ElementKind.class)
     void anElementCanBecomeAnotherKind(ElementKind kind) {
-        RigFields fields = FieldDefaults.ofKind(RigFields.of(demo("mirror-club")), "cooling.elements[1]", kind.id());
-        Rig rig = fields.rig(FLUIDS);
-        assertThat(ElementKind.of(rig.cooling().elements().get(1))).isEqualTo(kind);
+        for (String part : List.of("cooling.elements[3]", "cooling.elements[2]")) {
+            RigFields fields = FieldDefaults.ofKind(RigFields.of(demo("mirror-club")), part, kind.id());
+            boolean covers = kind == ElementKind.JACKET || kind == ElementKind.SOLDERED_COIL;
+            if (covers && part.endsWith("[2]")) {
+                // The coil after it covers every stage.
+                assertThatThrownBy(() -> fields.rig(FLUIDS)).hasMessageContaining("covered twice");
+            } else {
+                Rig rig = fields.rig(FLUIDS);
+                int index = part.endsWith("[2]") ? 2 : 3;
+                assertThat(ElementKind.of(rig.cooling().elements().get(index))).isEqualTo(kind);
+            }
+        }
     }
 
     @Test
@@ -150,14 +166,15 @@ class RigFieldsTest {
     void takesEntriesAndPartsAway() {
         Rig rig = RigFields.of(demo("mirror-club"))
                 .without("schedule[2]")
-                .without("cooling.elements[0]")
+                .without("cooling.elements[2]")
                 .without("topCap")
-                .without("cooling.chillerCapacity")
+                .without("cooling.supply.pumpHeat")
+                .without("cooling.supply.pumpCurve[1]")
                 .rig(FLUIDS);
         assertThat(rig.schedule().steps()).hasSize(2);
-        assertThat(rig.cooling().elements()).hasSize(1);
+        assertThat(rig.cooling().elements()).hasSize(4);
         assertThat(rig.topCap()).isEmpty();
-        assertThat(rig.cooling().chillerCapacityW()).isEmpty();
+        assertThat(((Supply.Chiller) rig.cooling().supply()).pump().curve()).hasSize(4);
     }
 
     @Test
@@ -174,7 +191,7 @@ class RigFieldsTest {
                         "stages[2].throatGap",
                         "stages[3].throatGap",
                         "charge");
-        RigFields fewer = fields.with("cooling.elements[0].covers", List.of("top", "middle"))
+        RigFields fewer = fields.with("cooling.elements[1].covers", List.of("top", "middle"))
                 .without("stages[0]");
         assertThat(fewer.rig(FLUIDS).guesses())
                 .containsExactlyInAnyOrder("stages[0].throatGap", "stages[1].throatGap", "charge");

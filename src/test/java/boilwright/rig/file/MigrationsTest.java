@@ -6,11 +6,16 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import boilwright.errors.InputRefusedException;
+import boilwright.rig.FieldCatalogue;
 import boilwright.rig.Rig;
+import boilwright.rig.Supply;
 import java.util.List;
+import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.function.UnaryOperator;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.FieldSource;
 
 class MigrationsTest {
     /** Two made-up steps: version 1 said "filling" and version 2 "oil" for what is "charge" in version 3. */
@@ -20,16 +25,25 @@ class MigrationsTest {
         return file -> file.with(to, file.members().get(from)).without(from);
     }
 
+    private static final String TODAY = "version-2/glass-on-plate";
+    private static final List<String> STORED = List.of(
+            "glass-on-plate",
+            "glass-in-mantle",
+            "metal-clamped",
+            "version-1/neon-workshop",
+            "version-1/mirror-club",
+            "version-1/teaching-lab");
+
     private static Rig read(String text) {
         return RigReader.parse("pump.json", text, Texts.FLUIDS, Set.of(), THREE);
     }
 
     @Test
     void everyOlderVersionIsBroughtToTheNewestStepByStep() {
-        Rig today = Texts.read(Texts.sample("glass-on-plate"));
-        String first = changed("glass-on-plate", "\"charge\"", "\"filling\"");
-        String second = changed("glass-on-plate", "\"charge\"", "\"oil\"").replace("\"format\": 1", "\"format\": 2");
-        String third = changed("glass-on-plate", "\"format\": 1", "\"format\": 3");
+        Rig today = Texts.read(Texts.sample(TODAY));
+        String first = changed(TODAY, "\"charge\"", "\"filling\"").replace("\"format\": 2", "\"format\": 1");
+        String second = changed(TODAY, "\"charge\"", "\"oil\"");
+        String third = changed(TODAY, "\"format\": 2", "\"format\": 3");
         assertThat(read(first)).isEqualTo(today);
         assertThat(read(second)).isEqualTo(today);
         assertThat(read(third)).isEqualTo(today);
@@ -38,22 +52,100 @@ class MigrationsTest {
 
     @Test
     void aFaultInAMigratedFieldStillNamesItsLine() {
-        String text = changed("glass-on-plate", "\"charge\": \"100 mL\"", "\"filling\": \"100 kg\"");
+        String text = changed(TODAY, "\"charge\": \"100 mL\"", "\"filling\": \"100 kg\"")
+                .replace("\"format\": 2", "\"format\": 1");
         assertThatThrownBy(() -> read(text))
                 .isInstanceOf(InputRefusedException.class)
                 .hasMessageStartingWith("pump.json, line 6: charge: \"100 kg\" is a mass;");
     }
 
     @Test
-    void theFilesOfThisProgramAreOfVersionOne() {
-        assertThat(Migrations.CURRENT.newest()).isEqualTo(1);
+    void theFilesOfThisProgramAreOfVersionTwo() {
+        assertThat(Migrations.CURRENT.newest()).isEqualTo(2);
+        assertThat(FieldCatalogue.find("format").orElseThrow().allowedHigh()).isEqualTo(2);
+        assertThat(RigWriter.write(Texts.read(Texts.sample(TODAY)))).contains("\"format\": 2");
+    }
+
+    @ParameterizedTest
+    @FieldSource("STORED")
+    void aStoredFileOfVersionOneIsTheSameRigInVersionTwo(String name) {
+        assertThat(Texts.sample(name)).contains("\"format\": 1");
+        Rig first = Texts.read(Texts.sample(name));
+        String plain = name.replace("version-1/", "");
+        assertThat(first).isEqualTo(Texts.read(Texts.sample("version-2/" + plain)));
+        assertThat(first.cooling().supply()).isInstanceOf(Supply.GivenFlow.class);
+    }
+
+    @Test
+    void theMeasuredFlowOfVersionOneIsASupply() {
+        Rig metal = Texts.read(Texts.sample("metal-clamped"));
+        assertThat(metal.cooling().supply())
+                .isEqualTo(new Supply.GivenFlow(291.15, 1.8e-3 / 60, OptionalDouble.of(1800)));
+        assertThat(metal.cooling().elements()).hasSize(2);
+    }
+
+    @Test
+    void marksOfGuessesMoveAlong() {
+        String marks = "\"format\": 1, \"guesses\": [\"cooling.flow\", \"charge\", \"cooling.chillerCapacity\","
+                + " \"cooling.inletTemperature\", \"cooling.elements[0].tubeLength\"],";
+        assertThat(Texts.read(changed("metal-clamped", "\"format\": 1,", marks)).guesses())
+                .containsExactlyInAnyOrder(
+                        "charge",
+                        "cooling.supply.inletTemperature",
+                        "cooling.supply.flow",
+                        "cooling.supply.chillerCapacity",
+                        "cooling.elements[0].tubeLength");
+        assertThat(faults(changed(
+                        "glass-on-plate", "\"format\": 1,", "\"format\": 1, \"guesses\": [7, \"cooling.flow\"],")))
+                .containsExactly("pump.json, line 2: guesses[0] is 7; accepted: a text in quotation marks.");
+    }
+
+    @Test
+    void faultsOfMovedFieldsNameTheirLineAndTheirNewPath() {
+        assertThat(faults(changed("glass-on-plate", "\"1 L/min\"", "\"1 L/s\"")))
+                .containsExactly("pump.json, line 46: cooling.supply.flow is \"1 L/s\": did you mean 1 L/min? Usual is"
+                        + " 0.05 L/min to 25 L/min. If it really is \"1 L/s\", go on with --accept"
+                        + " cooling.supply.flow.");
+        assertThat(Texts.read(changed("glass-on-plate", "\"1 L/min\"", "\"1 L/s\""), "cooling.supply.flow"))
+                .isNotNull();
+        assertThat(faults(changed("glass-on-plate", "\"flow\": \"1 L/min\",", "")))
+                .singleElement()
+                .asString()
+                .startsWith("pump.json, line 44: cooling.supply.flow is missing.");
+        assertThat(faults(changed("glass-on-plate", "\"flow\": \"1 L/min\",", "\"flow\": \"1 L/min\", \"flo\": 1,")))
+                .containsExactly(
+                        "pump.json, line 46: cooling.flo is not a known field. Accepted here: supply, elements.");
+    }
+
+    @Test
+    void whatWasNeverInVersionOneIsNotDroppedSilently() {
+        String both = changed("glass-on-plate", "\"flow\": \"1 L/min\",", "\"flow\": \"1 L/min\", \"supply\": {},");
+        assertThat(faults(both))
+                .contains("pump.json, line 46: cooling.flow is not a known field any more. Since format 2 it is"
+                        + " cooling.supply.flow.")
+                .anyMatch(fault -> fault.contains("cooling.supply.kind is missing"));
+        String list = changed("glass-on-plate", "\"cooling\": {", "\"cooling\": [], \"coolin\": {");
+        assertThat(faults(list)).contains("pump.json, line 44: cooling is []; accepted: an object in braces.");
+    }
+
+    @Test
+    void oldNamesAreToldTheirNewOnes() {
+        assertThat(faults(changed(TODAY, "\"elements\": [", "\"flow\": \"1 L/min\", \"elements\": [")))
+                .containsExactly("pump.json, line 50: cooling.flow is not a known field any more. Since format 2 it is"
+                        + " cooling.supply.flow.");
+        assertThatThrownBy(() -> Texts.checked(changed(TODAY, "\"1 L/min\"", "\"1 L/s\""), "cooling.flow"))
+                .hasMessage("--accept cooling.flow: there is no such field. Did you mean cooling.supply.flow?");
+        assertThat(faults(changed(TODAY, "\"format\": 2,", "\"format\": 2, \"guesses\": [\"cooling.flow\"],")))
+                .singleElement()
+                .asString()
+                .contains("Did you mean \"cooling.supply.flow\"?");
     }
 
     @Test
     void aNewerVersionIsRefusedWithWords() {
-        assertThat(faults(changed("glass-on-plate", "\"format\": 1", "\"format\": 2")))
+        assertThat(faults(changed("glass-on-plate", "\"format\": 1", "\"format\": 3")))
                 .containsExactly(
-                        "pump.json, line 2: format is 2, but this program knows versions up to 1 only. The file"
+                        "pump.json, line 2: format is 3, but this program knows versions up to 2 only. The file"
                                 + " was written by a newer program: update this one to read it.");
     }
 
@@ -62,13 +154,13 @@ class MigrationsTest {
         for (String odd : List.of("0", "-1", "1.5", "\"1\"", "1e0", "99999999999")) {
             assertThat(faults(changed("glass-on-plate", "\"format\": 1", "\"format\": " + odd)))
                     .containsExactly(
-                            "pump.json, line 2: format is " + odd + "; accepted is a whole number from 1 to 1.");
+                            "pump.json, line 2: format is " + odd + "; accepted is a whole number from 1 to 2.");
         }
     }
 
     @Test
     void aMissingVersionIsNamed() {
         assertThat(faults(changed("glass-on-plate", "\"format\": 1,", "")))
-                .containsExactly("pump.json, line 1: format is missing; the current version is \"format\": 1.");
+                .containsExactly("pump.json, line 1: format is missing; the current version is \"format\": 2.");
     }
 }

@@ -102,7 +102,7 @@ class RigReaderFieldFaultsTest {
         says(
                 "\"18 degC\"",
                 "\"-400 degC\"",
-                "pump.json, line 45: cooling.inletTemperature: \"-400 degC\" is below absolute zero, which is"
+                "pump.json, line 45: cooling.supply.inletTemperature: \"-400 degC\" is below absolute zero, which is"
                         + " -273.15 degC.");
     }
 

@@ -118,8 +118,8 @@ class RigReaderFitTest {
                         + " the flow to \"0 L/min\" and leave out the chiller.";
         assertThat(faults(text))
                 .containsExactly(
-                        "pump.json, line 46: cooling.flow is \"1 L/min\"," + end,
-                        "pump.json, line 46: cooling.chillerCapacity is \"1 kW\"," + end);
+                        "pump.json, line 46: cooling.supply.flow is \"1 L/min\"," + end,
+                        "pump.json, line 46: cooling.supply.chillerCapacity is \"1 kW\"," + end);
         String still =
                 changedText(text, "\"flow\": \"1 L/min\", \"chillerCapacity\": \"1 kW\",", "\"flow\": \"0 L/s\",");
         assertThat(Texts.read(still).cooling().elements()).isEmpty();

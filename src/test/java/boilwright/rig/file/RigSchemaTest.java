@@ -9,6 +9,7 @@ import com.networknt.schema.SpecificationVersion;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -42,7 +43,7 @@ class RigSchemaTest {
                 "\"charge\"; \"chrage\"",
                 "\"100 mL\"; \"100 kg\"",
                 "\"100 mL\"; 100",
-                "\"format\": 1; \"format\": 2",
+                "\"format\": 2; \"format\": 3",
                 "\"borosilicate\"; \"diamond\"",
                 "\"contact\": \"domed-glass\",; ",
                 "\"lossArea\"; \"wrappedArea\"",
@@ -50,14 +51,43 @@ class RigSchemaTest {
                 "\"gap\": \"6 mm\"; \"gap\": \"6 L\"",
             })
     void whatTheReaderRefusesForItsShapeTheSchemaRefusesToo(String from, String to) {
-        String text = Texts.changed("glass-on-plate", from, to == null ? "" : to);
+        String text = Texts.changed("version-2/glass-on-plate", from, to == null ? "" : to);
         assertThat(SCHEMA.validate(text, InputFormat.JSON)).isNotEmpty();
         assertThat(Texts.faults(text)).isNotEmpty();
     }
 
     @Test
+    void everyKindOfSupplyAndElementFollowsTheSchema() {
+        for (String supply : List.of(Texts.CHILLER, Texts.TABLE_CHILLER, Texts.TAP, Texts.TANK)) {
+            for (String elements : List.of(Texts.IN_BRANCHES, Texts.EVERY_PART)) {
+                String text = Texts.cooled(supply, elements);
+                assertThat(SCHEMA.validate(text, InputFormat.JSON)).isEmpty();
+                assertThat(SCHEMA.validate(RigWriter.write(Texts.read(text)), InputFormat.JSON))
+                        .isEmpty();
+            }
+        }
+        assertThat(SCHEMA.validate(Texts.cooled(Texts.FAN, ""), InputFormat.JSON))
+                .isEmpty();
+    }
+
+    @Test
+    void aSupplyOfTheWrongShapeIsRefusedByBoth() {
+        for (String supply : List.of(
+                Texts.CHILLER + ", " + Texts.TABLE,
+                Texts.CHILLER.replaceFirst("\"capacity\".*?,", ""),
+                Texts.TAP + ", \"volume\": \"3 L\"",
+                Texts.TANK.replaceFirst(", \"pumpCurve.*", ""),
+                Texts.TAP.replace("\"tap\"", "\"well\""))) {
+            String text = Texts.cooled(supply, Texts.BOTH_COILS);
+            assertThat(SCHEMA.validate(text, InputFormat.JSON)).as(supply).isNotEmpty();
+            assertThat(Texts.faults(text)).isNotEmpty();
+        }
+    }
+
+    @Test
     void aPowerMayBeAShareOrAnAmount() {
-        assertThat(SCHEMA.validate(Texts.changed("glass-on-plate", "\"100 %\"", "\"1.2 kW\""), InputFormat.JSON))
+        assertThat(SCHEMA.validate(
+                        Texts.changed("version-2/glass-on-plate", "\"100 %\"", "\"1.2 kW\""), InputFormat.JSON))
                 .isEmpty();
     }
 }

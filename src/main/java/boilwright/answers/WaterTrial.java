@@ -1,0 +1,116 @@
+package boilwright.answers;
+
+import boilwright.fluid.WorkingFluid;
+import boilwright.numerics.CancelToken;
+import boilwright.rig.Cooling;
+import boilwright.rig.ParameterValues;
+import boilwright.rig.Rig;
+import boilwright.rig.Supply;
+import boilwright.thermal.SteadySolver;
+import boilwright.thermal.SteadyState;
+import boilwright.water.CircuitSolver;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * The cooling of a rig at rest, worked out in milliseconds: for trying a temperature, a flow or another supply.
+ *
+ * @param inletK temperature at which the cooling enters, K
+ * @param flowM3PerS water flow, m3/s; 0 when none flows
+ * @param waterOutK water that leaves, K; empty when none flows
+ * @param filmMarginK least margin of the film on the walls, K; empty when no jet has vapour
+ * @param dutyW heat that the supply takes up: that of the water and of its pump, W
+ * @param capacityW what the supply carries away, W; empty when not known or not limited
+ * @param margins the margins of the cooling, worst first
+ */
+public record WaterTrial(
+        double inletK,
+        double flowM3PerS,
+        OptionalDouble waterOutK,
+        OptionalDouble filmMarginK,
+        double dutyW,
+        OptionalDouble capacityW,
+        List<Margin> margins) {
+    public WaterTrial {
+        margins = List.copyOf(margins);
+    }
+
+    /** The margin that is nearest to its limit, or farthest beyond; empty when none is known. */
+    public Optional<Margin> worst() {
+        return margins.stream().filter(m -> m.status() != Margin.Status.UNKNOWN).findFirst();
+    }
+
+    /**
+     * A rig as it is.
+     *
+     * @param rig the rig
+     * @param fluid its fluid
+     * @param cancel stops the computation
+     * @throws boilwright.errors.InputRefusedException when the supply cannot lift the water, or the capacity at its
+     *     temperature is not known
+     * @throws boilwright.errors.ComputationException when no state of rest is found
+     */
+    public static WaterTrial of(Rig rig, WorkingFluid fluid, CancelToken cancel) {
+        return of(rig, rig, fluid, cancel);
+    }
+
+    /**
+     * A rig whose water has another temperature, and another flow whatever drives it. Errors as for {@link #of(Rig,
+     * WorkingFluid, CancelToken)}.
+     *
+     * @param temperatureK temperature at which the cooling enters, K
+     * @param flowM3PerS flow, m3/s; empty for the one that supply and circuit agree on
+     */
+    public static WaterTrial of(
+            Rig rig, double temperatureK, OptionalDouble flowM3PerS, WorkingFluid fluid, CancelToken cancel) {
+        Cooling cooling = rig.cooling();
+        Rig tempered = rig.withCooling(new Cooling(tempered(cooling.supply(), temperatureK), cooling.elements()));
+        Rig forced = flowM3PerS.isEmpty()
+                ? tempered
+                : rig.withCooling(new Cooling(
+                        new Supply.GivenFlow(temperatureK, flowM3PerS.getAsDouble(), OptionalDouble.empty()),
+                        cooling.elements()));
+        return of(tempered, forced, fluid, cancel);
+    }
+
+    /** What flows is that of one rig; what its supply can do, and where its limits are, that of the other. */
+    private static WaterTrial of(Rig rig, Rig flowing, WorkingFluid fluid, CancelToken cancel) {
+        cancel.check();
+        OptionalDouble capacity = WaterSizing.capacityW(rig);
+        SteadyState steady = new SteadySolver(flowing, Questions.tables(fluid), ParameterValues.of(flowing)).steady();
+        cancel.check();
+        return new WaterTrial(
+                rig.cooling().inletTemperatureK(),
+                CircuitSolver.operatingPoint(flowing).volumeFlowM3PerS(),
+                steady.waterOutK(),
+                WaterSizing.filmMarginK(steady),
+                steady.heatToWaterW() + WaterSizing.pumpHeatW(rig),
+                capacity,
+                Margins.worstFirst(CoolingMargins.of(rig, steady)));
+    }
+
+    private static Supply tempered(Supply supply, double k) {
+        if (supply instanceof Supply.GivenFlow given) {
+            return new Supply.GivenFlow(k, given.flowM3PerS(), given.capacityW());
+        }
+        if (supply instanceof Supply.Chiller chiller) {
+            return new Supply.Chiller(
+                    k,
+                    chiller.capacity(),
+                    chiller.control(),
+                    chiller.hysteresisK(),
+                    chiller.volumeM3(),
+                    chiller.pump());
+        }
+        if (supply instanceof Supply.Tap tap) {
+            return new Supply.Tap(k, tap.staticPressurePa(), tap.lineFlowAtOneBarM3PerS());
+        }
+        if (supply instanceof Supply.Tank tank) {
+            return new Supply.Tank(k, tank.volumeM3(), tank.iceKg(), tank.airConductance(), tank.pump());
+        }
+        Supply.FinsAndFan fins = (Supply.FinsAndFan) supply;
+        return new Supply.FinsAndFan(
+                k, fins.airSpeedMPerS(), fins.finPitchM(), fins.finHeightM(), fins.finThicknessM(), fins.finMaterial());
+    }
+}

@@ -1,0 +1,40 @@
+package boilwright.commandline;
+
+import boilwright.errors.InputRefusedException;
+import boilwright.errors.Message;
+import boilwright.errors.MessageKey;
+import boilwright.units.Dimension;
+import boilwright.units.QuantityReader;
+import boilwright.units.QuantityWriter;
+import boilwright.units.Reading;
+
+/** Reads a time that stands on the command line. */
+final class TimeOption {
+    private TimeOption() {}
+
+    /**
+     * The time, s.
+     *
+     * @param option name of the option, for messages
+     * @param text what was typed
+     * @param longestS longest time that makes sense, s
+     * @throws InputRefusedException when it is no time from nothing to that
+     */
+    static double read(String option, String text, double longestS) {
+        String shown = text.replaceAll("\\p{Cntrl}", "?");
+        Reading reading = QuantityReader.read(text, Dimension.TIME);
+        if (reading instanceof Reading.Refused refused) {
+            throw new InputRefusedException(Message.of(
+                    MessageKey.OPTION_NOT_UNDERSTOOD,
+                    option,
+                    shown,
+                    refused.fault().text()));
+        }
+        double seconds = ((Reading.Read) reading).si();
+        if (!(seconds >= 0 && seconds <= longestS)) {
+            throw new InputRefusedException(Message.of(
+                    MessageKey.OPTION_TIME_OUTSIDE, option, shown, QuantityWriter.writeAuto(longestS, Dimension.TIME)));
+        }
+        return seconds;
+    }
+}

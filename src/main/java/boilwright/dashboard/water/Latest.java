@@ -1,0 +1,44 @@
+package boilwright.dashboard.water;
+
+import boilwright.dashboard.work.Answering;
+import boilwright.dashboard.work.BackgroundWork;
+import boilwright.dashboard.work.BackgroundWork.Urgency;
+import boilwright.numerics.CancelToken;
+import java.util.Optional;
+import java.util.concurrent.atomic.AtomicLong;
+import java.util.function.Consumer;
+import java.util.function.Function;
+
+/** Quick questions of which only the last counts: the ones before it are passed over. Belongs to the window's thread. */
+final class Latest {
+    private final AtomicLong last = new AtomicLong();
+    private final BackgroundWork work;
+
+    Latest(BackgroundWork work) {
+        this.work = work;
+    }
+
+    /**
+     * Asks.
+     *
+     * @param job works the answer out on the background thread
+     * @param done gets it
+     * @param refused gets the words of a refusal instead
+     */
+    <T> void ask(Function<CancelToken, T> job, Consumer<T> done, Consumer<String> refused) {
+        long number = last.incrementAndGet();
+        work.ask(
+                Urgency.AFTERWARDS,
+                (cancel, progress) -> number == last.get() ? Optional.of(job.apply(cancel)) : Optional.<T>empty(),
+                answer -> {
+                    if (number == last.get()) {
+                        answer.ifPresent(done);
+                    }
+                },
+                why -> {
+                    if (number == last.get()) {
+                        refused.accept(Answering.words(why));
+                    }
+                });
+    }
+}

@@ -1,0 +1,154 @@
+package boilwright.dashboard.water;
+
+import boilwright.answers.Cautions.Place;
+import boilwright.answers.WaterAnswer;
+import boilwright.dashboard.chart.ChartData;
+import boilwright.dashboard.chart.SeriesChart;
+import boilwright.dashboard.model.RunTimeline;
+import boilwright.dashboard.pages.CautionList;
+import boilwright.dashboard.pages.PageContext;
+import boilwright.dashboard.pages.RunChartData;
+import boilwright.dashboard.text.WindowText;
+import boilwright.dashboard.work.BackgroundWork;
+import boilwright.dashboard.work.RigAnswer;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import javafx.beans.property.DoubleProperty;
+import javafx.beans.value.ObservableValue;
+import javafx.scene.Node;
+import javafx.scene.control.Label;
+import javafx.scene.control.ScrollPane;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
+
+/** Is the cooling enough: the circuit with its figures, pump and chiller, what else could be done, and what it would bring. */
+public final class WaterPage extends ScrollPane {
+    private final PageContext context;
+    private final ObservableValue<RunTimeline> timeline;
+    private final WaterAnswering answering;
+    private final Label verdict = new Label();
+    private final CircuitView circuit = new CircuitView();
+    private final CautionList cautions = new CautionList(Place.WATER);
+    private final Tryout tryout;
+    private final TryoutView tryoutView;
+    private final OtherSupplyView other;
+    private final SeriesChart pump = new SeriesChart();
+    private final SeriesChart duty = new SeriesChart();
+    private final ChartPair charts = new ChartPair(pump, duty);
+    private final NeedsGrid needs = new NeedsGrid();
+
+    /**
+     * A page that follows the answers while it is shown.
+     *
+     * @param work where the water's own questions are answered
+     * @param timeline the axis of the last answer; null until there is one
+     * @param cursorS where the time cursor stands, s
+     */
+    public WaterPage(
+            PageContext context, BackgroundWork work, ObservableValue<RunTimeline> timeline, DoubleProperty cursorS) {
+        this.context = context;
+        this.timeline = timeline;
+        answering = new WaterAnswering(work);
+        tryout = new Tryout(context, new Latest(work));
+        tryoutView = new TryoutView(tryout);
+        other = new OtherSupplyView(new Latest(work));
+        getStyleClass().addAll("page", "water-page", "edge-to-edge");
+        verdict.setId("water-verdict");
+        verdict.setWrapText(true);
+        verdict.setMinHeight(USE_PREF_SIZE);
+        verdict.getStyleClass().add("limiter");
+        pump.setId("water-pump-chart");
+        duty.setId("water-duty-chart");
+        duty.cursorXProperty().bindBidirectional(cursorS);
+        VBox all = new VBox(
+                verdict,
+                circuit,
+                cautions,
+                title("water.try"),
+                tryoutView,
+                charts,
+                title("water.other"),
+                other,
+                title("water.needs"),
+                needs);
+        all.getStyleClass().add("page-content");
+        for (Node node : all.getChildren()) {
+            if (node instanceof Region region && region != circuit) {
+                region.setMinHeight(USE_PREF_SIZE);
+            }
+        }
+        setContent(all);
+        setFitToWidth(true);
+        setHbarPolicy(ScrollBarPolicy.NEVER);
+        answering.foundProperty().addListener((property, before, now) -> show(now));
+        answering.refusalProperty().addListener((property, before, now) -> say());
+        context.answering().answerProperty().addListener((property, before, now) -> want());
+        context.answering().computingProperty().addListener((property, before, now) -> askAgain(now));
+        timeline.addListener((property, before, now) -> draw());
+        sceneProperty().addListener((property, before, now) -> want());
+    }
+
+    /** Has the newest answer's water worked out, if anybody sees it. */
+    private void want() {
+        RigAnswer answer = context.answering().answerProperty().get();
+        if (answer != null && getScene() != null) {
+            answering.want(answer);
+            cautions.show(answer);
+        }
+    }
+
+    /** A check stops the trials that wait; when it found nothing new they are asked once more. */
+    private void askAgain(boolean computing) {
+        if (!computing && getScene() != null) {
+            want();
+            tryout.ask();
+            other.ask();
+        }
+    }
+
+    private void say() {
+        WaterFound found = answering.foundProperty().get();
+        String refusal = answering.refusalProperty().get();
+        verdict.setText(
+                !refusal.isEmpty() || found == null ? refusal : found.water().verdict());
+    }
+
+    private void show(WaterFound found) {
+        WaterAnswer water = found.water();
+        say();
+        circuit.show(water, found.curves(), found.checked().fluid());
+        tryoutView.begin(found);
+        other.begin(found);
+        needs.show(water);
+        Optional<ChartData> curves = PumpChart.of(found.curves(), water.steady().flow());
+        curves.ifPresent(pump::setData);
+        charts.show(curves.isPresent(), water.steady().waterOutK().isPresent());
+        draw();
+    }
+
+    private void draw() {
+        WaterFound found = answering.foundProperty().get();
+        RigAnswer answer = context.answering().answerProperty().get();
+        // The timeline is the newest answer's: curves of an older one would not fit it.
+        if (found == null
+                || timeline.getValue() == null
+                || answer == null
+                || answer.check() != found.checked().check()) {
+            return;
+        }
+        RunChartData data = new RunChartData(timeline.getValue(), answer);
+        WaterAnswer water = found.water();
+        List<ChartData> offered = new ArrayList<>();
+        offered.add(data.duty(water.pumpHeatW(), water.capacityW()));
+        offered.add(data.water());
+        data.chiller(water.pumpHeatW(), water.capacityW()).ifPresent(offered::add);
+        duty.setData(offered);
+    }
+
+    private static Label title(String key) {
+        Label label = new Label(WindowText.say(key));
+        label.getStyleClass().add("section-title");
+        return label;
+    }
+}

@@ -1,0 +1,35 @@
+package boilwright.rig;
+
+/** The kinds of cooling supply, as rig files spell them. */
+public enum SupplyKind {
+    GIVEN_FLOW("given-flow"),
+    CHILLER("chiller"),
+    TAP("tap"),
+    TANK("tank"),
+    FINS_AND_FAN("fins-and-fan");
+
+    private final String id;
+
+    SupplyKind(String id) {
+        this.id = id;
+    }
+
+    /** How a rig file spells it. */
+    public String id() {
+        return id;
+    }
+
+    /** The kind of a supply. */
+    public static SupplyKind of(Supply supply) {
+        if (supply instanceof Supply.GivenFlow) {
+            return GIVEN_FLOW;
+        }
+        if (supply instanceof Supply.Chiller) {
+            return CHILLER;
+        }
+        if (supply instanceof Supply.Tap) {
+            return TAP;
+        }
+        return supply instanceof Supply.Tank ? TANK : FINS_AND_FAN;
+    }
+}
