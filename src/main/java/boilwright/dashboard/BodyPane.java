@@ -14,7 +14,7 @@ import javafx.scene.layout.Region;
  */
 final class BodyPane extends Region {
     /** Width from which all three stand side by side, in widths of the letter m. */
-    private static final double WIDE_EMS = 100;
+    private static final double WIDE_EMS = 112;
 
     private static final double HERO_SHARE = 0.43;
     private static final double STRIP_SHARE = 0.28;

@@ -14,7 +14,7 @@ final class Picture {
     private static final double FOOT_WORDS_EMS = 9;
 
     /** Widths of sheet, in widths of the type, from which labels stand on both sides, or on one. */
-    private static final double BOTH_SIDES = 36;
+    private static final double BOTH_SIDES = 40;
 
     private static final double ONE_SIDE = 24;
     private static final double LABEL_EMS = 8.9;

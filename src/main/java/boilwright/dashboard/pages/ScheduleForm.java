@@ -12,8 +12,8 @@ import javafx.collections.FXCollections;
 import javafx.scene.control.Button;
 import javafx.scene.control.ComboBox;
 import javafx.scene.control.Label;
+import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
-import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import javafx.util.StringConverter;
 
@@ -57,24 +57,26 @@ final class ScheduleForm extends VBox {
         getChildren().add(message);
     }
 
-    private HBox line(int index, String what, int count) {
+    private FlowPane line(int index, String sets, int count) {
         FieldRow at = FieldRows.of(context, step(index) + ".at");
-        FieldRow level = FieldRows.of(context, step(index) + "." + what);
+        FieldRow level = FieldRows.of(context, step(index) + "." + sets);
         at.withoutTitle();
         level.withoutTitle();
         rows.add(at);
         rows.add(level);
-        ComboBox<String> kind = kind(index, what);
+        ComboBox<String> kind = kind(index, sets);
         Button more =
                 button("pages.form.one-more", index, () -> change(all -> FieldDefaults.oneMore(all, step(index))));
         Button less = button("pages.form.take-away", index, () -> change(all -> all.without(step(index))));
         less.setDisable(count == 1);
         Label from = new Label(WindowText.say("pages.schedule.from"));
         from.setMinWidth(USE_PREF_SIZE);
-        HBox line = new HBox(from, at, kind, level, more, less);
-        line.getStyleClass().add("schedule-line");
-        HBox.setHgrow(at, Priority.ALWAYS);
-        HBox.setHgrow(level, Priority.ALWAYS);
+        HBox when = new HBox(from, at, kind);
+        HBox what = new HBox(level, more, less);
+        when.getStyleClass().add("schedule-line");
+        what.getStyleClass().add("schedule-line");
+        FlowPane line = new FlowPane(when, what);
+        line.getStyleClass().add("schedule-step");
         return line;
     }
 
