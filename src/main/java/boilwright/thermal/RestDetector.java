@@ -12,6 +12,8 @@ final class RestDetector {
     private static final double STILL_K = 5e-3;
     private static final double CYCLING_SPAN_S = 900;
     private static final double CYCLING_STILL_K = 0.1;
+    /** The oil follows a tank that warms by a hundredth of that. */
+    private static final double DRIFTING_STILL_K = 0.3;
 
     private final PumpModel model;
     private final double earliestS;
@@ -41,7 +43,7 @@ final class RestDetector {
         boolean drifting = model.rig.cooling().supply() instanceof Supply.Tank;
         steadyWater = !drifting && !model.supply.switches();
         spanS = cycling ? CYCLING_SPAN_S : SPAN_S;
-        stillK = cycling || drifting ? CYCLING_STILL_K : STILL_K;
+        stillK = drifting ? DRIFTING_STILL_K : cycling ? CYCLING_STILL_K : STILL_K;
         last = new double[model.layout.size];
         sum = new double[model.layout.size];
         averageBefore = new double[model.layout.size];
