@@ -10,6 +10,7 @@ import boilwright.numerics.CancelToken;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -78,6 +79,19 @@ class DashboardCommandTest {
         assertThat(run.out()).isEmpty();
         assertThat(run.err()).startsWith("boilwright: ");
         assertThat(window.shown()).isEmpty();
+    }
+
+    @Test
+    void aFileThatIsMissingOrNoRigIsRefusedInOneMessage() throws IOException {
+        Path missing = folder.resolve("none.json");
+        Path bad = folder.resolve("bad.json");
+        Files.writeString(bad, "no rig at all");
+        for (Path file : List.of(missing, bad)) {
+            CommandRun ran = run("dashboard", file.toString());
+            assertThat(ran.code()).isEqualTo(2);
+            assertThat(ran.err().lines()).hasSize(1);
+            assertThat(ran.err()).contains(file.getFileName().toString());
+        }
     }
 
     @Test
