@@ -121,6 +121,17 @@ final class OpenWindow implements FileAsker {
         WaitForAsyncUtils.waitForFxEvents();
     }
 
+    /** Gives it another size and waits until it is laid out. */
+    void resize(int width, int height) {
+        onWindowsThread(() -> {
+            stage.setWidth(width);
+            stage.setHeight(height);
+        });
+        until(
+                "the size",
+                () -> window.scene().getWidth() == width && !window.frame().isNeedsLayout());
+    }
+
     void act(Action action) {
         onWindowsThread(() -> window.act(action));
     }

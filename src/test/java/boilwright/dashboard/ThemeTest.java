@@ -24,7 +24,7 @@ import org.testfx.util.WaitForAsyncUtils;
 /** The two looks: no style sheet is left wanting, and what is written can be read. */
 class ThemeTest {
     /** Least contrast of text, WCAG 2.1, success criterion 1.4.3, level AA. */
-    private static final double LEAST_CONTRAST = 4.5;
+    static final double LEAST_CONTRAST = 4.5;
 
     private static final List<String> WRITTEN_IN =
             List.of("fg-default", "fg-muted", "danger-fg", "warning-fg", "success-fg");
@@ -96,7 +96,7 @@ class ThemeTest {
     }
 
     /** Contrast ratio as WCAG 2.1 defines it; muted colours of the themes are opaque. */
-    private static double contrast(Color one, Color other) {
+    static double contrast(Color one, Color other) {
         double[] light = {luminance(one), luminance(other)};
         Arrays.sort(light);
         return (light[1] + 0.05) / (light[0] + 0.05);

@@ -45,9 +45,9 @@ record Stretch(RunPhase.Kind kind, boolean plateau, double startS, double endS) 
         return WindowText.say(plateau ? "band.plateau" : "band.phase." + id());
     }
 
-    /** How long it takes, in words. */
+    /** How long it takes, in words; empty for the plateau, which takes any time. */
     String length() {
-        return plateau ? WindowText.say("band.plateau.length") : EventWords.clock(lengthS());
+        return plateau ? "" : EventWords.clock(lengthS());
     }
 
     /** What goes on in it, a whole sentence. */

@@ -35,7 +35,7 @@ final class StretchBox extends HBox {
         double edges = snappedLeftInset() + snappedRightInset();
         double named = edges + name.prefWidth(-1);
         show(name, named <= width);
-        show(length, named + getSpacing() + length.prefWidth(-1) <= width);
+        show(length, !length.getText().isEmpty() && named + getSpacing() + length.prefWidth(-1) <= width);
         resizeRelocate(x, y, width, height);
     }
 

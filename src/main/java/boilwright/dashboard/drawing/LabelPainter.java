@@ -173,7 +173,8 @@ final class LabelPainter {
             return;
         }
         double y = middle - line * c.values().size() / 2.0;
-        s.lettering.write(s.g, s.lettering.fitted(c.name(), false, room), x, y, false, s.palette.muted(), to);
+        String most = s.lettering.width(c.name(), false) <= room ? c.name() : c.brief();
+        s.lettering.write(s.g, s.lettering.fitted(most, false, room), x, y, false, s.palette.muted(), to);
         mark(c.mark(), edgeX + (right ? 1 : -1) * em * MARK, y);
         for (int i = 0; i < c.values().size(); i++) {
             y += line;

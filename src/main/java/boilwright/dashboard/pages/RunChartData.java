@@ -95,7 +95,7 @@ public final class RunChartData {
     }
 
     /**
-     * Duty of the supply: heat of water and pump, and what a chiller carries away.
+     * Duty of the supply, the heat of water and pump, against what it can carry away.
      *
      * @param pumpW heat that the supply's pump adds, W
      * @param capacityW what the supply carries away, W; empty when not known or not limited
@@ -105,14 +105,27 @@ public final class RunChartData {
         curves.curve("heatToWaterW", WindowText.say("pages.water.curve.duty"), MomentState::heatToWaterW)
                 .map(series -> raised(series, pumpW))
                 .ifPresent(all::add);
-        double rest = answer.check().steady().heatToWaterW() + pumpW;
-        double carried = Math.min(rest, capacityW.orElse(rest));
-        add(all, "chillerW", "pages.water.curve.chiller", m -> carried);
         List<Limit> limits = new ArrayList<>();
         capacityW.ifPresent(
                 w -> limits.add(new Limit(WindowText.say("pages.water.limit.capacity"), w, Limit.Side.AT_MOST)));
         return chart("pages.water.duty", "pages.water.axis.duty", Dimension.POWER, true, all)
                 .withLimits(limits);
+    }
+
+    /**
+     * What a chiller carries away, which an on-off control does in bursts; empty without a chiller.
+     *
+     * @param pumpW heat that the supply's pump adds, W
+     * @param capacityW what it can carry away, W
+     */
+    public Optional<ChartData> chiller(double pumpW, OptionalDouble capacityW) {
+        double rest = answer.check().steady().heatToWaterW() + pumpW;
+        double carried = Math.min(rest, capacityW.orElse(rest));
+        List<Series> all = new ArrayList<>();
+        add(all, "chillerW", "pages.water.curve.chiller", m -> carried);
+        return all.isEmpty()
+                ? Optional.empty()
+                : Optional.of(chart("pages.water.chiller", "pages.water.axis.duty", Dimension.POWER, true, all));
     }
 
     private static Series raised(Series series, double by) {

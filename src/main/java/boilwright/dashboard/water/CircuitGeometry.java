@@ -11,6 +11,13 @@ final class CircuitGeometry {
     /** Least flow that counts as flowing, kg/s. */
     private static final double HARDLY = 1e-9;
 
+    private static final double LEAST_EMS = 11.2;
+    private static final double MOST_EMS = 15;
+    private static final double SUPPLY_EMS = 11.5;
+    private static final double GAP_EMS = 1.9;
+    /** Most of the width that the supply takes. */
+    private static final double NARROW_SHARE = 0.36;
+
     private final CircuitPlan plan;
     private final List<WaterAnswer.Element> elements;
     private final double boxWidth;
@@ -18,12 +25,13 @@ final class CircuitGeometry {
     private final double gap;
     private final double supplyWidth;
     private final double width;
-    private final double inletK;
     private final List<Pipe> pipes = new ArrayList<>();
     private final Rectangle2D[] boxes;
     private final double[] middles;
     private final double bottom;
     private Rectangle2D end;
+    private double x;
+    private double water;
 
     /**
      * @param plan where the elements stand
@@ -42,11 +50,12 @@ final class CircuitGeometry {
             double em) {
         this.plan = plan;
         this.elements = elements;
-        this.inletK = inletK;
+        water = inletK;
         this.width = width;
         this.boxHeight = boxHeight;
         gap = gap(em);
-        supplyWidth = supplyWidth(em);
+        supplyWidth = Math.min(supplyWidth(em), NARROW_SHARE * width);
+        x = supplyWidth;
         boxWidth = Math.min(MOST_EMS * em, (width - supplyWidth - 2 * gap) / plan.columns() - gap);
         boxes = new Rectangle2D[elements.size()];
         middles = new double[Math.max(1, plan.lines())];
@@ -61,11 +70,6 @@ final class CircuitGeometry {
         bottom = back ? returnY + 1.1 * em : top - gap + 2;
         draw(returnY, em);
     }
-
-    private static final double LEAST_EMS = 11.2;
-    private static final double MOST_EMS = 15;
-    private static final double SUPPLY_EMS = 11.5;
-    private static final double GAP_EMS = 1.9;
 
     private static double gap(double em) {
         return GAP_EMS * em;
@@ -89,9 +93,7 @@ final class CircuitGeometry {
     }
 
     private void draw(double returnY, double em) {
-        double x = supplyWidth;
         double y = middles[0];
-        double water = inletK;
         int line = 0;
         for (Block block : plan.blocks()) {
             if (block.line() != line) {
@@ -102,11 +104,10 @@ final class CircuitGeometry {
                 y = next;
                 line = block.line();
             }
-            water = block(block, x, water);
-            x = leave(block);
+            block(block);
         }
         if (plan.lines() > 0) {
-            home(x, y, water, returnY, em);
+            home(y, returnY, em);
         }
     }
 
@@ -121,51 +122,64 @@ final class CircuitGeometry {
         return CircuitPlan.runsLeft(block.line()) ? left(column) - gap / 2 : left(column) + boxWidth + gap / 2;
     }
 
-    private double block(Block block, double fromX, double inK) {
+    /** Draws a stretch and goes on from behind it. */
+    private void block(Block block) {
+        int count = block.branches().size();
         double middle = middles[block.line()];
         double enter = enter(block);
         double leave = leave(block);
-        int count = block.branches().size();
-        double step = boxHeight + gap / 2;
+        boolean splits = count > 1;
+        double inK = water;
         double mixed = 0;
         double flow = 0;
-        if (fromX != enter) {
-            pipes.add(Pipe.of(inK, idle(), fromX, middle, enter, middle));
+        if (splits && x != enter) {
+            pipes.add(Pipe.of(inK, idle(), x, middle, enter, middle));
         }
+        double from = splits ? enter : x;
         for (int row = 0; row < count; row++) {
             List<Integer> branch = block.branches().get(row);
-            double y = middle + (row - (count - 1) / 2.0) * step;
-            double x = enter;
+            double y = middle + (row - (count - 1) / 2.0) * (boxHeight + gap / 2);
             WaterAnswer.Element last = elements.get(branch.get(branch.size() - 1));
             boolean idle = last.flowKgPerS() <= HARDLY;
-            for (int i = 0; i < branch.size(); i++) {
-                WaterAnswer.Element element = elements.get(branch.get(i));
-                double boxLeft = left(plan.column(block.line(), block.first() + i));
-                boolean runsLeft = CircuitPlan.runsLeft(block.line());
-                double near = runsLeft ? boxLeft + boxWidth : boxLeft;
-                boxes[branch.get(i)] = new Rectangle2D(boxLeft, y - boxHeight / 2, boxWidth, boxHeight);
+            double end = branch(block, branch, from, y, idle);
+            if (splits) {
                 pipes.add(
-                        i == 0 && y != middle
-                                ? Pipe.of(element.inletK(), idle, enter, middle, enter, y, near, y)
-                                : Pipe.of(element.inletK(), idle, x, y, near, y));
-                x = runsLeft ? boxLeft : boxLeft + boxWidth;
+                        y != middle
+                                ? Pipe.of(last.outletK(), idle, end, y, leave, y, leave, middle)
+                                : Pipe.of(last.outletK(), idle, end, y, leave, y));
             }
-            pipes.add(
-                    y != middle
-                            ? Pipe.of(last.outletK(), idle, x, y, leave, y, leave, middle)
-                            : Pipe.of(last.outletK(), idle, x, y, leave, y));
+            x = splits ? leave : end;
             mixed += last.flowKgPerS() * last.outletK();
             flow += last.flowKgPerS();
         }
-        return flow > HARDLY ? mixed / flow : inK;
+        water = flow > HARDLY ? mixed / flow : inK;
+    }
+
+    /** The boxes of a branch and the pipes up to each; gives where the last box ends. */
+    private double branch(Block block, List<Integer> branch, double from, double y, boolean idle) {
+        boolean runsLeft = CircuitPlan.runsLeft(block.line());
+        double middle = middles[block.line()];
+        double at = from;
+        for (int i = 0; i < branch.size(); i++) {
+            WaterAnswer.Element element = elements.get(branch.get(i));
+            double boxLeft = left(plan.column(block.line(), block.first() + i));
+            double near = runsLeft ? boxLeft + boxWidth : boxLeft;
+            boxes[branch.get(i)] = new Rectangle2D(boxLeft, y - boxHeight / 2, boxWidth, boxHeight);
+            pipes.add(
+                    i == 0 && y != middle
+                            ? Pipe.of(element.inletK(), idle, from, middle, from, y, near, y)
+                            : Pipe.of(element.inletK(), idle, at, y, near, y));
+            at = runsLeft ? boxLeft : boxLeft + boxWidth;
+        }
+        return at;
     }
 
     /** Back to the supply, or towards the place where the drain is named. */
-    private void home(double x, double y, double water, double returnY, double em) {
+    private void home(double y, double returnY, double em) {
         double middle = supplyWidth / 2;
         if (plan.endsAtSupply()) {
             pipes.add(Pipe.of(water, idle(), x, y, middle, y, middle, supply().getMaxY()));
-            end = new Rectangle2D(0, y - em, supplyWidth, 2 * em);
+            end = new Rectangle2D(0, y - em, supplyWidth - 0.4 * em, 2 * em);
         } else {
             double turn = right();
             pipes.add(
@@ -204,7 +218,7 @@ final class CircuitGeometry {
         double[] xs = home.xs();
         double[] ys = home.ys();
         return plan.endsAtSupply()
-                ? Pipe.of(home.temperatureK(), home.idle(), xs[0], ys[0], end.getMaxX(), ys[0])
+                ? Pipe.of(home.temperatureK(), home.idle(), xs[0], ys[0], end.getMaxX() + gap / 2, ys[0])
                 : Pipe.of(
                         home.temperatureK(),
                         home.idle(),
@@ -214,7 +228,7 @@ final class CircuitGeometry {
                         ys[1],
                         xs[2],
                         ys[2],
-                        end.getMaxX(),
+                        end.getMaxX() + gap / 2,
                         ys[2]);
     }
 

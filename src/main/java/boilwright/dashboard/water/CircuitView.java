@@ -3,6 +3,7 @@ package boilwright.dashboard.water;
 import boilwright.answers.WaterAnswer;
 import boilwright.dashboard.model.TemperatureScale;
 import boilwright.dashboard.text.WindowText;
+import boilwright.fluid.Water;
 import boilwright.fluid.WorkingFluid;
 import boilwright.rig.Rig;
 import boilwright.rig.Supply;
@@ -56,7 +57,8 @@ final class CircuitView extends Region {
         this.fluid = fluid;
         boxes.clear();
         for (int i = 0; i < water.elements().size(); i++) {
-            boxes.add(ElementBox.of(i, water.elements().get(i)));
+            boxes.add(ElementBox.of(
+                    i, water.elements().get(i), Water.density(rig.cooling().inletTemperatureK())));
         }
         Supply from = rig.cooling().supply();
         List<String> lines = new ArrayList<>();
@@ -194,7 +196,7 @@ final class CircuitView extends Region {
             }
         }
         double size = 0.42 * em();
-        if (length < 3 * size) {
+        if (length < 2.6 * size) {
             return;
         }
         double dx = Math.signum(pipe.xs()[longest + 1] - pipe.xs()[longest]) * size;

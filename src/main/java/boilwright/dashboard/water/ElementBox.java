@@ -38,13 +38,17 @@ final class ElementBox extends VBox {
         return label;
     }
 
-    /** An element of the cooling. */
-    static ElementBox of(int index, WaterAnswer.Element element) {
+    /**
+     * An element of the cooling.
+     *
+     * @param density of the water where the flow is counted, at the supply, kg/m3
+     */
+    static ElementBox of(int index, WaterAnswer.Element element, double density) {
         String between = WindowText.say(
                 "water.circuit.between",
-                WaterWords.temperature(element.inletK()),
+                WaterWords.degrees(element.inletK()),
                 WaterWords.temperature(element.outletK()));
-        String flow = WaterWords.massFlow(element);
+        String flow = WaterWords.flow(element.flowKgPerS() / density);
         String heat = WaterWords.power(element.heatW());
         String pressure = WaterWords.pressure(element.pressureDropPa());
         StringBuilder told = new StringBuilder(WindowText.say(
@@ -66,8 +70,15 @@ final class ElementBox extends VBox {
         return new ElementBox(
                 "water-element-" + index,
                 element.name(),
-                List.of(between, flow, WindowText.say("water.circuit.heat", heat), pressure),
+                List.of(between, flow, heatLine(element), pressure),
                 told.toString());
+    }
+
+    private static String heatLine(WaterAnswer.Element element) {
+        double watts = element.heatW();
+        return watts < 0
+                ? WindowText.say("water.circuit.lost", WaterWords.power(-watts))
+                : WindowText.say("water.circuit.heat", WaterWords.power(watts));
     }
 
     /** The supply. */

@@ -15,6 +15,9 @@ import java.util.Optional;
 
 /** What the supply gives and what the circuit takes, with the point on which they agree. */
 final class PumpChart {
+    /** How far above the most that the supply gives the circuit's curve is drawn. */
+    private static final double MOST_OF_HEAD = 1.25;
+
     private PumpChart() {}
 
     /** The chart; empty when nothing flows or nothing resists. */
@@ -26,12 +29,19 @@ final class PumpChart {
                 || Arrays.stream(taken).allMatch(p -> p == 0)) {
             return Optional.empty();
         }
-        double[] given = curves.supplyHeadPa();
+        // Below zero the water would have to drive the pump: nobody runs it there.
+        double[] given = Arrays.stream(curves.supplyHeadPa())
+                .map(p -> p < 0 ? Double.NaN : p)
+                .toArray();
+        // Far above what the supply can give, the circuit's curve would leave no height for the rest.
+        double highest = MOST_OF_HEAD * Math.max(given[0], point.circuitDropPa());
+        double[] shown =
+                Arrays.stream(taken).map(p -> p > highest ? Double.NaN : p).toArray();
         List<Series> series = new ArrayList<>();
         if (Double.isFinite(given[0])) {
             series.add(new Series(WindowText.say("water.chart.supply"), flow, given));
         }
-        series.add(new Series(WindowText.say("water.chart.circuit"), flow, taken));
+        series.add(new Series(WindowText.say("water.chart.circuit"), flow, Double.isFinite(given[0]) ? shown : taken));
         return Optional.of(ChartData.of(
                         WindowText.say("water.chart.title"),
                         Axis.of(WindowText.say("water.chart.flow"), Dimension.VOLUME_FLOW)

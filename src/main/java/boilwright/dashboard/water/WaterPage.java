@@ -2,6 +2,7 @@ package boilwright.dashboard.water;
 
 import boilwright.answers.Cautions.Place;
 import boilwright.answers.WaterAnswer;
+import boilwright.dashboard.chart.ChartData;
 import boilwright.dashboard.chart.SeriesChart;
 import boilwright.dashboard.model.RunTimeline;
 import boilwright.dashboard.pages.CautionList;
@@ -10,6 +11,7 @@ import boilwright.dashboard.pages.RunChartData;
 import boilwright.dashboard.text.WindowText;
 import boilwright.dashboard.work.BackgroundWork;
 import boilwright.dashboard.work.RigAnswer;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import javafx.beans.property.DoubleProperty;
@@ -119,8 +121,7 @@ public final class WaterPage extends ScrollPane {
         tryoutView.begin(found);
         other.begin(found);
         needs.show(water);
-        Optional<boilwright.dashboard.chart.ChartData> curves =
-                PumpChart.of(found.curves(), water.steady().flow());
+        Optional<ChartData> curves = PumpChart.of(found.curves(), water.steady().flow());
         curves.ifPresent(pump::setData);
         charts.show(curves.isPresent(), water.steady().waterOutK().isPresent());
         draw();
@@ -138,7 +139,11 @@ public final class WaterPage extends ScrollPane {
         }
         RunChartData data = new RunChartData(timeline.getValue(), answer);
         WaterAnswer water = found.water();
-        duty.setData(List.of(data.duty(water.pumpHeatW(), water.capacityW()), data.water()));
+        List<ChartData> offered = new ArrayList<>();
+        offered.add(data.duty(water.pumpHeatW(), water.capacityW()));
+        offered.add(data.water());
+        data.chiller(water.pumpHeatW(), water.capacityW()).ifPresent(offered::add);
+        duty.setData(offered);
     }
 
     private static Label title(String key) {

@@ -1,9 +1,7 @@
 package boilwright.dashboard.water;
 
 import boilwright.answers.Margin;
-import boilwright.answers.WaterAnswer;
 import boilwright.dashboard.text.WindowText;
-import boilwright.fluid.Water;
 import boilwright.rig.Supply;
 import boilwright.rig.SupplyKind;
 import boilwright.units.Dimension;
@@ -35,8 +33,10 @@ final class WaterWords {
                 m3PerS, UnitTable.find("L/min", Dimension.VOLUME_FLOW).orElseThrow());
     }
 
-    static String massFlow(WaterAnswer.Element element) {
-        return flow(element.flowKgPerS() / Water.density(element.inletK()));
+    /** A temperature in degrees Celsius without its unit. */
+    static String degrees(double kelvin) {
+        String text = temperature(kelvin);
+        return text.substring(0, text.indexOf(' '));
     }
 
     static String kind(SupplyKind kind) {
@@ -53,7 +53,7 @@ final class WaterWords {
                     : volume;
         }
         if (supply instanceof Supply.Tap tap) {
-            return pressure(tap.staticPressurePa());
+            return WindowText.say("water.supply.head", pressure(tap.staticPressurePa()));
         }
         double[] head = curves.supplyHeadPa();
         return head.length > 0 && Double.isFinite(head[0])

@@ -3,9 +3,11 @@ package boilwright.dashboard.drawing;
 import atlantafx.base.theme.PrimerLight;
 import java.util.function.Supplier;
 import javafx.application.Application;
+import javafx.geometry.Rectangle2D;
 import javafx.scene.Scene;
+import javafx.scene.SnapshotParameters;
 import javafx.scene.image.WritableImage;
-import javafx.scene.layout.StackPane;
+import javafx.scene.layout.Pane;
 import javafx.stage.Stage;
 import org.testfx.util.WaitForAsyncUtils;
 
@@ -18,7 +20,9 @@ final class DrawingStage {
         DrawingStage open = new DrawingStage();
         on(() -> {
             open.drawing = new PumpDrawing();
-            StackPane root = new StackPane(open.drawing);
+            open.drawing.setManaged(false);
+            open.drawing.resizeRelocate(0, 0, width, height);
+            Pane root = new Pane(open.drawing);
             root.setStyle("-fx-font-size: 13px; -fx-background-color: -color-bg-default;");
             Scene scene = new Scene(root, width, height);
             Application.setUserAgentStylesheet(new PrimerLight().getUserAgentStylesheet());
@@ -49,23 +53,21 @@ final class DrawingStage {
         on(() -> {
             change.run();
             stage.getScene().getRoot().applyCss();
-            stage.getScene().getRoot().layout();
+            drawing.layout();
             return null;
         });
     }
 
-    /** Gives it another size, px. */
+    /** Gives the drawing another size, px, in a window that stays as it is. */
     void resize(double width, double height) {
-        on(() -> {
-            stage.setWidth(width);
-            stage.setHeight(height);
-            return null;
-        });
-        WaitForAsyncUtils.waitForFxEvents();
+        show(() -> drawing.resizeRelocate(0, 0, width, height));
     }
 
+    /** The sheet alone; what hangs over its edge, such as a card's shadow, would shift a plain snapshot. */
     WritableImage picture() {
-        return on(() -> scene().snapshot(null));
+        SnapshotParameters sheet = new SnapshotParameters();
+        sheet.setViewport(new Rectangle2D(0, 0, drawing.getWidth(), drawing.getHeight()));
+        return on(() -> drawing.snapshot(sheet, null));
     }
 
     void close() {
