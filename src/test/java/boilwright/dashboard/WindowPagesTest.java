@@ -3,6 +3,8 @@ package boilwright.dashboard;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import boilwright.answers.Margin;
+import boilwright.dashboard.chart.ChartData;
+import boilwright.dashboard.chart.SeriesChart;
 import boilwright.dashboard.work.RigAnswer;
 import boilwright.rig.SourceKind;
 import boilwright.rig.file.RigReader;
@@ -13,11 +15,14 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import javafx.scene.Node;
+import javafx.scene.SnapshotParameters;
 import javafx.scene.control.Button;
 import javafx.scene.control.ComboBox;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextInputControl;
 import javafx.scene.control.TitledPane;
+import javafx.scene.image.PixelFormat;
+import javafx.scene.image.WritableImage;
 import javafx.scene.input.KeyCode;
 import javafx.scene.layout.VBox;
 import org.junit.jupiter.api.AfterEach;
@@ -78,6 +83,9 @@ class WindowPagesTest {
         type("heatSource.ratedPower", "120 W");
         RigAnswer weak = open.answer();
         assertThat(heat(weak)).isEqualTo(Margin.Status.FAILS);
+        int[] weaklyDrawn = drawn();
+        ChartData weakChart = heatChart();
+        open.act(Action.PAGE_RIG);
         assertThat(OpenWindow.words(open.window().frame()))
                 .contains(weak.check().verdict());
         open.act(Action.PAGE_HEAT);
@@ -91,11 +99,37 @@ class WindowPagesTest {
         type("heatSource.ratedPower", "0.4 kW");
         RigAnswer strong = open.answer();
         assertThat(heat(strong)).isNotEqualTo(Margin.Status.FAILS);
+        assertThat(drawn()).as("the drawing follows").isNotEqualTo(weaklyDrawn);
+        assertThat(heatChart()).as("the chart follows").isNotEqualTo(weakChart);
+        open.act(Action.PAGE_RIG);
         assertThat(OpenWindow.words(open.window().frame()))
                 .contains(strong.check().verdict())
                 .doesNotContain(weak.check().verdict());
         open.act(Action.PAGE_HEAT);
         assertThat(OpenWindow.words(open.window().frame().pageShown())).doesNotContain(cure);
+    }
+
+    /** The pixels of the drawing now. */
+    private int[] drawn() {
+        int[][] pixels = new int[1][];
+        open.onWindowsThread(() -> {
+            WritableImage image = open.window().frame().drawing().snapshot(new SnapshotParameters(), null);
+            int w = (int) image.getWidth();
+            int h = (int) image.getHeight();
+            pixels[0] = new int[w * h];
+            image.getPixelReader().getPixels(0, 0, w, h, PixelFormat.getIntArgbInstance(), pixels[0], 0, w);
+        });
+        return pixels[0];
+    }
+
+    /** What the chart of the heat page shows now. */
+    private ChartData heatChart() {
+        open.act(Action.PAGE_HEAT);
+        return open.window().frame().pageShown().lookupAll("*").stream()
+                .filter(node -> node instanceof SeriesChart)
+                .map(node -> ((SeriesChart) node).data())
+                .findFirst()
+                .orElseThrow();
     }
 
     @Test
