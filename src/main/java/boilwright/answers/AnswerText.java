@@ -123,6 +123,10 @@ enum AnswerText {
     // verdicts
     /** {0} source, {1} number of jets, {2} heat delivered, {3} heat needed. */
     VERDICT_ALL_FULL(4),
+    THE_JET(0),
+    BOTH_JETS(0),
+    /** {0} number. */
+    ALL_JETS(1),
     /** {0} watts, {1} water, {2} room. */
     CURE_CHILLER_LARGER(3),
     /** {0} set point, {1} watts. */
@@ -135,8 +139,8 @@ enum AnswerText {
     CURE_CHILLER_POWER(2),
     WATER_NOTE_FLOW(0),
     WATER_NOTE_PLAIN(0),
-    /** {0} inlet. */
-    WATER_NOTE_DEW(1),
+    /** {0} inlet, {1} percent humidity. */
+    WATER_NOTE_DEW(2),
     WATER_NOTE_LOADS(0),
     /** {0} heat to air. */
     WATER_VERDICT_FAN(1),

@@ -45,7 +45,7 @@ final class Verdict {
         String delivered = Say.power(steady.heatDeliveredW());
         String wanted = Say.power(needed.heatNeededW());
         if (full == all) {
-            return AnswerText.VERDICT_ALL_FULL.say(source, Integer.toString(all), delivered, wanted);
+            return AnswerText.VERDICT_ALL_FULL.say(source, allJets(all), delivered, wanted);
         } else if (lit == all) {
             return AnswerText.VERDICT_ALL_LIT_NOT_FULL.say(
                     source, Long.toString(full), Integer.toString(all), delivered, wanted);
@@ -54,6 +54,14 @@ final class Verdict {
                     source, Long.toString(lit), Integer.toString(all), delivered, wanted);
         }
         return AnswerText.VERDICT_NONE_LIT.say(source, delivered, wanted);
+    }
+
+    private static String allJets(int count) {
+        return switch (count) {
+            case 1 -> AnswerText.THE_JET.say();
+            case 2 -> AnswerText.BOTH_JETS.say();
+            default -> AnswerText.ALL_JETS.say(Integer.toString(count));
+        };
     }
 
     private static String summary(List<Margin> margins) {

@@ -4,6 +4,7 @@ import boilwright.answers.WaterAnswer.Element;
 import boilwright.answers.WaterAnswer.LeastFlow;
 import boilwright.answers.WaterAnswer.Tank;
 import boilwright.errors.Message;
+import boilwright.fluid.DewPoint;
 import boilwright.fluid.TabulatedFluid;
 import boilwright.fluid.Water;
 import boilwright.fluid.WorkingFluid;
@@ -17,8 +18,6 @@ import boilwright.rig.Supply;
 import boilwright.thermal.ElementState;
 import boilwright.thermal.RunResult;
 import boilwright.thermal.SteadyState;
-import boilwright.units.Dimension;
-import boilwright.units.QuantityWriter;
 import boilwright.water.ChillerCapacity;
 import boilwright.water.CircuitSolver;
 import java.util.ArrayList;
@@ -35,6 +34,9 @@ public final class WaterQuestion {
     private static final double FLOW_RESERVE = 1.25;
     /** Below this a limit asks for no flow worth the name: twice the least that is looked at, m3/s. */
     private static final double HARDLY_ANY_M3_PER_S = 0.02e-3 / 60;
+
+    /** Relative humidity from which a bench is moist (engineering judgement). */
+    private static final double MOIST_AIR = 0.7;
 
     private static final Set<String> OF_THE_COOLING =
             Set.of("water-out", "water-in", "water-flow", "chiller", "film-margin", "cap", "glass-body");
@@ -280,9 +282,10 @@ public final class WaterQuestion {
         CircuitSolver.solve(rig).notes().stream().map(Message::text).forEach(notes::add);
         notes.add(AnswerText.WATER_NOTE_FLOW.say());
         notes.add(AnswerText.WATER_NOTE_PLAIN.say());
-        if (rig.cooling().inletTemperatureK() < roomK - 5) {
-            notes.add(AnswerText.WATER_NOTE_DEW.say(
-                    QuantityWriter.writeAuto(rig.cooling().inletTemperatureK(), Dimension.TEMPERATURE)));
+        double coldK = Math.min(rig.cooling().inletTemperatureK(), roomK);
+        if (roomK < DewPoint.HIGHEST_K && coldK < DewPoint.temperature(roomK, MOIST_AIR)) {
+            double humidity = DewPoint.saturationPressure(coldK) / DewPoint.saturationPressure(roomK);
+            notes.add(AnswerText.WATER_NOTE_DEW.say(Say.temperature(coldK), Say.percent(humidity)));
         }
         for (Cooling.Element element : rig.cooling().elements()) {
             if (element instanceof Cooling.CooledPart) {

@@ -9,6 +9,9 @@ package boilwright.fluid;
 public final class DewPoint {
     private static final double CELSIUS = 273.15;
     private static final double AT_ZERO_PA = 610.94;
+    /** Highest temperature of the fit, K. */
+    public static final double HIGHEST_K = 323.15;
+
     private static final double SLOPE = 17.625;
     private static final double OFFSET = 243.04;
 

@@ -25,6 +25,7 @@ final class JsonParts {
                 .put("heatToForelineJ", balance.toForelineJ())
                 .put("heatStoredJ", balance.storedJ())
                 .put("closureRelative", balance.closureRelative())
+                .put("supplyClosureRelative", run.supplyClosureRelative())
                 .put("assumptions", run.assumptions());
     }
 

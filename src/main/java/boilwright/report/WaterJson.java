@@ -45,6 +45,8 @@ public final class WaterJson {
                 .put("pumpHeatW", answer.pumpHeatW())
                 .put("capacityW", answer.capacityW())
                 .put("settlesAtK", answer.settlesAtK());
+        json.put("closureRelative", answer.steady().closureRelative());
+        JsonParts.run(json, answer.check().warmup());
         JsonTree.Rows least = json.rows("leastFlow");
         for (LeastFlow l : answer.leastFlows()) {
             least.add().put("limit", l.limit()).put("flowM3PerS", l.flowM3PerS());

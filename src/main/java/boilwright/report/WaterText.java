@@ -3,6 +3,8 @@ package boilwright.report;
 import boilwright.answers.WaterAnswer;
 import boilwright.answers.WaterAnswer.Element;
 import boilwright.answers.WaterAnswer.LeastFlow;
+import boilwright.fluid.Water;
+import boilwright.heattransfer.Gravity;
 import boilwright.thermal.StageState;
 import boilwright.thermal.SteadyState;
 import boilwright.units.Dimension;
@@ -13,8 +15,6 @@ import java.util.OptionalDouble;
 
 /** The cooling side as a page of text. */
 public final class WaterText {
-    private static final double GRAVITY = 9.80665;
-    private static final double DENSITY = 1000;
     private static final double HARDLY_ANY_M3_PER_S = 0.011e-3 / 60;
 
     private final WaterAnswer answer;
@@ -58,13 +58,18 @@ public final class WaterText {
                     e.name(),
                     Sections.quantity(e.inletK(), Dimension.TEMPERATURE),
                     Sections.quantity(e.outletK(), Dimension.TEMPERATURE),
-                    Sections.quantity(e.flowKgPerS() / DENSITY, Dimension.VOLUME_FLOW),
+                    Sections.quantity(e.flowKgPerS() / density(), Dimension.VOLUME_FLOW),
                     Sections.quantity(e.heatW(), Dimension.POWER),
                     whole(e.coefficient()),
                     whole(e.reynolds()),
                     Sections.quantity(e.pressureDropPa(), Dimension.PRESSURE)));
         }
         page.table(rows);
+    }
+
+    /** Of the water where its flow is counted, kg/m3. */
+    private double density() {
+        return Water.density(answer.check().rig().cooling().inletTemperatureK());
     }
 
     /** The search for the least flow ends at 10 mL/min. */
@@ -107,7 +112,7 @@ public final class WaterText {
                     "pump, 25 % over the least flow",
                     Sections.quantity(flow, Dimension.VOLUME_FLOW) + " against "
                             + Sections.quantity(head, Dimension.PRESSURE) + " ("
-                            + String.format(Locale.ROOT, "%.2f", head / (DENSITY * GRAVITY)) + " m)"));
+                            + String.format(Locale.ROOT, "%.2f", head / (density() * Gravity.STANDARD)) + " m)"));
         });
         answer.tank()
                 .ifPresent(tank -> rows.add(List.of(

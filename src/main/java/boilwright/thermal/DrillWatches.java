@@ -57,7 +57,7 @@ final class DrillWatches {
         watched.add(new Watched(DrillLimit.OIL_LOSS, loss, (t, y) -> (before - y[at.oilMass]) / loss - 1));
         watched.add(new Watched(
                 DrillLimit.TOUCH,
-                OutsideFaces.TOUCH_METAL_K,
+                OutsideFaces.touchLimitK(body),
                 (t, y) -> model.faces.bodyTouchExcessK(y, model.wallGeometry.zones)));
     }
 

@@ -5,7 +5,7 @@ import boilwright.rig.Material;
 /** What a hand can touch outside, and how hot it is. */
 final class OutsideFaces {
     /** Touch limits for short contact, trade figures: metal 60 C, glass 70 C. */
-    static final double TOUCH_METAL_K = 333.15;
+    private static final double TOUCH_METAL_K = 333.15;
 
     private static final double TOUCH_GLASS_K = 343.15;
 
@@ -48,7 +48,8 @@ final class OutsideFaces {
         return worst;
     }
 
-    private static double touchLimitK(Material material) {
+    /** Short contact that a hand bears on this material, K. */
+    static double touchLimitK(Material material) {
         return material.isGlass() ? TOUCH_GLASS_K : TOUCH_METAL_K;
     }
 

@@ -2,6 +2,7 @@ package boilwright.thermal;
 
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalDouble;
 
 /**
  * One run of a rig through time.
@@ -11,6 +12,8 @@ import java.util.Map;
  * @param series the time line
  * @param column column temperatures at the times of the series
  * @param balance its energy balance
+ * @param supplyClosureRelative what is left over in the balance of the water supply, relative to what went through it; empty when
+ *     the supply stores nothing
  * @param assumptions what was assumed, whole sentences
  * @param statistics integrator's counts, for diagnosis
  */
@@ -20,6 +23,7 @@ public record RunResult(
         TimeSeries series,
         ColumnHistory column,
         EnergyBalance balance,
+        OptionalDouble supplyClosureRelative,
         List<String> assumptions,
         Map<String, Long> statistics) {
     public RunResult {

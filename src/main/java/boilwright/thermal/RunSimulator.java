@@ -22,6 +22,7 @@ import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalDouble;
 import java.util.function.Consumer;
 
 /** Runs a rig through time: from cold along its schedule to rest, or from hot with the heat off until everything is safe. */
@@ -143,7 +144,8 @@ public final class RunSimulator {
                 driver.run(0, start, script.toTheEnd() ? script.longestS() : system.lastChangeS() + script.longestS());
         EnergyBalance balance = balance(start, outcome.state());
         requireClosed("the " + kind, balance.closureRelative());
-        requireClosed("the water supply", supplyClosure(start, outcome.state()));
+        OptionalDouble supplyClosure = supplyClosure(start, outcome.state());
+        requireClosed("the water supply", supplyClosure.orElse(0));
         boolean ended = outcome.stoppedBy() != null;
         RunResult result = new RunResult(
                 kind,
@@ -153,6 +155,7 @@ public final class RunSimulator {
                 recorder.series(),
                 recorder.column(),
                 balance,
+                supplyClosure,
                 assumptions(cooling),
                 statistics(outcome.statistics()));
         return new Outcome(result, outcome.state(), watches, outcome.time());
@@ -203,15 +206,15 @@ public final class RunSimulator {
     }
 
     /** What the supply took up, less what it stored and its chiller removed, relative to what went through it. */
-    private double supplyClosure(double[] start, double[] end) {
+    private OptionalDouble supplyClosure(double[] start, double[] end) {
         StateLayout at = model.layout;
         if (at.supplySize == 0) {
-            return 0;
+            return OptionalDouble.empty();
         }
         double in = end[at.quadrature(Quadrature.STREAM)] + end[at.quadrature(Quadrature.SUPPLY_GAIN)];
         double removed = end[at.quadrature(Quadrature.CHILLER)];
         double stored = model.supply.storedJ(end, at.supply) - model.supply.storedJ(start, at.supply);
-        return Math.abs(in - removed - stored) / Math.max(1, Math.abs(in) + Math.abs(removed));
+        return OptionalDouble.of(Math.abs(in - removed - stored) / Math.max(1, Math.abs(in) + Math.abs(removed)));
     }
 
     private static List<String> assumptions(boolean cooling) {

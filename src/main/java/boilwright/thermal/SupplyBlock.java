@@ -28,7 +28,6 @@ final class SupplyBlock {
     private final ChillerCapacity capacity;
 
     private boolean cooling = true;
-    private boolean chillerRuns = true;
 
     // of the last evaluation
     private double removedW;
@@ -93,14 +92,9 @@ final class SupplyBlock {
         cooling = !cooling;
     }
 
-    /** Lets the chiller's cooling fail, or brings it back; its pump goes on. */
-    void setChillerRuns(boolean runs) {
-        chillerRuns = runs;
-    }
-
     /** Heat that the chiller removes at this tank temperature, W; beyond what is known of it, as at the end of that. */
     double chillerW(double tankK) {
-        if (!(supply instanceof Supply.Chiller chiller) || !chillerRuns) {
+        if (!(supply instanceof Supply.Chiller chiller)) {
             return 0;
         }
         double known = Math.max(capacity.lowestWaterK(), Math.min(capacity.highestWaterK(), tankK));

@@ -9,6 +9,7 @@ import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalDouble;
 import javax.imageio.ImageIO;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -40,7 +41,15 @@ class RunPictureTest {
         RunResult run = run();
         BufferedImage bare = read(RunPicture.png(
                 "Bench pump",
-                new RunResult(run.kind(), List.of(), run.series(), run.column(), run.balance(), List.of(), Map.of())));
+                new RunResult(
+                        run.kind(),
+                        List.of(),
+                        run.series(),
+                        run.column(),
+                        run.balance(),
+                        OptionalDouble.empty(),
+                        List.of(),
+                        Map.of())));
         assertThat(count(image, 0x404040, 0, 1000)).isGreaterThan(count(bare, 0x404040, 0, 1000) + 1000);
     }
 

@@ -210,6 +210,7 @@ public final class Samples {
                 series(),
                 new ColumnHistory(new double[] {0.1}, new double[][] {{300}}),
                 new EnergyBalance(720e3, 410e3, 120e3, 2e3, 188e3, 2.1e-7),
+                NONE,
                 List.of("The backing pump holds the foreline at 7 Pa."),
                 Map.of("steps", 900L));
     }
