@@ -6,7 +6,6 @@ import boilwright.dashboard.band.TimeBand;
 import boilwright.dashboard.chart.SeriesChart;
 import boilwright.dashboard.model.JetState;
 import boilwright.dashboard.model.RunTimeline;
-import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
@@ -15,51 +14,24 @@ import javafx.scene.AccessibleAction;
 import javafx.scene.AccessibleAttribute;
 import javafx.scene.AccessibleRole;
 import javafx.scene.Node;
-import javafx.scene.SnapshotParameters;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
-import javafx.scene.image.PixelFormat;
-import javafx.scene.image.WritableImage;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.MouseButton;
 import javafx.scene.layout.Region;
 import javafx.scene.paint.Color;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
-import org.testfx.api.FxRobot;
-import org.testfx.api.FxToolkit;
 
 /** The time band leads drawing and charts through the run. */
-class WindowBandTest {
-    @TempDir
-    Path folder;
-
-    private final ToolkitLog log = new ToolkitLog();
-    private final FxRobot robot = new FxRobot();
-    private OpenWindow open;
+class WindowBandTest extends AtTheWindow {
     private RunTimeline line;
-
-    @BeforeAll
-    static void toolkit() throws Exception {
-        FxToolkit.registerPrimaryStage();
-    }
 
     @BeforeEach
     void begin() {
         open = OpenWindow.on(OpenWindow.demo("mirror-club"), Optional.empty(), folder, PageName.TIME);
         open.answer();
         line = open.window().frame().timelineShown();
-    }
-
-    @AfterEach
-    void end() {
-        open.close();
-        log.close();
-        assertThat(open.faults()).isEmpty();
-        assertThat(log.warnings()).isEmpty();
     }
 
     @Test
@@ -235,19 +207,6 @@ class WindowBandTest {
 
     private double cursor() {
         return open.window().frame().band().cursorSProperty().get();
-    }
-
-    /** The pixels of the drawing now. */
-    private int[] drawn() {
-        int[][] pixels = new int[1][];
-        open.onWindowsThread(() -> {
-            WritableImage image = open.window().frame().drawing().snapshot(new SnapshotParameters(), null);
-            int w = (int) image.getWidth();
-            int h = (int) image.getHeight();
-            pixels[0] = new int[w * h];
-            image.getPixelReader().getPixels(0, 0, w, h, PixelFormat.getIntArgbInstance(), pixels[0], 0, w);
-        });
-        return pixels[0];
     }
 
     private void push(KeyCode key) {

@@ -17,40 +17,18 @@ import javafx.beans.property.DoubleProperty;
 import javafx.scene.control.ComboBox;
 import javafx.scene.control.ListView;
 import javafx.scene.input.KeyCode;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import org.testfx.api.FxRobot;
-import org.testfx.api.FxToolkit;
 
 /** The charts of the pages: what they plot, and that they go along with the time band. */
-class WindowChartsTest {
-    @TempDir
-    Path folder;
-
-    private final ToolkitLog log = new ToolkitLog();
-    private OpenWindow open;
+class WindowChartsTest extends AtTheWindow {
     private RigAnswer answer;
-
-    @BeforeAll
-    static void toolkit() throws Exception {
-        FxToolkit.registerPrimaryStage();
-    }
 
     @BeforeEach
     void begin() {
         open = OpenWindow.on(OpenWindow.demo("teaching-lab"), Optional.empty(), folder, PageName.TIME);
         answer = open.answer();
-    }
-
-    @AfterEach
-    void end() {
-        open.close();
-        log.close();
-        assertThat(open.faults()).isEmpty();
-        assertThat(log.warnings()).isEmpty();
     }
 
     @Test

@@ -8,13 +8,11 @@ import boilwright.rig.Rig;
 import boilwright.rig.Supply;
 import boilwright.rig.SupplyKind;
 import boilwright.rig.file.RigWriter;
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.ComboBox;
-import javafx.scene.control.Label;
 import javafx.scene.control.MenuButton;
 import javafx.scene.control.MenuItem;
 import javafx.scene.control.TextArea;
@@ -22,42 +20,17 @@ import javafx.scene.control.TextInputControl;
 import javafx.scene.control.TitledPane;
 import javafx.scene.input.KeyCode;
 import javafx.scene.layout.VBox;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
-import org.testfx.api.FxRobot;
-import org.testfx.api.FxToolkit;
 
 /** Supply and elements of the cooling edited in the window. */
-class WindowCoolingTest {
+class WindowCoolingTest extends AtTheWindow {
     private static final String CURVE = "cooling.supply.pumpCurve";
-
-    @TempDir
-    Path folder;
-
-    private final ToolkitLog log = new ToolkitLog();
-    private final FxRobot robot = new FxRobot();
-    private OpenWindow open;
-
-    @BeforeAll
-    static void toolkit() throws Exception {
-        FxToolkit.registerPrimaryStage();
-    }
 
     @BeforeEach
     void begin() {
         open = OpenWindow.on(OpenWindow.demo("mirror-club"), Optional.empty(), folder);
         open.onWindowsThread(() -> open.find("part-cooling", TitledPane.class).setExpanded(true));
-    }
-
-    @AfterEach
-    void end() {
-        open.close();
-        log.close();
-        assertThat(open.faults()).isEmpty();
-        assertThat(log.warnings()).isEmpty();
     }
 
     @Test
@@ -215,17 +188,6 @@ class WindowCoolingTest {
         });
         robot.push(KeyCode.TAB);
         open.onWindowsThread(() -> {});
-    }
-
-    private TextInputControl input(String path) {
-        return (TextInputControl) open.find(path, VBox.class).lookup(".text-input");
-    }
-
-    private String message(String path) {
-        return open.find(path, VBox.class).lookupAll(".field-message").stream()
-                .map(node -> ((Label) node).getText())
-                .findFirst()
-                .orElse("");
     }
 
     private void press(Node below, String words) {

@@ -13,36 +13,17 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.Set;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
-import org.testfx.api.FxToolkit;
 
 /** Rig files through the window: opened, saved, refused, changed by others, found again after a crash. */
-class WindowFilesTest {
-    @TempDir
-    Path folder;
-
+class WindowFilesTest extends AtTheWindow {
     private Path state;
-    private OpenWindow open;
-
-    @BeforeAll
-    static void toolkit() throws Exception {
-        FxToolkit.registerPrimaryStage();
-    }
 
     @BeforeEach
     void begin() {
         state = folder.resolve("state");
         open = OpenWindow.on(OpenWindow.demo("teaching-lab"), Optional.empty(), state);
-    }
-
-    @AfterEach
-    void end() {
-        open.close();
-        assertThat(open.faults()).isEmpty();
     }
 
     @Test

@@ -27,41 +27,16 @@ import javafx.scene.control.TextField;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.input.KeyCode;
 import javafx.scene.layout.VBox;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
-import org.testfx.api.FxRobot;
-import org.testfx.api.FxToolkit;
 
 /** The fluids page with a person at it. */
-class WindowFluidsTest {
-    @TempDir
-    Path folder;
-
-    private final ToolkitLog log = new ToolkitLog();
-    private final FxRobot robot = new FxRobot();
-    private OpenWindow open;
-
-    @BeforeAll
-    static void toolkit() throws Exception {
-        FxToolkit.registerPrimaryStage();
-    }
-
+class WindowFluidsTest extends AtTheWindow {
     @BeforeEach
     void begin() {
         open = OpenWindow.on(
                 OpenWindow.demo("teaching-lab"), Optional.empty(), folder.resolve("state"), PageName.FLUIDS);
         open.until("the fluids", () -> !table().getItems().isEmpty());
-    }
-
-    @AfterEach
-    void end() {
-        open.close();
-        log.close();
-        assertThat(open.faults()).isEmpty();
-        assertThat(log.warnings()).isEmpty();
     }
 
     @Test

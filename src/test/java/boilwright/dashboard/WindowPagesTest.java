@@ -9,57 +9,27 @@ import boilwright.dashboard.work.RigAnswer;
 import boilwright.rig.SourceKind;
 import boilwright.rig.file.RigReader;
 import boilwright.rig.file.RigWriter;
-import java.nio.file.Path;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import javafx.scene.Node;
-import javafx.scene.SnapshotParameters;
 import javafx.scene.control.Button;
 import javafx.scene.control.ComboBox;
-import javafx.scene.control.Label;
 import javafx.scene.control.TextInputControl;
 import javafx.scene.control.TitledPane;
-import javafx.scene.image.PixelFormat;
-import javafx.scene.image.WritableImage;
 import javafx.scene.input.KeyCode;
 import javafx.scene.layout.VBox;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
-import org.testfx.api.FxRobot;
-import org.testfx.api.FxToolkit;
 
 /** The pages of the window with a person at the keyboard. */
-class WindowPagesTest {
-    @TempDir
-    Path folder;
-
-    private final ToolkitLog log = new ToolkitLog();
-    private final FxRobot robot = new FxRobot();
-    private OpenWindow open;
-
-    @BeforeAll
-    static void toolkit() throws Exception {
-        FxToolkit.registerPrimaryStage();
-    }
-
+class WindowPagesTest extends AtTheWindow {
     @BeforeEach
     void begin() {
         open = OpenWindow.on(OpenWindow.demo("teaching-lab"), Optional.empty(), folder);
-    }
-
-    @AfterEach
-    void end() {
-        open.close();
-        log.close();
-        assertThat(open.faults()).isEmpty();
-        assertThat(log.warnings()).isEmpty();
     }
 
     @Test
@@ -107,19 +77,6 @@ class WindowPagesTest {
                 .doesNotContain(weak.check().verdict());
         open.act(Action.PAGE_HEAT);
         assertThat(OpenWindow.words(open.window().frame().pageShown())).doesNotContain(cure);
-    }
-
-    /** The pixels of the drawing now. */
-    private int[] drawn() {
-        int[][] pixels = new int[1][];
-        open.onWindowsThread(() -> {
-            WritableImage image = open.window().frame().drawing().snapshot(new SnapshotParameters(), null);
-            int w = (int) image.getWidth();
-            int h = (int) image.getHeight();
-            pixels[0] = new int[w * h];
-            image.getPixelReader().getPixels(0, 0, w, h, PixelFormat.getIntArgbInstance(), pixels[0], 0, w);
-        });
-        return pixels[0];
     }
 
     /** What the chart of the heat page shows now. */
@@ -182,7 +139,7 @@ class WindowPagesTest {
         press(KeyCode.Z);
         assertThat(RigWriter.write(open.window().session().rig())).isEqualTo(file);
         assertThat(open.window().session().isDirty()).isFalse();
-        assertThat(field("heatSource.ratedPower").getText()).isEqualTo("300 W");
+        assertThat(input("heatSource.ratedPower").getText()).isEqualTo("300 W");
         open.answer();
     }
 
@@ -323,24 +280,13 @@ class WindowPagesTest {
                 open.find("part-" + part, TitledPane.class).setExpanded(true);
             }
         });
-        TextInputControl input = field(path);
+        TextInputControl input = input(path);
         open.onWindowsThread(() -> {
             input.requestFocus();
             input.setText(text);
         });
         robot.push(KeyCode.ENTER);
         open.onWindowsThread(() -> {});
-    }
-
-    private TextInputControl field(String path) {
-        return (TextInputControl) open.find(path, VBox.class).lookup(".text-input");
-    }
-
-    private String message(String path) {
-        return open.find(path, VBox.class).lookupAll(".field-message").stream()
-                .map(node -> ((Label) node).getText())
-                .findFirst()
-                .orElse("");
     }
 
     private void press(KeyCode key) {

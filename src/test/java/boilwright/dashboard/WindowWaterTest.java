@@ -9,7 +9,6 @@ import boilwright.rig.Rig;
 import boilwright.rig.Supply;
 import boilwright.rig.SupplyKind;
 import boilwright.rig.file.RigReader;
-import java.nio.file.Path;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
@@ -22,41 +21,18 @@ import javafx.scene.control.Label;
 import javafx.scene.control.Slider;
 import javafx.scene.input.KeyCode;
 import javafx.scene.layout.GridPane;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import org.testfx.api.FxRobot;
-import org.testfx.api.FxToolkit;
 
 /** The water page with a person at it. */
-class WindowWaterTest {
+class WindowWaterTest extends AtTheWindow {
     private static final double LITRE_PER_MIN = 1e-3 / 60;
-
-    @TempDir
-    Path folder;
-
-    private final ToolkitLog log = new ToolkitLog();
-    private OpenWindow open;
-
-    @BeforeAll
-    static void toolkit() throws Exception {
-        FxToolkit.registerPrimaryStage();
-    }
 
     @BeforeEach
     void begin() {
         open = OpenWindow.on(OpenWindow.demo("mirror-club"), Optional.empty(), folder, PageName.WATER);
         shown();
-    }
-
-    @AfterEach
-    void end() {
-        open.close();
-        log.close();
-        assertThat(open.faults()).isEmpty();
-        assertThat(log.warnings()).isEmpty();
     }
 
     private void shown() {

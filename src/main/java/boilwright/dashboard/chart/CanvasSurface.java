@@ -1,5 +1,6 @@
 package boilwright.dashboard.chart;
 
+import boilwright.dashboard.text.Lettering;
 import javafx.geometry.VPos;
 import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.paint.Color;

@@ -1,5 +1,6 @@
 package boilwright.dashboard.chart;
 
+import boilwright.dashboard.text.Lettering;
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;

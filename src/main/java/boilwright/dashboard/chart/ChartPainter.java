@@ -1,5 +1,6 @@
 package boilwright.dashboard.chart;
 
+import boilwright.dashboard.text.Lettering;
 import boilwright.dashboard.text.WindowText;
 import javafx.scene.paint.Color;
 

@@ -1,5 +1,7 @@
 package boilwright.dashboard.chart;
 
+import boilwright.dashboard.text.Lettering;
+
 /** Paints the cursor over a chart, and beside the plot what each curve reads there. */
 final class CursorPainter {
     private static final double DOT_EMS = 0.27;

@@ -1,5 +1,6 @@
 package boilwright.dashboard.chart;
 
+import boilwright.dashboard.text.Lettering;
 import boilwright.dashboard.text.WindowText;
 import java.util.ArrayList;
 import java.util.List;

@@ -1,5 +1,6 @@
 package boilwright.dashboard.chart;
 
+import boilwright.dashboard.text.Lettering;
 import javafx.scene.paint.Color;
 
 /** What a chart is painted on: a canvas of the window or a drawing in a file. Pixels, y downwards. */

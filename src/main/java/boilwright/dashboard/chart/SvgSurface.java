@@ -1,5 +1,6 @@
 package boilwright.dashboard.chart;
 
+import boilwright.dashboard.text.Lettering;
 import java.util.Locale;
 import javafx.scene.paint.Color;
 

@@ -2,6 +2,7 @@ package boilwright.dashboard.drawing;
 
 import boilwright.dashboard.model.MomentState;
 import boilwright.dashboard.model.TemperatureScale;
+import boilwright.dashboard.text.Lettering;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;

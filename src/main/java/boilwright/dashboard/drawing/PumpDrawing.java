@@ -3,6 +3,7 @@ package boilwright.dashboard.drawing;
 import boilwright.answers.Margin;
 import boilwright.dashboard.model.MomentState;
 import boilwright.dashboard.model.TemperatureScale;
+import boilwright.dashboard.text.Lettering;
 import boilwright.dashboard.text.WindowText;
 import boilwright.fluid.WorkingFluid;
 import boilwright.rig.Rig;

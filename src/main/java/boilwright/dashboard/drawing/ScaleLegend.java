@@ -1,6 +1,7 @@
 package boilwright.dashboard.drawing;
 
 import boilwright.dashboard.model.TemperatureScale;
+import boilwright.dashboard.text.Lettering;
 import boilwright.dashboard.text.WindowText;
 import boilwright.fluid.WorkingFluid;
 import boilwright.rig.Rig;

@@ -1,6 +1,7 @@
 package boilwright.dashboard.drawing;
 
 import boilwright.dashboard.model.TemperatureScale;
+import boilwright.dashboard.text.Lettering;
 import java.util.List;
 import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.paint.Color;

@@ -1,5 +1,6 @@
 package boilwright.dashboard.drawing;
 
+import boilwright.dashboard.text.Lettering;
 import javafx.scene.text.TextAlignment;
 
 /** The foot of the sheet: the scale of lengths and the scale of temperatures. */

@@ -1,5 +1,6 @@
 package boilwright.dashboard.chart;
 
+import boilwright.dashboard.text.Lettering;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;

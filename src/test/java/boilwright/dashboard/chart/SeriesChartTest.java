@@ -2,14 +2,12 @@ package boilwright.dashboard.chart;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import boilwright.dashboard.ToolkitLog;
 import boilwright.units.UnitSpelling;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
-import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
 import javafx.beans.property.DoubleProperty;
@@ -25,53 +23,11 @@ import javafx.scene.input.KeyCode;
 import javafx.scene.input.MouseButton;
 import javafx.scene.input.ScrollEvent;
 import org.assertj.core.data.Offset;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeAll;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
-import org.testfx.api.FxRobot;
-import org.testfx.api.FxToolkit;
 import org.testfx.util.WaitForAsyncUtils;
 
-class SeriesChartTest {
-    private static final ChartData DATA = ChartScene.temperatures(3, 1201);
-
-    @TempDir
-    Path folder;
-
-    private final FxRobot robot = new FxRobot();
-    private final ToolkitLog log = new ToolkitLog();
-    private final List<Throwable> faults = new CopyOnWriteArrayList<>();
-    private ChartStage open;
-    private SeriesChart chart;
-    private ChartPane pane;
-
-    @BeforeAll
-    static void toolkit() throws Exception {
-        FxToolkit.registerPrimaryStage();
-    }
-
-    @BeforeEach
-    void begin() {
-        open = ChartStage.of(900, 420, false);
-        chart = open.chart();
-        ChartStage.on(() -> {
-            Thread.currentThread().setUncaughtExceptionHandler((thread, fault) -> faults.add(fault));
-            chart.setData(DATA);
-            return null;
-        });
-        pane = (ChartPane) chart.lookup(".chart-pane");
-    }
-
-    @AfterEach
-    void end() {
-        open.close();
-        log.close();
-        assertThat(faults).isEmpty();
-        assertThat(log.warnings()).isEmpty();
-    }
-
+/** The chart under mouse, keys and exports. */
+class SeriesChartTest extends AtAChart {
     @Test
     void keysZoomAboutTheCursorAndShowTheWholeAgain() {
         focus();

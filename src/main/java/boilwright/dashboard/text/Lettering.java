@@ -1,4 +1,4 @@
-package boilwright.dashboard.drawing;
+package boilwright.dashboard.text;
 
 import java.util.HashMap;
 import java.util.Map;
@@ -11,7 +11,7 @@ import javafx.scene.text.Text;
 import javafx.scene.text.TextAlignment;
 
 /** Two weights of one type, measured. Measuring is slow, so widths are kept. */
-final class Lettering {
+public final class Lettering {
     private static final int MOST_KEPT = 4000;
     private static final String LONGER = "...";
 
@@ -23,35 +23,54 @@ final class Lettering {
     private final Map<Key, Double> widths = new HashMap<>();
     private final Text probe = new Text();
 
-    Lettering(String family, double size) {
+    /** Letters of this font, whatever its own weight. */
+    public Lettering(Font font) {
+        this(font.getFamily(), font.getSize());
+    }
+
+    /**
+     * Letters of a family.
+     *
+     * @param family name of the family
+     * @param size size, px
+     */
+    public Lettering(String family, double size) {
         plain = Font.font(family, size);
         bold = Font.font(family, FontWeight.BOLD, size);
-        probe.setText("Xg");
         probe.setFont(plain);
+        probe.setText("Xg");
         lineHeight = Math.ceil(probe.getLayoutBounds().getHeight());
     }
 
-    double size() {
+    /** The font of a weight. */
+    public Font font(boolean heavy) {
+        return heavy ? bold : plain;
+    }
+
+    /** Size, px. */
+    public double size() {
         return plain.getSize();
     }
 
-    double lineHeight() {
+    /** Height of a line, px. */
+    public double lineHeight() {
         return lineHeight;
     }
 
-    double width(String text, boolean heavy) {
+    /** Width of a text, px. */
+    public double width(String text, boolean heavy) {
         if (widths.size() > MOST_KEPT) {
             widths.clear();
         }
         return widths.computeIfAbsent(new Key(text, heavy), key -> {
-            probe.setFont(key.bold() ? bold : plain);
+            probe.setFont(font(key.bold()));
             probe.setText(key.text());
             return probe.getLayoutBounds().getWidth();
         });
     }
 
     /** The text, with its end left out where it would be wider. */
-    String fitted(String text, boolean heavy, double most) {
+    public String fitted(String text, boolean heavy, double most) {
         if (width(text, heavy) <= most) {
             return text;
         }
@@ -59,11 +78,12 @@ final class Lettering {
         while (!shorter.isEmpty() && width(shorter.strip() + LONGER, heavy) > most) {
             shorter = shorter.substring(0, shorter.length() - 1);
         }
-        return shorter.strip() + LONGER;
+        return shorter.isEmpty() ? "" : shorter.strip() + LONGER;
     }
 
     /** Writes one line with its middle at a height. */
-    void write(GraphicsContext g, String text, double x, double middleY, boolean heavy, Color color, TextAlignment to) {
+    public void write(
+            GraphicsContext g, String text, double x, double middleY, boolean heavy, Color color, TextAlignment to) {
         g.setFont(heavy ? bold : plain);
         g.setFill(color);
         g.setTextAlign(to);
