@@ -89,14 +89,14 @@ class RecoveryTest {
 
     @Test
     void theFolderFollowsTheHabitsOfTheSystem() {
-        assertThat(StateFolder.name("/told", Map.of("XDG_STATE_HOME", "/x"), "/home/a"))
+        assertThat(StateFolder.name("/told", Map.of("XDG_STATE_HOME", "/x"), "/anyone"))
                 .isEqualTo(Path.of("/told"));
-        assertThat(StateFolder.name(null, Map.of("LOCALAPPDATA", "/win"), "/home/a"))
+        assertThat(StateFolder.name(null, Map.of("LOCALAPPDATA", "/win"), "/anyone"))
                 .isEqualTo(Path.of("/win/boilwright"));
-        assertThat(StateFolder.name(null, Map.of("XDG_STATE_HOME", "/x"), "/home/a"))
+        assertThat(StateFolder.name(null, Map.of("XDG_STATE_HOME", "/x"), "/anyone"))
                 .isEqualTo(Path.of("/x/boilwright"));
-        assertThat(StateFolder.name(null, Map.of("XDG_STATE_HOME", "relative"), "/home/a"))
-                .isEqualTo(Path.of("/home/a/.local/state/boilwright"));
+        assertThat(StateFolder.name(null, Map.of("XDG_STATE_HOME", "relative"), "/anyone"))
+                .isEqualTo(Path.of("/anyone/.local/state/boilwright"));
     }
 
     @Test
