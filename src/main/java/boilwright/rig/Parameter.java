@@ -76,7 +76,14 @@ public enum Parameter {
     DISSOLVED_GAS_DIFFUSIVITY(
             3.4e-9, 1e-9, 1e-8, Shape.LOG_UNIFORM, Dimension.FRACTION, "gas in oil, m2/s, from memory"),
     WETTING_FILM(
-            3e-5, 1e-5, 1e-4, Shape.LOG_UNIFORM, Dimension.LENGTH, "oil held on cap and walls; engineering judgement");
+            3e-5, 1e-5, 1e-4, Shape.LOG_UNIFORM, Dimension.LENGTH, "oil held on cap and walls; engineering judgement"),
+    ICE_MELTING_CONDUCTANCE(
+            3000,
+            500,
+            10_000,
+            Shape.LOG_UNIFORM,
+            Dimension.THERMAL_CONDUCTANCE,
+            "heat that melting ice takes per kelvin above freezing in a stirred tank; engineering judgement");
 
     /** How the values between low and high are weighted. */
     public enum Shape {

@@ -68,7 +68,7 @@ final class PumpModel implements OdeSystem {
         jets = new JetModes(rig, fluid, parameters, column);
         walls = new CondensingWalls(rig, fluid, parameters, wallGeometry);
         water = new WaterNodes(rig, wallGeometry);
-        supply = new SupplyBlock(rig);
+        supply = new SupplyBlock(rig, parameters);
         boiler = new BoilerWall(rig, fluid, parameters);
         source = SourceBlocks.of(rig, parameters, boiler.halfResistance());
         layout = new StateLayout(source.size(), geometry.cells, wallGeometry.count, water.count, supply.size());

@@ -1,6 +1,8 @@
 package boilwright.thermal;
 
 import boilwright.fluid.Water;
+import boilwright.rig.Parameter;
+import boilwright.rig.ParameterValues;
 import boilwright.rig.Rig;
 import boilwright.rig.Supply;
 import boilwright.water.ChillerCapacity;
@@ -11,8 +13,6 @@ import boilwright.water.ChillerCapacity;
  * it and keeps the tank within a fraction of a kelvin of freezing until it is gone.
  */
 final class SupplyBlock {
-    /** Heat that melting ice takes per kelvin above freezing while there is much of it, W/K; engineering judgement. */
-    private static final double MELTING_CONDUCTANCE = 3000;
     /** Ice below which melting dies away, as a share of the ice at the start. */
     private static final double LAST_ICE = 0.02;
     /** Water with ice starts this much above freezing, so that no trial state is frozen, K. */
@@ -24,6 +24,8 @@ final class SupplyBlock {
     private final double iceKg;
     private final double pumpW;
     private final double airConductance;
+    /** Heat that melting ice takes per kelvin above freezing while there is much of it, W/K. */
+    private final double meltingConductance;
     /** Null without a chiller. */
     private final ChillerCapacity capacity;
 
@@ -33,7 +35,8 @@ final class SupplyBlock {
     private double removedW;
     private double gainedW;
 
-    SupplyBlock(Rig rig) {
+    SupplyBlock(Rig rig, ParameterValues parameters) {
+        meltingConductance = parameters.get(Parameter.ICE_MELTING_CONDUCTANCE);
         supply = rig.cooling().supply();
         roomK = rig.room().temperatureK();
         if (supply instanceof Supply.Pumped pumped) {
@@ -128,7 +131,7 @@ final class SupplyBlock {
         double melting = 0;
         if (ice > 0) {
             double share = Math.min(1, ice / (LAST_ICE * iceKg));
-            double heat = MELTING_CONDUCTANCE * share * Math.max(0, tankK - Water.FREEZING_K);
+            double heat = meltingConductance * share * Math.max(0, tankK - Water.FREEZING_K);
             melting = heat / (Water.FUSION_HEAT + Water.enthalpy(tankK));
             dydt[at + 1] = -melting;
             dydt[at] = (streamW + gainedW - removedW - heat) / heatCapacity(tankK, ice);
