@@ -39,7 +39,7 @@ final class SurroundingsDraft {
 
     Foreline foreline() {
         OptionalDouble known = measured.known().forelinePa();
-        return new Foreline(
+        return new Foreline.GivenPressure(
                 known.isPresent()
                         ? known.getAsDouble()
                         : book.quantity("foreline.pressure", FORELINE_PA, EstimateText.BASIS_FORELINE));

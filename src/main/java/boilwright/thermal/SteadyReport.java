@@ -83,6 +83,7 @@ final class SteadyReport {
                 speed,
                 model.parameters.get(Parameter.THROUGHPUT_PER_POWER) * Math.max(0, faceHeatW),
                 lowest,
+                model.forelinePa,
                 list(model.geometry.midM),
                 part(y, layout.column, layout.cells),
                 list(model.column.cellPa),

@@ -93,7 +93,12 @@ final class VapourMarch {
     final double[] stageAvailable;
     final double[] stagePa;
 
-    VapourMarch(Rig rig, TabulatedFluid fluid, ParameterValues parameters, ColumnGeometry geometry) {
+    VapourMarch(
+            Rig rig,
+            TabulatedFluid fluid,
+            ParameterValues parameters,
+            ColumnGeometry geometry,
+            double restingForelinePa) {
         this.fluid = fluid;
         this.geometry = geometry;
         gasConstant = fluid.specificGasConstant();
@@ -123,7 +128,7 @@ final class VapourMarch {
         stageAvailable = new double[stages];
         stagePa = new double[stages];
         filmFactor = NusseltFilm.meanCoefficient(1, 1, geometry.heightM, 1);
-        saturation = new SaturationLine(fluid, rig.foreline().pressurePa());
+        saturation = new SaturationLine(fluid, restingForelinePa);
         perFlowArea = new double[cells];
         perViscousFlux = new double[cells];
         laminarFriction = new double[cells];

@@ -65,6 +65,8 @@ class ArrowsTest {
             .definedBy("boilwright.thermal..")
             .layer("water")
             .definedBy("boilwright.water..")
+            .layer("vacuum")
+            .definedBy("boilwright.vacuum..")
             .layer("heattransfer")
             .definedBy("boilwright.heattransfer..")
             .layer("gasflow")
@@ -93,15 +95,25 @@ class ArrowsTest {
             .mayOnlyBeAccessedByLayers("estimate", "answers", "report", "dashboard", "commandline")
             .whereLayer("water")
             .mayOnlyBeAccessedByLayers("thermal", "estimate", "answers", "report", "dashboard", "commandline")
+            .whereLayer("vacuum")
+            .mayOnlyBeAccessedByLayers("thermal", "estimate", "answers", "report", "dashboard", "commandline")
             .whereLayer("heattransfer")
             .mayOnlyBeAccessedByLayers("water", "thermal", "answers")
             .whereLayer("gasflow")
-            .mayOnlyBeAccessedByLayers("water", "thermal", "answers")
+            .mayOnlyBeAccessedByLayers("water", "vacuum", "thermal", "answers")
             .whereLayer("rigfile")
             .mayOnlyBeAccessedByLayers("estimate", "report", "dashboard", "commandline")
             .whereLayer("rig")
             .mayOnlyBeAccessedByLayers(
-                    "rigfile", "water", "estimate", "thermal", "answers", "report", "dashboard", "commandline")
+                    "rigfile",
+                    "water",
+                    "vacuum",
+                    "estimate",
+                    "thermal",
+                    "answers",
+                    "report",
+                    "dashboard",
+                    "commandline")
             .whereLayer("fluid")
             .mayOnlyBeAccessedByLayers(
                     "rig",
@@ -109,6 +121,7 @@ class ArrowsTest {
                     "heattransfer",
                     "gasflow",
                     "water",
+                    "vacuum",
                     "thermal",
                     "estimate",
                     "answers",
@@ -121,6 +134,7 @@ class ArrowsTest {
                     "heattransfer",
                     "gasflow",
                     "water",
+                    "vacuum",
                     "thermal",
                     "estimate",
                     "answers",

@@ -9,6 +9,7 @@ import boilwright.rig.Foreline;
 import boilwright.rig.HeatSource;
 import boilwright.rig.Limits;
 import boilwright.rig.Material;
+import boilwright.rig.Protection;
 import boilwright.rig.Rig;
 import boilwright.rig.Room;
 import boilwright.rig.Schedule;
@@ -60,10 +61,12 @@ final class RigAssembler {
                 root.has("schedule")
                         ? ScheduleReader.read(root.list("schedule"), ratedPower, findings)
                         : new Schedule(List.of(new Schedule.Power(0, 1))),
-                new Foreline(root.object("foreline").quantity("pressure")),
+                new Foreline.GivenPressure(root.object("foreline").quantity("pressure")),
                 CoolingReader.read(root.object("cooling"), room.temperatureK()),
                 room,
                 root.has("limits") ? limits(root.object("limits")) : Limits.USUAL,
+                Optional.empty(),
+                Protection.NONE,
                 root.has("parameters") ? parameters(root.object("parameters")) : Map.of(),
                 new LinkedHashSet<>(guesses));
         GuessChecks.run(rig, guesses, findings);

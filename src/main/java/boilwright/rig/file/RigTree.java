@@ -4,6 +4,7 @@ import boilwright.rig.Body;
 import boilwright.rig.Boiler;
 import boilwright.rig.Column;
 import boilwright.rig.FieldCatalogue;
+import boilwright.rig.Foreline;
 import boilwright.rig.HeatSource;
 import boilwright.rig.Limits;
 import boilwright.rig.Rig;
@@ -34,7 +35,9 @@ final class RigTree {
         rig.topCap().ifPresent(cap -> topCap(root.object("topCap"), cap));
         source(root.object("heatSource"), rig.heatSource());
         rig.schedule().steps().forEach(step -> step(root.entry("schedule"), step));
-        root.object("foreline").quantity("pressure", rig.foreline().pressurePa());
+        if (rig.foreline() instanceof Foreline.GivenPressure given) {
+            root.object("foreline").quantity("pressure", given.pressurePa());
+        }
         CoolingTree.fill(root.object("cooling"), rig.cooling(), rig.room());
         root.object("room")
                 .quantity("temperature", rig.room().temperatureK())

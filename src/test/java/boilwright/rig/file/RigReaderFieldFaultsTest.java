@@ -211,7 +211,10 @@ class RigReaderFieldFaultsTest {
         String deep = changed(GLASS, "\"100 mL\"", "\"35 L\"");
         assertThat(Texts.read(deep, "charge").chargeM3()).isEqualTo(0.035);
         String ten = changed(GLASS, "\"40 mTorr\"", "\"10e-2 Torr\"");
-        assertThat(Texts.read(ten, "foreline.pressure").foreline().pressurePa()).isEqualTo(101325 / 7600.0);
+        assertThat(((boilwright.rig.Foreline.GivenPressure)
+                                Texts.read(ten, "foreline.pressure").foreline())
+                        .pressurePa())
+                .isEqualTo(101325 / 7600.0);
         String narrow = changed(GLASS, "\"throatGap\": \"1.2 mm\"", "\"throatGap\": \"0.04 mm\"");
         assertThat(Texts.read(narrow, "stages[1].throatGap").stages().get(1).throatGapM())
                 .isEqualTo(4e-5);

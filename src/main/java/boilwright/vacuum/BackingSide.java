@@ -1,0 +1,172 @@
+package boilwright.vacuum;
+
+import boilwright.gasflow.BackingCurve;
+import boilwright.gasflow.Gas;
+import boilwright.rig.Foreline;
+import boilwright.rig.LinePiece;
+import boilwright.rig.Rig;
+import java.util.List;
+
+/**
+ * What holds the foreline: a given pressure, or a backing pump behind its line, whose pressure follows the gas that arrives,
+ * p = Q/S(p) + ultimate. Immutable.
+ */
+public final class BackingSide {
+    /** Entries of the table in each decade of the throughput. */
+    private static final int PER_DECADE = 40;
+
+    private static final double LEAST_FLOW = 1e-8;
+    private static final int DECADES = 12;
+
+    private final double givenPa;
+    private final BackingCurve curve;
+    private final LineFlow line;
+    private final double volumeM3;
+    private final double restingLoad;
+    private final double ownLoad;
+    /** Pressure without arriving gas, Pa. */
+    private final double emptyPa;
+
+    private final double restingPa;
+
+    private BackingSide(double givenPa) {
+        this.givenPa = givenPa;
+        curve = null;
+        line = null;
+        volumeM3 = Double.NaN;
+        restingLoad = 0;
+        ownLoad = 0;
+        emptyPa = givenPa;
+        restingPa = givenPa;
+    }
+
+    private BackingSide(Foreline.Backing backing, double temperatureK, double arriving) {
+        givenPa = Double.NaN;
+        Foreline.BackingPump pump = backing.pump();
+        curve = new BackingCurve(
+                pump.curve().stream()
+                        .mapToDouble(Foreline.SpeedPoint::pressurePa)
+                        .toArray(),
+                pump.curve().stream()
+                        .mapToDouble(Foreline.SpeedPoint::speedM3PerS)
+                        .toArray(),
+                pump.presentUltimatePa());
+        List<LinePiece> pieces = backing.line();
+        double last =
+                pieces.isEmpty() ? 1 : pieces.get(pieces.size() - 1).shape().outletDiameterM();
+        line = LineFlow.of(pieces, last, Gas.AIR, temperatureK);
+        volumeM3 = backing.volumeM3();
+        ownLoad = GasLoads.ofPieces(pieces, 0);
+        restingLoad = arriving;
+        emptyPa = exactPressure(0);
+        restingPa = pressureFor(restingLoad);
+    }
+
+    /**
+     * The backing side of a rig.
+     *
+     * @param rig the rig
+     * @return what holds its foreline, with the gas of chamber and line arriving as it does when the run begins
+     */
+    public static BackingSide of(Rig rig) {
+        if (rig.foreline() instanceof Foreline.GivenPressure given) {
+            return new BackingSide(given.pressurePa());
+        }
+        return new BackingSide((Foreline.Backing) rig.foreline(), rig.room().temperatureK(), GasLoads.arriving(rig));
+    }
+
+    /** Whether the pressure follows the gas that arrives. */
+    public boolean follows() {
+        return curve != null;
+    }
+
+    /** Foreline pressure with only the gas of chamber, line and foreline, Pa. */
+    public double restingPa() {
+        return restingPa;
+    }
+
+    /** Volume of the foreline, m3. */
+    public double volumeM3() {
+        return volumeM3;
+    }
+
+    /** Gas that arrives at rest from chamber and line, Pa m3/s. */
+    public double restingLoad() {
+        return restingLoad;
+    }
+
+    /** Lowest pressure of the backing pump, Pa. */
+    public double ultimatePa() {
+        return curve == null ? givenPa : curve.ultimatePa();
+    }
+
+    private static double flowAt(int i) {
+        return LEAST_FLOW * Math.pow(10, (double) i / PER_DECADE);
+    }
+
+    /** Foreline pressure at a throughput, found piece by piece, Pa. */
+    private double exactPressure(double arriving) {
+        double flow = arriving + ownLoad;
+        double pressure = curve.pressureFor(flow);
+        for (int i = line.count() - 1; i >= 0; i--) {
+            pressure = line.before(i, pressure, flow);
+        }
+        return pressure;
+    }
+
+    /**
+     * Foreline pressure at a throughput.
+     *
+     * @param arriving gas that the jets or the oil bring, Pa m3/s, at least 0
+     * @return Pa
+     */
+    public double pressureFor(double arriving) {
+        return follows() ? exactPressure(Math.max(0, arriving)) : givenPa;
+    }
+
+    /** What the backing pump takes, as a table for use inside a derivative. Belongs to one run. */
+    public Table table() {
+        return new Table(this);
+    }
+
+    /** A table of {@link #pressureFor}, read the other way round; reading it allocates nothing. */
+    public static final class Table {
+        private final double emptyPa;
+        private final double[] logOver = new double[DECADES * PER_DECADE + 1];
+        private final double leastOver;
+
+        private Table(BackingSide side) {
+            emptyPa = side.emptyPa;
+            for (int i = 0; i < logOver.length; i++) {
+                logOver[i] = Math.log(side.exactPressure(flowAt(i)) - emptyPa);
+            }
+            leastOver = Math.exp(logOver[0]);
+        }
+
+        /**
+         * Gas that the backing pump takes beyond the foreline's own.
+         *
+         * @param forelinePa pressure at the jets' outlet, Pa
+         * @return Pa m3/s; straight through zero near the pressure without gas, so that pressures settle there
+         */
+        public double taken(double forelinePa) {
+            double over = forelinePa - emptyPa;
+            if (over <= leastOver) {
+                return LEAST_FLOW * over / leastOver;
+            }
+            double x = Math.log(over);
+            int low = 0;
+            int high = logOver.length - 1;
+            while (high - low > 1) {
+                int middle = (low + high) >>> 1;
+                if (logOver[middle] <= x) {
+                    low = middle;
+                } else {
+                    high = middle;
+                }
+            }
+            double share = (x - logOver[low]) / (logOver[low + 1] - logOver[low]);
+            return LEAST_FLOW * Math.pow(10, (low + share) / PER_DECADE);
+        }
+    }
+}
