@@ -138,12 +138,7 @@ final class VapourMarch {
             perViscousFlux[j] = bore / fluid.vapourViscosity();
             laminarFriction[j] = 32 * fluid.vapourViscosity() * geometry.cellM[j] / (bore * bore);
         }
-        firstStage = new int[cells + 1];
-        for (int j = 0; j <= cells; j++) {
-            while (firstStage[j] < stages && geometry.nozzleCell[firstStage[j]] < j) {
-                firstStage[j]++;
-            }
-        }
+        firstStage = geometry.firstThroats();
     }
 
     /** Takes the state over: oil temperature, K; cell temperatures from the given index of an array; foreline pressure, Pa. */
