@@ -11,6 +11,8 @@ import boilwright.fluid.WorkingFluid;
 import boilwright.numerics.CancelToken;
 import boilwright.numerics.ProgressSink;
 import boilwright.rig.Rig;
+import boilwright.spread.SpreadAnswer;
+import boilwright.spread.SpreadPlan;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.Set;
@@ -40,6 +42,14 @@ interface AnswerSource {
             WorkingFluid fluid,
             String dataVersion,
             double sessionS,
+            CancelToken cancel,
+            ProgressSink progress);
+
+    SpreadAnswer spread(
+            Rig rig,
+            WorkingFluid fluid,
+            String dataVersion,
+            SpreadPlan plan,
             CancelToken cancel,
             ProgressSink progress);
 

@@ -332,8 +332,8 @@ public enum MessageKey {
     SPREAD_RANGE_FORM(1),
     /** {0} samples, {1} threads, {2} how long they take. */
     SPREAD_TAKES_LONG(3),
-    /** {0} samples, {1} most, {2} command for more. */
-    SPREAD_BANDS_TOO_MANY(3),
+    /** {0} samples, {1} most. */
+    SPREAD_BANDS_TOO_MANY(2),
 
     // --- report and command line
 

@@ -13,6 +13,8 @@ import boilwright.numerics.CancelToken;
 import boilwright.numerics.ProgressSink;
 import boilwright.report.Samples;
 import boilwright.rig.Rig;
+import boilwright.spread.SpreadAnswer;
+import boilwright.spread.SpreadPlan;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -95,6 +97,18 @@ final class StoredAnswers implements AnswerSource {
             ProgressSink progress) {
         ask();
         return ModelAnswers.INSTANCE.drillWater(rig, fluid, dataVersion, atS, lateS, cancel, progress);
+    }
+
+    @Override
+    public SpreadAnswer spread(
+            Rig rig,
+            WorkingFluid fluid,
+            String dataVersion,
+            SpreadPlan plan,
+            CancelToken cancel,
+            ProgressSink progress) {
+        ask();
+        return ModelAnswers.INSTANCE.spread(rig, fluid, dataVersion, plan, cancel, progress);
     }
 
     @Override
