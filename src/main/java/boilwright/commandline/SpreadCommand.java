@@ -61,7 +61,7 @@ final class SpreadCommand extends RigCommand {
             names = "--range",
             paramLabel = "ID=LOW..HIGH",
             description = "Range of an uncertain default or of a field of the rig, such as"
-                    + " \"heatSource.power=1.4 kW..1.5 kW\"; repeat it for several.")
+                    + " \"heatSource.ratedPower=1.4 kW..1.5 kW\"; repeat it for several.")
     private List<String> ranges = List.of();
 
     @Option(names = "--yes", description = "Go on although it takes long.")

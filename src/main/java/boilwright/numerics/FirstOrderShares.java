@@ -14,7 +14,7 @@ public final class FirstOrderShares {
     /** Most classes of one input. */
     public static final int CLASSES = 64;
     /** Fewest samples from which shares are given. */
-    public static final int LEAST_SAMPLES = 64;
+    public static final int LEAST_SAMPLES = 128;
 
     private static final int LEAST_CLASSES = 8;
     private static final int LEAST_IN_CLASS = 32;
@@ -104,9 +104,9 @@ public final class FirstOrderShares {
         return Math.max(0, Math.min(1, 1 - unexplained));
     }
 
-    /** The share that an input without any effect stays below in about 95 of 100 cases, for independent samples. */
+    /** The share that an input without any effect hardly ever exceeds: three times its standard deviation, for independent samples. */
     public double noise() {
-        return 2 * Math.sqrt(2.0 * (classes() - 1)) / Math.max(1, samples);
+        return 3 * Math.sqrt(2.0 * (classes() - 1)) / Math.max(1, samples);
     }
 
     private int classes() {

@@ -91,10 +91,11 @@ public final class SpreadText {
     }
 
     private static String error(Chance chance) {
-        boolean certain = chance.cases() == 0 || chance.cases() == chance.samples();
-        return certain && chance.samples() > 0
-                ? (chance.cases() == 0 ? "(below " + Percent.of(chance.high()) : "(above " + Percent.of(chance.low()))
-                        + ")"
+        if (chance.cases() == 0) {
+            return "(below " + Percent.of(chance.high()).replace("<", "") + ")";
+        }
+        return chance.cases() == chance.samples()
+                ? "(above " + Percent.of(chance.low()).replace(">", "") + ")"
                 : "(" + Percent.of(chance.low()) + " to " + Percent.of(chance.high()) + ")";
     }
 

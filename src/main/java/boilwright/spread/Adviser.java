@@ -2,7 +2,9 @@ package boilwright.spread;
 
 import boilwright.answers.Margin;
 import boilwright.numerics.FirstOrderShares;
+import boilwright.units.Dimension;
 import boilwright.units.QuantityWriter;
+import boilwright.units.UnitTable;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -41,7 +43,10 @@ final class Adviser {
         Chance failing = margin.band().failing();
         List<InputShare> shares = margin.shares();
         if (failing.cases() == failing.samples()) {
-            String cure = margin.nominal().map(Margin::cure).orElse("");
+            // that of the jets only points to the heat, whose own cure stands beside it
+            String cure = margin.id().equals("jets")
+                    ? ""
+                    : margin.nominal().map(Margin::cure).orElse("");
             return none(
                     margin,
                     SpreadSentence.MEASURE_NO_HELP.say(margin.title(), cure).strip());
@@ -70,8 +75,8 @@ final class Adviser {
                         margin.title(),
                         name(input),
                         Percent.of(first.share()),
-                        QuantityWriter.writeAuto(input.low(), input.dimension()),
-                        QuantityWriter.writeAuto(input.high(), input.dimension()),
+                        quantity(input, input.low()),
+                        quantity(input, input.high()),
                         fails)
                 : SpreadSentence.MEASURE_SEVERAL.say(
                         margin.title(),
@@ -85,6 +90,14 @@ final class Adviser {
 
     private static Advice none(MarginSpread margin, String sentence) {
         return new Advice(margin.id(), Optional.empty(), sentence);
+    }
+
+    /** Factors stay plain: half of a usual value to twice of it is no percentage. */
+    private static String quantity(SpreadInput input, double si) {
+        return input.dimension() == Dimension.FRACTION
+                ? QuantityWriter.write(
+                        si, UnitTable.find("1", Dimension.FRACTION).orElseThrow())
+                : QuantityWriter.writeAuto(si, input.dimension());
     }
 
     private static String name(SpreadInput input) {

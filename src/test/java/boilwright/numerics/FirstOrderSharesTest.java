@@ -48,7 +48,7 @@ class FirstOrderSharesTest {
                 above += shares.share(j) > shares.noise() ? 1 : 0;
             }
         }
-        assertThat(above / (40.0 * 9)).isLessThan(0.06);
+        assertThat(above / (40.0 * 9)).isLessThan(0.01);
     }
 
     private static FirstOrderShares weighted(int samples, double offset) {
