@@ -308,6 +308,12 @@ public enum MessageKey {
     /** {0} what did not close, {1} closure found, {2} closure allowed. */
     ENERGY_NOT_CLOSED(3),
 
+    // --- gas side
+    /** {0} balance found, {1} balance allowed. */
+    GAS_NOT_CLOSED(2),
+    /** {0} material asked for, {1} materials known. */
+    MATERIAL_UNKNOWN(2),
+
     // --- answers: margins and verdicts
 
     // --- estimate: rigs from outside measurements

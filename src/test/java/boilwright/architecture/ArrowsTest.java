@@ -75,6 +75,8 @@ class ArrowsTest {
             .definedBy("boilwright.rig.file..")
             .layer("rig")
             .definedBy("boilwright.rig")
+            .layer("outgassing")
+            .definedBy("boilwright.outgassing..")
             .layer("fluid")
             .definedBy("boilwright.fluid..")
             .layer("numerics")
@@ -100,7 +102,7 @@ class ArrowsTest {
             .whereLayer("heattransfer")
             .mayOnlyBeAccessedByLayers("water", "thermal", "answers")
             .whereLayer("gasflow")
-            .mayOnlyBeAccessedByLayers("water", "vacuum", "thermal", "answers")
+            .mayOnlyBeAccessedByLayers("water", "outgassing", "vacuum", "thermal", "answers")
             .whereLayer("rigfile")
             .mayOnlyBeAccessedByLayers("estimate", "report", "dashboard", "commandline")
             .whereLayer("rig")
@@ -114,6 +116,9 @@ class ArrowsTest {
                     "report",
                     "dashboard",
                     "commandline")
+            .whereLayer("outgassing")
+            .mayOnlyBeAccessedByLayers(
+                    "rigfile", "vacuum", "thermal", "estimate", "answers", "report", "dashboard", "commandline")
             .whereLayer("fluid")
             .mayOnlyBeAccessedByLayers(
                     "rig",
