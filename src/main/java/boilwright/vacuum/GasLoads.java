@@ -88,7 +88,7 @@ public final class GasLoads {
     }
 
     private GasSource seal(GasSide.Seal seal, int i, boolean humid, double sinceAirS) {
-        double ring = Math.PI * seal.ringDiameterM() * seal.count();
+        double ring = Math.PI * seal.ringDiameterM();
         double shown = RING_SHOWN * Math.PI * seal.cordDiameterM() * ring;
         Rate given = rates.of(seal.material(), false, humid, sinceAirS);
         Rate through = rates.permeability(seal.material());

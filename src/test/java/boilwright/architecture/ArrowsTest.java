@@ -102,7 +102,7 @@ class ArrowsTest {
             .whereLayer("heattransfer")
             .mayOnlyBeAccessedByLayers("water", "thermal", "answers")
             .whereLayer("gasflow")
-            .mayOnlyBeAccessedByLayers("water", "outgassing", "vacuum", "thermal", "answers")
+            .mayOnlyBeAccessedByLayers("rigfile", "water", "outgassing", "vacuum", "thermal", "answers")
             .whereLayer("rigfile")
             .mayOnlyBeAccessedByLayers("estimate", "report", "dashboard", "commandline")
             .whereLayer("rig")

@@ -43,7 +43,7 @@ public final class VacuumRigs {
                 7200,
                 GasSide.Exposure.HUMID_AIR,
                 List.of(new GasSide.Surface("borosilicate", 0.2, false)),
-                List.of(new GasSide.Seal("fkm", 0.08, 0.005, 1)),
+                List.of(new GasSide.Seal("fkm", 0.08, 0.005)),
                 0);
     }
 
