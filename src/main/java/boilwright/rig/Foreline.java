@@ -43,6 +43,12 @@ public sealed interface Foreline {
         }
     }
 
+    /** Whether a backing pump's gas ballast is open while oil is heated. */
+    enum Ballast {
+        CLOSED,
+        OPEN
+    }
+
     /**
      * A point of a backing pump's curve.
      *

@@ -48,6 +48,12 @@ public record GasSide(
         }
     }
 
+    /** Whether a surface was baked under vacuum since it last stood in air. */
+    public enum Treatment {
+        UNBAKED,
+        BAKED
+    }
+
     /** What surfaces stood in before they were pumped. */
     public enum Exposure {
         /** Room air, with its water. */
@@ -71,9 +77,8 @@ public record GasSide(
      * @param material id in the outgassing data
      * @param ringDiameterM diameter of the ring, m
      * @param cordDiameterM thickness of its cord, m
-     * @param count how many of them
      */
-    public record Seal(String material, double ringDiameterM, double cordDiameterM, int count) {}
+    public record Seal(String material, double ringDiameterM, double cordDiameterM) {}
 
     /**
      * A gauge.

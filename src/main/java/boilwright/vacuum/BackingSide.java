@@ -6,17 +6,18 @@ import boilwright.rig.Foreline;
 import boilwright.rig.LinePiece;
 import boilwright.rig.Rig;
 import java.util.List;
+import java.util.function.DoubleUnaryOperator;
 
 /**
  * What holds the foreline: a given pressure, or a backing pump behind its line, whose pressure follows the gas that arrives,
  * p = Q/S(p) + ultimate. Immutable.
  */
 public final class BackingSide {
-    /** Entries of the table in each decade of the throughput. */
-    private static final int PER_DECADE = 40;
-
     private static final double LEAST_FLOW = 1e-8;
-    private static final int DECADES = 12;
+    /** Entries of the table. */
+    private static final int ENTRIES = 400;
+    /** Highest pressure at the backing pump in the table, Pa. */
+    private static final double HIGHEST_PA = 2e5;
 
     private final double givenPa;
     private final BackingCurve curve;
@@ -40,7 +41,7 @@ public final class BackingSide {
         restingPa = givenPa;
     }
 
-    private BackingSide(Foreline.Backing backing, double temperatureK, double arriving) {
+    private BackingSide(Foreline.Backing backing, double temperatureK, double arriving, double own) {
         givenPa = Double.NaN;
         Foreline.BackingPump pump = backing.pump();
         curve = new BackingCurve(
@@ -56,23 +57,33 @@ public final class BackingSide {
                 pieces.isEmpty() ? 1 : pieces.get(pieces.size() - 1).shape().outletDiameterM();
         line = LineFlow.of(pieces, last, Gas.AIR, temperatureK);
         volumeM3 = backing.volumeM3();
-        ownLoad = GasLoads.ofPieces(pieces, 0);
+        ownLoad = own;
         restingLoad = arriving;
         emptyPa = exactPressure(0);
         restingPa = pressureFor(restingLoad);
+    }
+
+    /** The backing side of a rig with the built-in outgassing data; otherwise as {@link #of(Rig, SurfaceRates)}. */
+    public static BackingSide of(Rig rig) {
+        return of(rig, BuiltInRates.INSTANCE);
     }
 
     /**
      * The backing side of a rig.
      *
      * @param rig the rig
+     * @param rates what its materials give off
      * @return what holds its foreline, with the gas of chamber and line arriving as it does when the run begins
      */
-    public static BackingSide of(Rig rig) {
+    public static BackingSide of(Rig rig, SurfaceRates rates) {
         if (rig.foreline() instanceof Foreline.GivenPressure given) {
             return new BackingSide(given.pressurePa());
         }
-        return new BackingSide((Foreline.Backing) rig.foreline(), rig.room().temperatureK(), GasLoads.arriving(rig));
+        return new BackingSide(
+                (Foreline.Backing) rig.foreline(),
+                rig.room().temperatureK(),
+                GasLoads.arriving(rig, rates),
+                GasLoads.ofForeline(rig, rates));
     }
 
     /** Whether the pressure follows the gas that arrives. */
@@ -100,10 +111,6 @@ public final class BackingSide {
         return curve == null ? givenPa : curve.ultimatePa();
     }
 
-    private static double flowAt(int i) {
-        return LEAST_FLOW * Math.pow(10, (double) i / PER_DECADE);
-    }
-
     /** Foreline pressure at a throughput, found piece by piece, Pa. */
     private double exactPressure(double arriving) {
         double flow = arriving + ownLoad;
@@ -124,6 +131,20 @@ public final class BackingSide {
         return follows() ? exactPressure(Math.max(0, arriving)) : givenPa;
     }
 
+    /** Pressure at the backing pump itself, without its line, Pa; at a given pressure that. */
+    double pumpAlone(double flow) {
+        return follows() ? curve.pressureFor(flow) : givenPa;
+    }
+
+    /** Foreline pressure for an arriving flow as a quick function for one run; constant for a given pressure. */
+    DoubleUnaryOperator quick() {
+        if (!follows()) {
+            return arriving -> givenPa;
+        }
+        Table table = table();
+        return table::pressureFor;
+    }
+
     /** What the backing pump takes, as a table for use inside a derivative. Belongs to one run. */
     public Table table() {
         return new Table(this);
@@ -132,15 +153,33 @@ public final class BackingSide {
     /** A table of {@link #pressureFor}, read the other way round; reading it allocates nothing. */
     public static final class Table {
         private final double emptyPa;
-        private final double[] logOver = new double[DECADES * PER_DECADE + 1];
+        private final double[] logOver = new double[ENTRIES];
+        private final double perLog;
         private final double leastOver;
 
         private Table(BackingSide side) {
             emptyPa = side.emptyPa;
-            for (int i = 0; i < logOver.length; i++) {
-                logOver[i] = Math.log(side.exactPressure(flowAt(i)) - emptyPa);
+            double span = Math.log(side.curve.throughput(HIGHEST_PA) / LEAST_FLOW);
+            perLog = (ENTRIES - 1) / span;
+            for (int i = 0; i < ENTRIES; i++) {
+                logOver[i] = Math.log(side.exactPressure(LEAST_FLOW * Math.exp(i / perLog)) - emptyPa);
             }
             leastOver = Math.exp(logOver[0]);
+        }
+
+        /**
+         * Foreline pressure at a throughput, within 0.1 % of {@link BackingSide#pressureFor}.
+         *
+         * @param arriving gas that arrives, Pa m3/s
+         * @return Pa
+         */
+        public double pressureFor(double arriving) {
+            if (arriving <= LEAST_FLOW) {
+                return emptyPa + Math.max(0, arriving) * leastOver / LEAST_FLOW;
+            }
+            double x = Math.min(ENTRIES - 1 - 1e-9, perLog * Math.log(arriving / LEAST_FLOW));
+            int i = (int) x;
+            return emptyPa + Math.exp(logOver[i] + (x - i) * (logOver[i + 1] - logOver[i]));
         }
 
         /**
@@ -166,7 +205,7 @@ public final class BackingSide {
                 }
             }
             double share = (x - logOver[low]) / (logOver[low + 1] - logOver[low]);
-            return LEAST_FLOW * Math.pow(10, (low + share) / PER_DECADE);
+            return LEAST_FLOW * Math.exp((low + share) / perLog);
         }
     }
 }

@@ -1,11 +1,13 @@
 package boilwright.vacuum;
 
+import boilwright.errors.ComputationException;
+import boilwright.errors.Message;
+import boilwright.errors.MessageKey;
 import boilwright.gasflow.BaffleTransmission;
 import boilwright.gasflow.ElbowTransmission;
 import boilwright.gasflow.Gas;
 import boilwright.gasflow.TubeTransmission;
 import boilwright.gasflow.ViscousConductance;
-import boilwright.numerics.Roots;
 import boilwright.rig.LinePiece;
 import boilwright.rig.PieceKind;
 import java.util.List;
@@ -22,8 +24,7 @@ import java.util.List;
  */
 public final class LineFlow {
     private static final double TOLERANCE = 1e-12;
-    /** Least share of the molecular conductance that is left in transition flow: Knudsen's 1/1.235. */
-    private static final double LEAST_SHARE = 0.8;
+    private static final int MOST_ROUNDS = 100;
     /** Data sheets give conductances for air at 20 C, K. */
     private static final double DATA_SHEET_K = 293.15;
 
@@ -162,22 +163,36 @@ public final class LineFlow {
      * Pressure before a piece.
      *
      * @param i its number
-     * @param afterPa pressure behind it, Pa
-     * @param flow gas through it, Pa m3/s, at least 0
-     * @return Pa
+     * @param afterPa pressure behind it, Pa, at least 0
+     * @param flow gas through it, Pa m3/s; negative when it flows back
+     * @return Pa, at least 0
      */
     public double before(int i, double afterPa, double flow) {
-        if (flow <= 0 || Double.isInfinite(molecular[i])) {
+        if (flow == 0 || Double.isInfinite(molecular[i])) {
             return afterPa;
         }
-        double highest = afterPa + flow / (LEAST_SHARE * molecular[i]);
-        return Roots.bracketed(
-                p -> conductance(i, (p + afterPa) / 2) * (p - afterPa) - flow,
-                afterPa,
-                highest,
-                TOLERANCE,
-                0,
-                "pressure before a piece of the line");
+        double drop = 0;
+        for (int round = 0; round < MOST_ROUNDS; round++) {
+            double mean = Math.max(0, afterPa + drop / 2);
+            // with the molecular part as it is at this mean pressure, Poiseuille's law makes the drop a quadratic
+            double level = conductance(i, mean) - viscousPerPa[i] * mean + viscousPerPa[i] * afterPa;
+            double half = viscousPerPa[i] / 2;
+            double inside = level * level + 4 * half * flow;
+            if (inside < 0) {
+                return 0;
+            }
+            double next = half == 0 ? flow / level : 2 * flow / (level + Math.sqrt(inside));
+            boolean done = Math.abs(next - drop) <= TOLERANCE * Math.abs(next);
+            drop = next;
+            if (done) {
+                return Math.max(0, afterPa + drop);
+            }
+        }
+        throw new ComputationException(Message.of(
+                MessageKey.ROOT_NOT_REACHED,
+                "pressure before a piece of the line",
+                Double.toString(afterPa),
+                Double.toString(afterPa + drop)));
     }
 
     /**

@@ -77,6 +77,8 @@ class ArrowsTest {
             .definedBy("boilwright.rig.file..")
             .layer("rig")
             .definedBy("boilwright.rig")
+            .layer("outgassing")
+            .definedBy("boilwright.outgassing..")
             .layer("fluid")
             .definedBy("boilwright.fluid..")
             .layer("numerics")
@@ -104,7 +106,7 @@ class ArrowsTest {
             .whereLayer("heattransfer")
             .mayOnlyBeAccessedByLayers("water", "thermal", "answers")
             .whereLayer("gasflow")
-            .mayOnlyBeAccessedByLayers("water", "vacuum", "thermal", "answers")
+            .mayOnlyBeAccessedByLayers("rigfile", "water", "outgassing", "vacuum", "thermal", "answers")
             .whereLayer("rigfile")
             .mayOnlyBeAccessedByLayers("estimate", "spread", "report", "dashboard", "commandline")
             .whereLayer("rig")
@@ -119,6 +121,9 @@ class ArrowsTest {
                     "report",
                     "dashboard",
                     "commandline")
+            .whereLayer("outgassing")
+            .mayOnlyBeAccessedByLayers(
+                    "rigfile", "vacuum", "thermal", "estimate", "answers", "report", "dashboard", "commandline")
             .whereLayer("fluid")
             .mayOnlyBeAccessedByLayers(
                     "rig",

@@ -41,6 +41,7 @@ final class CrossChecks {
         checks.limits();
         SourceChecks.run(rig, findings);
         CoolingChecks.run(rig, findings);
+        VacuumChecks.run(rig, findings);
     }
 
     private void boiler() {

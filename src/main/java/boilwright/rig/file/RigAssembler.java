@@ -5,7 +5,6 @@ import boilwright.rig.Boiler;
 import boilwright.rig.Column;
 import boilwright.rig.Field;
 import boilwright.rig.FieldCatalogue;
-import boilwright.rig.Foreline;
 import boilwright.rig.HeatSource;
 import boilwright.rig.Limits;
 import boilwright.rig.Material;
@@ -61,12 +60,12 @@ final class RigAssembler {
                 root.has("schedule")
                         ? ScheduleReader.read(root.list("schedule"), ratedPower, findings)
                         : new Schedule(List.of(new Schedule.Power(0, 1))),
-                new Foreline.GivenPressure(root.object("foreline").quantity("pressure")),
+                VacuumReader.foreline(root.objectOfKinds("foreline")),
                 CoolingReader.read(root.object("cooling"), room.temperatureK()),
                 room,
                 root.has("limits") ? limits(root.object("limits")) : Limits.USUAL,
-                Optional.empty(),
-                Protection.NONE,
+                root.has("vacuum") ? Optional.of(VacuumReader.vacuum(root.object("vacuum"))) : Optional.empty(),
+                root.has("protection") ? VacuumReader.protection(root.object("protection")) : Protection.NONE,
                 root.has("parameters") ? parameters(root.object("parameters")) : Map.of(),
                 new LinkedHashSet<>(guesses));
         GuessChecks.run(rig, guesses, findings);

@@ -34,7 +34,7 @@ class RigReaderFieldFaultsTest {
         says(
                 "\"foreline\": {",
                 "\"foreline\": { \"xyzzy\": 1,",
-                "pump.json, line 43: foreline.xyzzy is not a known field. Accepted here: pressure.");
+                "pump.json, line 43: foreline.xyzzy is not a known field. Accepted here: kind, pressure.");
     }
 
     @Test
@@ -44,7 +44,7 @@ class RigReaderFieldFaultsTest {
                 "\"chrage\"",
                 "pump.json, line 6: chrage is not a known field. Did you mean charge? Accepted here: format, name,"
                         + " note, fluid, charge, boiler, column, stages, body, topCap, heatSource, schedule, foreline,"
-                        + " cooling, room, limits, parameters, guesses.");
+                        + " cooling, room, vacuum, protection, limits, parameters, guesses.");
     }
 
     @Test
