@@ -2,7 +2,7 @@ package boilwright.commandline;
 
 import boilwright.errors.InputRefusedException;
 import boilwright.errors.Message;
-import boilwright.errors.MessageKey;
+import boilwright.errors.SpreadMessage;
 
 /** Looks whether a whole number on the command line is one that makes sense. */
 final class NumberOption {
@@ -16,7 +16,7 @@ final class NumberOption {
     static void require(String option, int value, int fewest, int most) {
         if (value < fewest || value > most) {
             throw new InputRefusedException(Message.of(
-                    MessageKey.SPREAD_NUMBER_OUTSIDE,
+                    SpreadMessage.SPREAD_NUMBER_OUTSIDE,
                     option,
                     Integer.toString(value),
                     Integer.toString(fewest),

@@ -25,6 +25,8 @@ final class StoredAnswers implements AnswerSource {
     private final Margin.Status heat;
     private final Throwable fault;
     private int asked;
+    private CancelToken stopped = new CancelToken();
+    private double stopAt = Double.POSITIVE_INFINITY;
 
     private StoredAnswers(Margin.Status heat, Throwable fault) {
         this.heat = heat;
@@ -39,6 +41,13 @@ final class StoredAnswers implements AnswerSource {
     /** No answers: this is thrown. */
     static StoredAnswers failing(Throwable fault) {
         return new StoredAnswers(Margin.Status.HOLDS, fault);
+    }
+
+    /** Has this token raised when an uncertainty run has come this far. */
+    StoredAnswers stopping(CancelToken cancel, double share) {
+        stopped = cancel;
+        stopAt = share;
+        return this;
     }
 
     /** How many questions were asked. */
@@ -108,7 +117,12 @@ final class StoredAnswers implements AnswerSource {
             CancelToken cancel,
             ProgressSink progress) {
         ask();
-        return ModelAnswers.INSTANCE.spread(rig, fluid, dataVersion, plan, cancel, progress);
+        return ModelAnswers.INSTANCE.spread(rig, fluid, dataVersion, plan, cancel, (share, phase) -> {
+            progress.progress(share, phase);
+            if (share >= stopAt) {
+                stopped.cancel();
+            }
+        });
     }
 
     @Override

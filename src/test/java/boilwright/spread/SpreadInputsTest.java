@@ -5,7 +5,8 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import boilwright.errors.InputRefusedException;
-import boilwright.errors.MessageKey;
+import boilwright.errors.MessageId;
+import boilwright.errors.SpreadMessage;
 import boilwright.fluid.FluidLibrary;
 import boilwright.rig.Parameter;
 import boilwright.rig.Rig;
@@ -13,6 +14,7 @@ import boilwright.rig.file.RigEdit;
 import boilwright.rig.file.RigReader;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 
@@ -20,13 +22,33 @@ class SpreadInputsTest {
     private static final FluidLibrary FLUIDS = FluidLibrary.builtIn();
     private static final Rig RIG = RigReader.readDemo("mirror-club", FLUIDS.workingFluids(), Set.of());
 
+    private static Rig withParameters(Rig rig, Map<String, Double> parameters) {
+        return new Rig(
+                rig.name(),
+                rig.note(),
+                rig.fluidId(),
+                rig.chargeM3(),
+                rig.boiler(),
+                rig.column(),
+                rig.stages(),
+                rig.body(),
+                rig.topCap(),
+                rig.heatSource(),
+                rig.schedule(),
+                rig.foreline(),
+                rig.cooling(),
+                rig.room(),
+                rig.limits(),
+                parameters);
+    }
+
     private static double[] all(SpreadInputs inputs, double share) {
         double[] point = new double[inputs.list().size()];
         Arrays.fill(point, share);
         return point;
     }
 
-    private static MessageKey refusal(SpreadRange... ranges) {
+    private static MessageId refusal(SpreadRange... ranges) {
         try {
             new SpreadInputs(RIG, List.of(ranges));
         } catch (InputRefusedException e) {
@@ -40,7 +62,7 @@ class SpreadInputsTest {
         assertThat(new SpreadInputs(RIG, List.of()).list().stream().map(SpreadInput::id))
                 .containsExactlyElementsOf(
                         Arrays.stream(Parameter.values()).map(Parameter::id).toList());
-        Rig measured = RigEdit.with(RIG, "parameters.discharge-coefficient", 0.8);
+        Rig measured = withParameters(RIG, Map.of("discharge-coefficient", 0.8));
         SpreadInputs inputs = new SpreadInputs(measured, List.of());
         assertThat(inputs.list().stream().map(SpreadInput::id)).doesNotContain("discharge-coefficient");
         assertThat(inputs.draw(all(inputs, 0.9)).values().get(Parameter.DISCHARGE_COEFFICIENT))
@@ -86,19 +108,22 @@ class SpreadInputsTest {
     @Test
     void rangesThatMakeNoSenseAreRefused() {
         assertThat(refusal(new SpreadRange("supply-power-factor", 1.05, 0.95)))
-                .isEqualTo(MessageKey.SPREAD_RANGE_REVERSED);
-        assertThat(refusal(new SpreadRange("supply-power-factor", 1, 1))).isEqualTo(MessageKey.SPREAD_RANGE_REVERSED);
-        assertThat(refusal(new SpreadRange("supply-power-factor", 0.5, 1))).isEqualTo(MessageKey.SPREAD_RANGE_OUTSIDE);
-        assertThat(refusal(new SpreadRange("boiler.wallThickness", -1, 1))).isEqualTo(MessageKey.SPREAD_RANGE_OUTSIDE);
+                .isEqualTo(SpreadMessage.SPREAD_RANGE_REVERSED);
+        assertThat(refusal(new SpreadRange("supply-power-factor", 1, 1)))
+                .isEqualTo(SpreadMessage.SPREAD_RANGE_REVERSED);
+        assertThat(refusal(new SpreadRange("supply-power-factor", 0.5, 1)))
+                .isEqualTo(SpreadMessage.SPREAD_RANGE_OUTSIDE);
+        assertThat(refusal(new SpreadRange("boiler.wallThickness", -1, 1)))
+                .isEqualTo(SpreadMessage.SPREAD_RANGE_OUTSIDE);
         assertThat(refusal(new SpreadRange("stages[7].throatGap", 1e-3, 2e-3)))
-                .isEqualTo(MessageKey.SPREAD_RANGE_UNKNOWN);
+                .isEqualTo(SpreadMessage.SPREAD_RANGE_UNKNOWN);
         assertThat(refusal(new SpreadRange("stages[].throatGap", 1e-3, 2e-3)))
-                .isEqualTo(MessageKey.SPREAD_RANGE_UNKNOWN);
-        assertThat(refusal(new SpreadRange("name", 0, 1))).isEqualTo(MessageKey.SPREAD_RANGE_UNKNOWN);
+                .isEqualTo(SpreadMessage.SPREAD_RANGE_UNKNOWN);
+        assertThat(refusal(new SpreadRange("name", 0, 1))).isEqualTo(SpreadMessage.SPREAD_RANGE_UNKNOWN);
         assertThat(refusal(
                         new SpreadRange("supply-power-factor", 0.95, 1),
                         new SpreadRange("supply-power-factor", 0.95, 1)))
-                .isEqualTo(MessageKey.SPREAD_RANGE_TWICE);
+                .isEqualTo(SpreadMessage.SPREAD_RANGE_TWICE);
     }
 
     @Test
