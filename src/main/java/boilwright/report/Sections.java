@@ -40,14 +40,17 @@ final class Sections {
         }
         page.heading("Margins, worst first");
         page.line("x fails   ^ tight   ? unknown   o holds       (1.00 is at the limit, below it fails)");
+        if (!bands.isEmpty()) {
+            page.line("Spread: 10 to 90 % of " + bands.samples() + " samples of what is uncertain");
+        }
         for (Margin margin : margins) {
             page.gap();
             margin(page, margin);
-            bands.margin(margin.id()).ifPresent(band -> band(page, margin, band, bands.samples()));
+            bands.margin(margin.id()).ifPresent(band -> band(page, margin, band));
         }
     }
 
-    private static void band(Page page, Margin margin, Bands.MarginBand band, long samples) {
+    private static void band(Page page, Margin margin, Bands.MarginBand band) {
         if (band.value().isEmpty() || !band.failing().isKnown()) {
             return;
         }
@@ -58,8 +61,8 @@ final class Sections {
                 figure(band.value().low(), margin.id(), margin.dimension(), "") + " to "
                         + figure(band.value().high(), margin.id(), margin.dimension(), "") + ", ratio "
                         + ratio(band.ratio().low().orElseThrow()) + " to "
-                        + ratio(band.ratio().high().orElseThrow()) + " (10 to 90 % of " + samples
-                        + " samples); fails in " + Percent.of(band.failing().share()) + ".");
+                        + ratio(band.ratio().high().orElseThrow()) + "; fails in "
+                        + Percent.of(band.failing().share()) + ".");
     }
 
     private static void margin(Page page, Margin margin) {
