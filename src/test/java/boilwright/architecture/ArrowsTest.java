@@ -102,7 +102,16 @@ class ArrowsTest {
             .whereLayer("heattransfer")
             .mayOnlyBeAccessedByLayers("water", "thermal", "answers")
             .whereLayer("gasflow")
-            .mayOnlyBeAccessedByLayers("rigfile", "water", "outgassing", "vacuum", "thermal", "answers")
+            .mayOnlyBeAccessedByLayers(
+                    "rigfile",
+                    "water",
+                    "outgassing",
+                    "vacuum",
+                    "thermal",
+                    "answers",
+                    "report",
+                    "dashboard",
+                    "commandline")
             .whereLayer("rigfile")
             .mayOnlyBeAccessedByLayers("estimate", "report", "dashboard", "commandline")
             .whereLayer("rig")
