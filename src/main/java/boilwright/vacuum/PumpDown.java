@@ -28,8 +28,8 @@ public final class PumpDown {
 
     private static final double LONGEST_ROUGHING_S = 24 * 3600;
     private static final double BALANCE_LIMIT = 1e-3;
-    private static final double RELATIVE = 1e-6;
-    private static final double LOG_TOLERANCE = 1e-5;
+    private static final double RELATIVE = 2e-5;
+    private static final double LOG_TOLERANCE = 2e-5;
 
     private final PumpLine ways;
     private final JetTimeline jets;
