@@ -35,6 +35,7 @@ public final class PumpDown {
     private final JetTimeline jets;
     private final CancelToken cancel;
     private final GasHistory gas;
+    private final DoubleUnaryOperator foreline;
     private final PumpEnd end;
     private final double volume;
     private final VacuumRecorder record = new VacuumRecorder();
@@ -47,7 +48,8 @@ public final class PumpDown {
         this.cancel = cancel;
         volume = ways.side.chamber().volumeM3();
         gas = new GasHistory(ways, ways.side.chamber().sinceAirS() + lastS + 2 * LONGEST_ROUGHING_S);
-        end = new PumpEnd(ways.backing.quick(), ways.throughPump);
+        foreline = ways.backing.quick();
+        end = new PumpEnd(foreline, ways.throughPump);
     }
 
     /**
@@ -174,10 +176,9 @@ public final class PumpDown {
     private DoubleBinaryOperator forelineOf(ChamberSystem system) {
         boolean around = system.line().conductance.length != ways.line.count()
                 || !ways.side.roughing().isEmpty();
-        DoubleUnaryOperator quick = ways.backing.quick();
         // while the backing pump roughs the chamber the foreline is shut and only the oil's gas collects: taken as at
         // rest
-        return (t, flow) -> quick.applyAsDouble((around && !crossed ? ways.backing.restingLoad() : flow)
+        return (t, flow) -> foreline.applyAsDouble((around && !crossed ? ways.backing.restingLoad() : flow)
                 + jets.at(Math.max(0, t)).gasOfOil());
     }
 
