@@ -5,6 +5,8 @@ import boilwright.answers.DrillAnswer;
 import boilwright.answers.Drills;
 import boilwright.answers.Questions;
 import boilwright.answers.RunAnswer;
+import boilwright.answers.VacuumAnswer;
+import boilwright.answers.VacuumQuestion;
 import boilwright.answers.WaterAnswer;
 import boilwright.answers.WaterQuestion;
 import boilwright.estimate.GuessRanking;
@@ -13,6 +15,7 @@ import boilwright.estimate.RankedGuess;
 import boilwright.estimate.RigEstimate;
 import boilwright.estimate.RigEstimator;
 import boilwright.fluid.WorkingFluid;
+import boilwright.gasflow.Gas;
 import boilwright.numerics.CancelToken;
 import boilwright.numerics.ProgressSink;
 import boilwright.rig.Rig;
@@ -83,6 +86,18 @@ enum ModelAnswers implements AnswerSource {
             CancelToken cancel,
             ProgressSink progress) {
         return Spread.run(rig, fluid, dataVersion, plan, cancel, progress);
+    }
+
+    @Override
+    public VacuumAnswer vacuum(
+            Rig rig,
+            WorkingFluid fluid,
+            String dataVersion,
+            Gas gas,
+            double lookS,
+            CancelToken cancel,
+            ProgressSink progress) {
+        return VacuumQuestion.ask(rig, fluid, dataVersion, gas, lookS, cancel, progress);
     }
 
     @Override

@@ -23,7 +23,11 @@ public enum GasMessage implements MessageId {
     /** {0} balance found, {1} balance allowed. */
     GAS_NOT_CLOSED(2),
     /** {0} material asked for, {1} materials known. */
-    MATERIAL_UNKNOWN(2);
+    MATERIAL_UNKNOWN(2),
+    /** {0} rig. */
+    RIG_WITHOUT_VACUUM(1),
+    /** {0} gas asked for, {1} gases known. */
+    GAS_UNKNOWN(2);
 
     private final int argumentCount;
 

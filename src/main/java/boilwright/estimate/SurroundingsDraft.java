@@ -3,6 +3,7 @@ package boilwright.estimate;
 import boilwright.rig.Cooling;
 import boilwright.rig.ElementKind;
 import boilwright.rig.Foreline;
+import boilwright.rig.ForelineKind;
 import boilwright.rig.Room;
 import boilwright.rig.Stage;
 import boilwright.rig.SupplyKind;
@@ -39,6 +40,10 @@ final class SurroundingsDraft {
 
     Foreline foreline() {
         OptionalDouble known = measured.known().forelinePa();
+        if (known.isEmpty()) {
+            // Nobody described the backing pump either.
+            book.mark("foreline.kind", ForelineKind.GIVEN_PRESSURE, EstimateText.BASIS_FORELINE);
+        }
         return new Foreline.GivenPressure(
                 known.isPresent()
                         ? known.getAsDouble()

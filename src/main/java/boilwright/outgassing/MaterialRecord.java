@@ -24,4 +24,10 @@ public record MaterialRecord(
         Figure exponent,
         Optional<Figure> baked,
         Figure dryGasShare,
-        Optional<Figure> airPermeability) {}
+        Optional<Figure> airPermeability) {
+    /** Its title for the middle of a sentence: small first letter unless it is an abbreviation. */
+    public String inWords() {
+        boolean word = title.length() > 1 && Character.isLowerCase(title.charAt(1));
+        return word ? Character.toLowerCase(title.charAt(0)) + title.substring(1) : title;
+    }
+}

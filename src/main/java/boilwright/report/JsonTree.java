@@ -81,6 +81,11 @@ final class JsonTree {
         return value.isEmpty() ? putNull(key) : put(key, value);
     }
 
+    /** No object under this key. */
+    JsonTree nothing(String key) {
+        return putNull(key);
+    }
+
     /** A new object under this key. */
     JsonTree object(String key) {
         return new JsonTree(node.putObject(key));

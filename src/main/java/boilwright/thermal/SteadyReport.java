@@ -6,6 +6,8 @@ import boilwright.rig.Boiler;
 import boilwright.rig.Material;
 import boilwright.rig.Parameter;
 import boilwright.rig.Rig;
+import boilwright.units.Dimension;
+import boilwright.units.QuantityWriter;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
@@ -170,7 +172,11 @@ final class SteadyReport {
     private static List<String> assumptions(PumpModel model) {
         List<String> list = new ArrayList<>();
         list.add(ModelText.ASSUMED_LAST_LEVEL.say());
-        list.add(ModelText.ASSUMED_FIXED_BOUNDARIES.say());
+        list.add(
+                model.foreline.size() > 0
+                        ? ModelText.ASSUMED_BACKING_AT_REST.say(
+                                QuantityWriter.writeAuto(model.forelinePa, Dimension.PRESSURE))
+                        : ModelText.ASSUMED_FIXED_BOUNDARIES.say());
         list.add(ModelText.ASSUMED_PROPORTIONAL.say());
         if (model.source.size() == 2) {
             list.add(ModelText.ASSUMED_WARM_CARTRIDGE.say());

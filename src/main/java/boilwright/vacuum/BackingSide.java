@@ -15,7 +15,7 @@ import java.util.function.DoubleUnaryOperator;
 public final class BackingSide {
     private static final double LEAST_FLOW = 1e-8;
     /** Entries of the table. */
-    private static final int ENTRIES = 400;
+    private static final int ENTRIES = 160;
     /** Highest pressure at the backing pump in the table, Pa. */
     private static final double HIGHEST_PA = 2e5;
 
@@ -154,6 +154,9 @@ public final class BackingSide {
     public static final class Table {
         private final double emptyPa;
         private final double[] logOver = new double[ENTRIES];
+        /** Change of logOver from entry to entry at each entry: half of that over two. */
+        private final double[] rise = new double[ENTRIES];
+
         private final double perLog;
         private final double leastOver;
 
@@ -165,6 +168,11 @@ public final class BackingSide {
                 logOver[i] = Math.log(side.exactPressure(LEAST_FLOW * Math.exp(i / perLog)) - emptyPa);
             }
             leastOver = Math.exp(logOver[0]);
+            for (int i = 0; i < ENTRIES; i++) {
+                int below = Math.max(0, i - 1);
+                int above = Math.min(ENTRIES - 1, i + 1);
+                rise[i] = (logOver[above] - logOver[below]) / (above - below);
+            }
         }
 
         /**
@@ -179,7 +187,7 @@ public final class BackingSide {
             }
             double x = Math.min(ENTRIES - 1 - 1e-9, perLog * Math.log(arriving / LEAST_FLOW));
             int i = (int) x;
-            return emptyPa + Math.exp(logOver[i] + (x - i) * (logOver[i + 1] - logOver[i]));
+            return emptyPa + Math.exp(between(x - i, logOver[i], logOver[i + 1], rise[i], rise[i + 1]));
         }
 
         /**
@@ -204,8 +212,17 @@ public final class BackingSide {
                     high = middle;
                 }
             }
-            double share = (x - logOver[low]) / (logOver[low + 1] - logOver[low]);
+            double width = logOver[low + 1] - logOver[low];
+            double share = between((x - logOver[low]) / width, 0, 1, width / rise[low], width / rise[low + 1]);
             return LEAST_FLOW * Math.exp((low + share) / perLog);
+        }
+
+        /** Cubic with given values and slopes at 0 and 1. */
+        private static double between(double d, double left, double right, double leftSlope, double rightSlope) {
+            double up = right - left;
+            double square = 3 * up - 2 * leftSlope - rightSlope;
+            double cube = leftSlope + rightSlope - 2 * up;
+            return left + d * (leftSlope + d * (square + d * cube));
         }
     }
 }

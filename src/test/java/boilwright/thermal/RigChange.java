@@ -98,6 +98,9 @@ public final class RigChange {
                 cooling,
                 r.room(),
                 r.limits(),
-                parameters);
+                r.vacuum(),
+                r.protection(),
+                parameters,
+                java.util.Set.of());
     }
 }

@@ -74,6 +74,9 @@ public final class RigPage extends ScrollPane {
                 "body",
                 "topCap",
                 "cooling",
+                "foreline",
+                "vacuum",
+                "protection",
                 "room",
                 "limits",
                 "parameters")) {
