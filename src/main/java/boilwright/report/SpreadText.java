@@ -54,10 +54,10 @@ public final class SpreadText {
         page.heading("Margins of " + answer.accepted() + " samples, the likeliest to fail first");
         page.line("Half of the samples lie below the median, a tenth below 10 %, a tenth above 90 %.");
         page.line(
-                "Ratio: 1.00 is at the limit, below it fails. In brackets: the error of a chance from the samples alone.");
+                "Ratio: 1.00 is at the limit, below it fails. Error: of the share that fails, from the number of samples alone.");
         page.gap();
         List<List<String>> rows = new ArrayList<>();
-        rows.add(List.of("margin", "10 %", "median", "90 %", "ratio 10 %", "median", "fails in", ""));
+        rows.add(List.of("margin", "10 %", "median", "90 %", "ratio 10 %", "median", "fails in", "error"));
         answer.margins().stream()
                 .filter(m -> !m.band().value().isEmpty())
                 .sorted(Comparator.comparingDouble(
@@ -92,11 +92,11 @@ public final class SpreadText {
 
     private static String error(Chance chance) {
         if (chance.cases() == 0) {
-            return "(below " + Percent.of(chance.high()).replace("<", "") + ")";
+            return "below " + Percent.of(chance.high()).replace("<", "");
         }
         return chance.cases() == chance.samples()
-                ? "(above " + Percent.of(chance.low()).replace(">", "") + ")"
-                : "(" + Percent.of(chance.low()) + " to " + Percent.of(chance.high()) + ")";
+                ? "above " + Percent.of(chance.low()).replace(">", "")
+                : Percent.of(chance.low()).replace(" %", "") + " to " + Percent.of(chance.high());
     }
 
     private static void events(Page page, SpreadAnswer answer) {
