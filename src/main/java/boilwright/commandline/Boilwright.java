@@ -90,6 +90,7 @@ public final class Boilwright implements Runnable {
                 .addSubcommand(new VacuumCommand(terminal, source))
                 .addSubcommand(new DrillCommand(terminal, source))
                 .addSubcommand(new RiseCommand(terminal))
+                .addSubcommand(new SpreadCommand(terminal, source))
                 .addSubcommand(new NewCommand(terminal, source))
                 .addSubcommand(new FluidsCommand(terminal));
         return commands.setExpandAtFiles(false)

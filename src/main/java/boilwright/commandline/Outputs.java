@@ -6,8 +6,6 @@ import boilwright.errors.MessageKey;
 import boilwright.errors.OutputNotWrittenException;
 import boilwright.files.AtomicFile;
 import boilwright.report.RunPicture;
-import boilwright.report.SeriesCsv;
-import boilwright.thermal.RunResult;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -56,11 +54,16 @@ final class Outputs {
         }
     }
 
-    /** Writes the files that were asked for, all or none. */
-    void write(String rig, RunResult run, Optional<Supplier<byte[]>> picture) {
+    /**
+     * Writes the files that were asked for, all or none.
+     *
+     * @param table content of the file named after --csv
+     * @param picture content of the file named after --png
+     */
+    void write(Supplier<String> table, Supplier<byte[]> picture) {
         Map<Path, byte[]> contents = new LinkedHashMap<>();
-        csv.ifPresent(file -> contents.put(file, SeriesCsv.write(run.series()).getBytes(StandardCharsets.UTF_8)));
-        png.ifPresent(file -> contents.put(file, picture.map(Supplier::get).orElseGet(() -> RunPicture.png(rig, run))));
+        csv.ifPresent(file -> contents.put(file, table.get().getBytes(StandardCharsets.UTF_8)));
+        png.ifPresent(file -> contents.put(file, picture.get()));
         AtomicFile.writeAll(contents);
     }
 

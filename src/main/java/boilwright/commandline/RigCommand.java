@@ -5,12 +5,15 @@ import boilwright.fluid.FluidLibrary;
 import boilwright.fluid.WorkingFluid;
 import boilwright.numerics.CancelToken;
 import boilwright.numerics.ProgressSink;
+import boilwright.report.RunPicture;
+import boilwright.report.SeriesCsv;
 import boilwright.rig.Rig;
 import boilwright.thermal.RunResult;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.function.Function;
 import java.util.function.Supplier;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -48,14 +51,40 @@ abstract class RigCommand implements Callable<Integer> {
         this.terminal = terminal;
     }
 
-    /** An answer in the forms in which it can be asked for; without a picture of its own, its run is drawn. */
+    /**
+     * An answer in the forms in which it can be asked for.
+     *
+     * @param text for the person at the pump
+     * @param json for other programs
+     * @param csv what goes to the file named after --csv
+     * @param picture what goes to the file named after --png, by the name of the rig
+     * @param anyFails whether some margin fails
+     * @param partial whether it was stopped on the way and still is an answer
+     */
     record Answer(
             Supplier<String> text,
             Supplier<String> json,
-            RunResult run,
-            Optional<Supplier<byte[]>> picture,
-            boolean anyFails) {
-        /** With the picture of the run. */
+            Supplier<String> csv,
+            Function<String, byte[]> picture,
+            boolean anyFails,
+            boolean partial) {
+        /** Of one run, with a picture of its own. */
+        Answer(
+                Supplier<String> text,
+                Supplier<String> json,
+                RunResult run,
+                Optional<Supplier<byte[]>> picture,
+                boolean anyFails) {
+            this(
+                    text,
+                    json,
+                    () -> SeriesCsv.write(run.series()),
+                    name -> picture.map(Supplier::get).orElseGet(() -> RunPicture.png(name, run)),
+                    anyFails,
+                    false);
+        }
+
+        /** Of one run, which is drawn. */
         Answer(Supplier<String> text, Supplier<String> json, RunResult run, boolean anyFails) {
             this(text, json, run, Optional.empty(), anyFails);
         }
@@ -88,8 +117,11 @@ abstract class RigCommand implements Callable<Integer> {
         outputs.requireWritable();
         Answer answer = compute(rig, fluid, library.dataVersion());
         String printed = json ? answer.json().get() : answer.text().get();
-        outputs.write(rig.name(), answer.run(), answer.picture());
+        outputs.write(answer.csv(), () -> answer.picture().apply(rig.name()));
         terminal.answer(printed);
+        if (answer.partial()) {
+            return ExitCode.CANCELLED;
+        }
         return answer.anyFails() ? ExitCode.FAILS : ExitCode.HOLDS;
     }
 
@@ -104,7 +136,9 @@ abstract class RigCommand implements Callable<Integer> {
         } else {
             answer = answer(rig, fluid, dataVersion, cancel, ProgressSink.NONE);
         }
-        cancel.check();
+        if (!answer.partial()) {
+            cancel.check();
+        }
         return answer;
     }
 }

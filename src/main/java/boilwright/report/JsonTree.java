@@ -44,6 +44,11 @@ final class JsonTree {
         return this;
     }
 
+    JsonTree put(String key, long value) {
+        node.put(key, value);
+        return this;
+    }
+
     JsonTree put(String key, boolean value) {
         node.put(key, value);
         return this;

@@ -57,6 +57,8 @@ class ArrowsTest {
             .definedBy("boilwright.dashboard..")
             .layer("report")
             .definedBy("boilwright.report..")
+            .layer("spread")
+            .definedBy("boilwright.spread..")
             .layer("answers")
             .definedBy("boilwright.answers..")
             .layer("estimate")
@@ -91,16 +93,18 @@ class ArrowsTest {
             .mayOnlyBeAccessedByLayers("commandline")
             .whereLayer("report")
             .mayOnlyBeAccessedByLayers("dashboard", "commandline")
-            .whereLayer("answers")
+            .whereLayer("spread")
             .mayOnlyBeAccessedByLayers("report", "dashboard", "commandline")
+            .whereLayer("answers")
+            .mayOnlyBeAccessedByLayers("spread", "report", "dashboard", "commandline")
             .whereLayer("estimate")
-            .mayOnlyBeAccessedByLayers("answers", "report", "dashboard", "commandline")
+            .mayOnlyBeAccessedByLayers("answers", "spread", "report", "dashboard", "commandline")
             .whereLayer("thermal")
-            .mayOnlyBeAccessedByLayers("estimate", "answers", "report", "dashboard", "commandline")
+            .mayOnlyBeAccessedByLayers("estimate", "answers", "spread", "report", "dashboard", "commandline")
             .whereLayer("water")
-            .mayOnlyBeAccessedByLayers("thermal", "estimate", "answers", "report", "dashboard", "commandline")
+            .mayOnlyBeAccessedByLayers("thermal", "estimate", "answers", "spread", "report", "dashboard", "commandline")
             .whereLayer("vacuum")
-            .mayOnlyBeAccessedByLayers("thermal", "estimate", "answers", "report", "dashboard", "commandline")
+            .mayOnlyBeAccessedByLayers("thermal", "estimate", "answers", "spread", "report", "dashboard", "commandline")
             .whereLayer("rise")
             .mayOnlyBeAccessedByLayers("report", "dashboard", "commandline")
             .whereLayer("heattransfer")
@@ -117,7 +121,7 @@ class ArrowsTest {
                     "dashboard",
                     "commandline")
             .whereLayer("rigfile")
-            .mayOnlyBeAccessedByLayers("estimate", "report", "dashboard", "commandline")
+            .mayOnlyBeAccessedByLayers("estimate", "spread", "report", "dashboard", "commandline")
             .whereLayer("rig")
             .mayOnlyBeAccessedByLayers(
                     "rigfile",
@@ -126,6 +130,7 @@ class ArrowsTest {
                     "estimate",
                     "thermal",
                     "answers",
+                    "spread",
                     "report",
                     "dashboard",
                     "commandline")
@@ -143,6 +148,7 @@ class ArrowsTest {
                     "thermal",
                     "estimate",
                     "answers",
+                    "spread",
                     "report",
                     "dashboard",
                     "commandline")
@@ -157,11 +163,13 @@ class ArrowsTest {
                     "thermal",
                     "estimate",
                     "answers",
+                    "spread",
                     "report",
                     "dashboard",
                     "commandline")
             .whereLayer("files")
-            .mayOnlyBeAccessedByLayers("fluid", "rigfile", "rise", "answers", "report", "dashboard", "commandline")
+            .mayOnlyBeAccessedByLayers(
+                    "fluid", "rigfile", "rise", "answers", "spread", "report", "dashboard", "commandline")
             .because("each package can then be read, tested and replaced knowing only what lies below it");
 
     static final ArchRule ERRORS_KNOW_NOTHING = noClasses()

@@ -17,7 +17,8 @@ class MessageBundleTest {
     private static final ResourceBundle TEXT = ResourceBundle.getBundle("boilwright.text.messages", Locale.ROOT);
 
     static Stream<MessageId> keys() {
-        return Stream.<MessageId[]>of(MessageKey.values(), GasMessage.values(), RiseMessage.values())
+        return Stream.<MessageId[]>of(
+                        MessageKey.values(), GasMessage.values(), RiseMessage.values(), SpreadMessage.values())
                 .flatMap(Stream::of);
     }
 
