@@ -15,13 +15,20 @@ import java.util.OptionalDouble;
  * @param reason what limits it, a whole sentence
  * @param cure what would help, a whole sentence
  */
-record HeatLimiter(String source, String reason, String cure) {
+public record HeatLimiter(String source, String reason, String cure) {
     /** Share of the gas below which a flame counts as wider than the base. */
     private static final double WIDE_FLAME_SHARE = 0.45;
     /** A heated body this near to its limit is held back by it, K. */
     private static final double AT_LIMIT_K = 12;
 
-    static HeatLimiter of(Rig rig, ParameterValues values, NeededState needed) {
+    /**
+     * What limits the source of a rig.
+     *
+     * @param rig the rig
+     * @param values its parameter values
+     * @param needed the state in which its weakest jet is just full
+     */
+    public static HeatLimiter of(Rig rig, ParameterValues values, NeededState needed) {
         HeatSource source = rig.heatSource();
         String name = name(source);
         double level = lastLevel(rig);
@@ -124,7 +131,8 @@ record HeatLimiter(String source, String reason, String cure) {
         }
     }
 
-    static double wantedRatio(Rig rig) {
+    /** Heat available over heat needed that is wanted: the rig's own, else 1.25. */
+    public static double wantedRatio(Rig rig) {
         return rig.limits().heatMargin().orElse(Margins.HEAT_MARGIN);
     }
 
@@ -133,7 +141,8 @@ record HeatLimiter(String source, String reason, String cure) {
         return last instanceof Schedule.Power power ? power.fraction() : 1;
     }
 
-    static String name(HeatSource source) {
+    /** What a source is called in a sentence, such as "hot plate". */
+    public static String name(HeatSource source) {
         if (source instanceof HeatSource.GasBurner) {
             return AnswerText.SOURCE_GAS_BURNER.say();
         } else if (source instanceof HeatSource.ContactPlate) {

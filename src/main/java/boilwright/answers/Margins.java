@@ -67,14 +67,26 @@ final class Margins {
             NeededState needed,
             RunResult warmup) {
         Margins margins = new Margins(rig, fluid, values, steady, needed, warmup);
-        margins.heat();
-        margins.oil();
-        margins.glass();
-        margins.column();
-        margins.list.addAll(CoolingMargins.of(rig, steady));
-        margins.foreline();
+        margins.rest();
         margins.fuel();
         return worstFirst(margins.list);
+    }
+
+    /** The margins that need no run: all but that of the fuel. */
+    static List<Margin> atRest(
+            Rig rig, WorkingFluid fluid, ParameterValues values, SteadyState steady, NeededState needed) {
+        Margins margins = new Margins(rig, fluid, values, steady, needed, null);
+        margins.rest();
+        return worstFirst(margins.list);
+    }
+
+    private void rest() {
+        heat();
+        oil();
+        glass();
+        column();
+        list.addAll(CoolingMargins.of(rig, steady));
+        foreline();
     }
 
     /** Failing, tight, unknown, holding; within each the smallest ratio first. */

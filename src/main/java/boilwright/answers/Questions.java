@@ -140,13 +140,14 @@ public final class Questions {
                 dataVersion);
     }
 
-    static TabulatedFluid tables(WorkingFluid fluid) {
+    /** The fluid as the model uses it: tables of its relations. */
+    public static TabulatedFluid tables(WorkingFluid fluid) {
         return fluid instanceof FluidRecord file
                 ? TabulatedFluid.of(file)
                 : new TabulatedFluid(fluid, TabulatedFluid.LOWEST_K, TabulatedFluid.HIGHEST_K);
     }
 
-    private static void requireClosed(String what, double closure) {
+    static void requireClosed(String what, double closure) {
         if (!(closure <= SteadySolver.CLOSURE_LIMIT)) {
             throw new ComputationException(Message.of(
                     MessageKey.ENERGY_NOT_CLOSED,

@@ -87,6 +87,7 @@ public final class Boilwright implements Runnable {
                 .addSubcommand(new WarmupCommand(terminal, source))
                 .addSubcommand(new CooldownCommand(terminal, source))
                 .addSubcommand(new WaterCommand(terminal, source))
+                .addSubcommand(new SizeCommand(terminal))
                 .addSubcommand(new DrillCommand(terminal, source))
                 .addSubcommand(new NewCommand(terminal, source))
                 .addSubcommand(new FluidsCommand(terminal));

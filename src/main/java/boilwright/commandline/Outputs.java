@@ -6,8 +6,6 @@ import boilwright.errors.MessageKey;
 import boilwright.errors.OutputNotWrittenException;
 import boilwright.files.AtomicFile;
 import boilwright.report.RunPicture;
-import boilwright.report.SeriesCsv;
-import boilwright.thermal.RunResult;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -22,7 +20,7 @@ final class Outputs {
     private final Optional<Path> csv;
     private final Optional<Path> png;
 
-    /** Files for the time line and for the picture; null for none. */
+    /** Files for the table and for the picture; null for none. */
     Outputs(Path csv, Path png) {
         this.csv = Optional.ofNullable(csv);
         this.png = Optional.ofNullable(png);
@@ -57,10 +55,10 @@ final class Outputs {
     }
 
     /** Writes the files that were asked for, all or none. */
-    void write(String rig, RunResult run, Optional<Supplier<byte[]>> picture) {
+    void write(Supplier<String> table, Supplier<byte[]> picture) {
         Map<Path, byte[]> contents = new LinkedHashMap<>();
-        csv.ifPresent(file -> contents.put(file, SeriesCsv.write(run.series()).getBytes(StandardCharsets.UTF_8)));
-        png.ifPresent(file -> contents.put(file, picture.map(Supplier::get).orElseGet(() -> RunPicture.png(rig, run))));
+        csv.ifPresent(file -> contents.put(file, table.get().getBytes(StandardCharsets.UTF_8)));
+        png.ifPresent(file -> contents.put(file, picture.get()));
         AtomicFile.writeAll(contents);
     }
 

@@ -5,12 +5,15 @@ import boilwright.fluid.FluidLibrary;
 import boilwright.fluid.WorkingFluid;
 import boilwright.numerics.CancelToken;
 import boilwright.numerics.ProgressSink;
+import boilwright.report.RunPicture;
+import boilwright.report.SeriesCsv;
 import boilwright.rig.Rig;
 import boilwright.thermal.RunResult;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.function.Function;
 import java.util.function.Supplier;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -35,7 +38,10 @@ abstract class RigCommand implements Callable<Integer> {
     @Option(names = "--json", description = "Print the answer as JSON, for other programs.")
     private boolean json;
 
-    @Option(names = "--csv", paramLabel = "FILE", description = "Write the time line to this file.")
+    @Option(
+            names = "--csv",
+            paramLabel = "FILE",
+            description = "Write the answer's table to this file: the time line, or what was compared.")
     private Path csv;
 
     @Option(names = "--png", paramLabel = "FILE", description = "Draw the answer to this file.")
@@ -48,14 +54,37 @@ abstract class RigCommand implements Callable<Integer> {
         this.terminal = terminal;
     }
 
-    /** An answer in the forms in which it can be asked for; without a picture of its own, its run is drawn. */
+    /**
+     * An answer in the forms in which it can be asked for.
+     *
+     * @param text for people
+     * @param json for other programs
+     * @param csv its table
+     * @param png its picture, from the rig's name
+     * @param anyFails whether some margin fails
+     */
     record Answer(
             Supplier<String> text,
             Supplier<String> json,
-            RunResult run,
-            Optional<Supplier<byte[]>> picture,
+            Supplier<String> csv,
+            Function<String, byte[]> png,
             boolean anyFails) {
-        /** With the picture of the run. */
+        /** With the time line of a run as its table and with a picture of its own, if there is one, else of the run. */
+        Answer(
+                Supplier<String> text,
+                Supplier<String> json,
+                RunResult run,
+                Optional<Supplier<byte[]>> picture,
+                boolean anyFails) {
+            this(
+                    text,
+                    json,
+                    () -> SeriesCsv.write(run.series()),
+                    rig -> picture.map(Supplier::get).orElseGet(() -> RunPicture.png(rig, run)),
+                    anyFails);
+        }
+
+        /** With the time line and the picture of a run. */
         Answer(Supplier<String> text, Supplier<String> json, RunResult run, boolean anyFails) {
             this(text, json, run, Optional.empty(), anyFails);
         }
@@ -88,7 +117,7 @@ abstract class RigCommand implements Callable<Integer> {
         outputs.requireWritable();
         Answer answer = compute(rig, fluid, library.dataVersion());
         String printed = json ? answer.json().get() : answer.text().get();
-        outputs.write(rig.name(), answer.run(), answer.picture());
+        outputs.write(answer.csv(), () -> answer.png().apply(rig.name()));
         terminal.answer(printed);
         return answer.anyFails() ? ExitCode.FAILS : ExitCode.HOLDS;
     }

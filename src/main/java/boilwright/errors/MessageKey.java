@@ -310,6 +310,12 @@ public enum MessageKey {
 
     // --- answers: margins and verdicts
 
+    // --- choice: sizing and comparing
+    /** {0} rig. */
+    CHOICE_NO_REST(1),
+    /** {0} option, {1} text, {2} and {3} the ends accepted. */
+    CHOICE_OPTION_RANGE(4),
+
     // --- estimate: rigs from outside measurements
 
     /** Both throat gaps and a working power were given. */

@@ -92,33 +92,55 @@ public record Rig(
                 Set.of());
     }
 
+    /** The same rig heated by another source. */
+    public Rig withHeatSource(HeatSource other) {
+        return with(fluidId, chargeM3, boiler, other, schedule, cooling, guesses);
+    }
+
+    /** The same rig with another vessel for its charge. */
+    public Rig withBoiler(Boiler other) {
+        return with(fluidId, chargeM3, other, heatSource, schedule, cooling, guesses);
+    }
+
+    /** The same rig with another charge, m3, of the fluid of this id. */
+    public Rig withCharge(String otherFluidId, double otherChargeM3) {
+        return with(otherFluidId, otherChargeM3, boiler, heatSource, schedule, cooling, guesses);
+    }
+
     /** The same rig run to another schedule. */
     public Rig withSchedule(Schedule other) {
-        return with(other, cooling, guesses);
+        return with(fluidId, chargeM3, boiler, heatSource, other, cooling, guesses);
     }
 
     /** The same rig with other cooling. */
     public Rig withCooling(Cooling other) {
-        return with(schedule, other, guesses);
+        return with(fluidId, chargeM3, boiler, heatSource, schedule, other, guesses);
     }
 
     /** The same rig with other fields marked as guesses. */
     public Rig withGuesses(Set<String> paths) {
-        return with(schedule, cooling, paths);
+        return with(fluidId, chargeM3, boiler, heatSource, schedule, cooling, paths);
     }
 
-    private Rig with(Schedule otherSchedule, Cooling otherCooling, Set<String> otherGuesses) {
+    private Rig with(
+            String otherFluidId,
+            double otherChargeM3,
+            Boiler otherBoiler,
+            HeatSource otherSource,
+            Schedule otherSchedule,
+            Cooling otherCooling,
+            Set<String> otherGuesses) {
         return new Rig(
                 name,
                 note,
-                fluidId,
-                chargeM3,
-                boiler,
+                otherFluidId,
+                otherChargeM3,
+                otherBoiler,
                 column,
                 stages,
                 body,
                 topCap,
-                heatSource,
+                otherSource,
                 otherSchedule,
                 foreline,
                 otherCooling,

@@ -57,6 +57,8 @@ class ArrowsTest {
             .definedBy("boilwright.dashboard..")
             .layer("report")
             .definedBy("boilwright.report..")
+            .layer("choice")
+            .definedBy("boilwright.choice..")
             .layer("answers")
             .definedBy("boilwright.answers..")
             .layer("estimate")
@@ -85,23 +87,33 @@ class ArrowsTest {
             .mayOnlyBeAccessedByLayers("commandline")
             .whereLayer("report")
             .mayOnlyBeAccessedByLayers("dashboard", "commandline")
-            .whereLayer("answers")
+            .whereLayer("choice")
             .mayOnlyBeAccessedByLayers("report", "dashboard", "commandline")
+            .whereLayer("answers")
+            .mayOnlyBeAccessedByLayers("choice", "report", "dashboard", "commandline")
             .whereLayer("estimate")
-            .mayOnlyBeAccessedByLayers("answers", "report", "dashboard", "commandline")
+            .mayOnlyBeAccessedByLayers("choice", "answers", "report", "dashboard", "commandline")
             .whereLayer("thermal")
-            .mayOnlyBeAccessedByLayers("estimate", "answers", "report", "dashboard", "commandline")
+            .mayOnlyBeAccessedByLayers("estimate", "choice", "answers", "report", "dashboard", "commandline")
             .whereLayer("water")
-            .mayOnlyBeAccessedByLayers("thermal", "estimate", "answers", "report", "dashboard", "commandline")
+            .mayOnlyBeAccessedByLayers("thermal", "estimate", "choice", "answers", "report", "dashboard", "commandline")
             .whereLayer("heattransfer")
-            .mayOnlyBeAccessedByLayers("water", "thermal", "answers")
+            .mayOnlyBeAccessedByLayers("water", "thermal", "choice", "answers")
             .whereLayer("gasflow")
-            .mayOnlyBeAccessedByLayers("water", "thermal", "answers")
+            .mayOnlyBeAccessedByLayers("water", "thermal", "choice", "answers")
             .whereLayer("rigfile")
             .mayOnlyBeAccessedByLayers("estimate", "report", "dashboard", "commandline")
             .whereLayer("rig")
             .mayOnlyBeAccessedByLayers(
-                    "rigfile", "water", "estimate", "thermal", "answers", "report", "dashboard", "commandline")
+                    "rigfile",
+                    "water",
+                    "estimate",
+                    "thermal",
+                    "choice",
+                    "answers",
+                    "report",
+                    "dashboard",
+                    "commandline")
             .whereLayer("fluid")
             .mayOnlyBeAccessedByLayers(
                     "rig",
@@ -111,6 +123,7 @@ class ArrowsTest {
                     "water",
                     "thermal",
                     "estimate",
+                    "choice",
                     "answers",
                     "report",
                     "dashboard",
@@ -123,12 +136,13 @@ class ArrowsTest {
                     "water",
                     "thermal",
                     "estimate",
+                    "choice",
                     "answers",
                     "report",
                     "dashboard",
                     "commandline")
             .whereLayer("files")
-            .mayOnlyBeAccessedByLayers("fluid", "rigfile", "answers", "report", "dashboard", "commandline")
+            .mayOnlyBeAccessedByLayers("fluid", "rigfile", "choice", "answers", "report", "dashboard", "commandline")
             .because("each package can then be read, tested and replaced knowing only what lies below it");
 
     static final ArchRule ERRORS_KNOW_NOTHING = noClasses()
