@@ -38,7 +38,45 @@ enum ChoiceText {
     NOTE_SIZED_NOT_OFF(0),
     /** {0} percent. */
     NOTE_SIZED_AT_LEVEL(1),
-    NOTE_SIZE_AREA(0);
+    NOTE_SIZE_AREA(0),
+    // does a source go with a boiler
+    FIT_CLAMP_ON_GLASS(0),
+    FIT_IMMERSED(0),
+    FIT_METAL_CONTACT(0),
+    FIT_GLASS_CONTACT(0),
+    FIT_FLAT_BOTTOM(0),
+    FIT_DOMED_BOTTOM(0),
+    FIT_SMALL_MANTLE(0),
+    // rows of a comparison
+    /** {0} source, {1} rated power. */
+    PRESENT_TITLE(2),
+    /** {0} why not. */
+    NO_ANSWER(1),
+    /** {0} ratio, {1} time, {2} percent held. */
+    ROW_ENOUGH(3),
+    /** {0} ratio, {1} time, {2} margins passed, {3} percent held. */
+    ROW_TURN_DOWN(4),
+    /** {0} ratio, {1} what limits it. */
+    ROW_TIGHT(2),
+    /** {0} ratio, {1} margins passed. */
+    ROW_OVER(2),
+    /** {0} full, {1} all jets, {2} ratio, {3} what limits it. */
+    ROW_SHORT(4),
+    /** {0} the present source, {1} its row's sentence. */
+    COMPARE_PRESENT(2),
+    /** {0} how many are enough, {1} of how many. */
+    COMPARE_COUNT(2),
+    COMPARE_NONE(0),
+    COMPARE_KEEP(0),
+    /** {0} source, {1} its row's sentence. */
+    COMPARE_BEST(2),
+    NOTE_COMPARE_FULL(0),
+    /** {0} pumping time. */
+    NOTE_COMPARE_SESSION(1),
+    /** {0} heated area. */
+    NOTE_COMPARE_BASE(1),
+    NOTE_COMPARE_RULE(0),
+    NOTE_COMPARE_GENERIC(0);
 
     private static final Sentences SENTENCES = new Sentences("boilwright.text.choice");
 

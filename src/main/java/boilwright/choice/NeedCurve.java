@@ -114,7 +114,7 @@ final class NeedCurve {
      * @param rest the rig at rest at full power; empty where its oil would leave every known range
      */
     static HeatCurves curves(Rig rig, HeatTrial trial, List<WallPoint> need, Optional<RestAnswer> rest) {
-        NeededState needed = trial.needed(rig);
+        NeededState needed = rest.map(RestAnswer::needed).orElseGet(() -> trial.needed(rig));
         DeliveredHeat source = DeliveredHeat.atFullPower(rig, trial.values());
         double low = rig.room().temperatureK();
         double full = needed.state().outerFaceK();

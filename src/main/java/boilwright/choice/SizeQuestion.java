@@ -28,8 +28,6 @@ import java.util.OptionalDouble;
 public final class SizeQuestion {
     /** Margin asked for when none is named. */
     public static final double USUAL_MARGIN = 1.25;
-    /** What is held once hot: full jets even when the mains are a tenth low (tolerance of the mains, common practice). */
-    private static final double HOLDING_RATIO = 1.1;
 
     private final Rig rig;
     private final double margin;
@@ -137,7 +135,7 @@ public final class SizeQuestion {
         }
         double low = window.lowW().getAsDouble();
         double top = Math.min(rated, window.highW().orElse(rated));
-        OptionalDouble held = search.least(rig, Figure.RATED_POWER, HOLDING_RATIO);
+        OptionalDouble held = search.least(rig, Figure.RATED_POWER, SourceTrial.HOLDING_RATIO);
         double wanted = held.isPresent() ? held.getAsDouble() * level : Double.POSITIVE_INFINITY;
         // a window too narrow for the reserve: its middle is as far from both ends as can be
         double hold = wanted <= top ? wanted : (low + top) / 2;

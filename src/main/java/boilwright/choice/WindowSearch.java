@@ -15,7 +15,7 @@ import java.util.function.DoubleFunction;
 /** Finds the power window of a rig: from full jets up to the first limit that more power passes. */
 final class WindowSearch {
     /** Margins that more power brings nearer to their limits. */
-    private static final List<String> WATCHED = List.of(
+    static final List<String> WATCHED = List.of(
             "oil-bulk",
             "oil-film",
             "glass-boiler",

@@ -88,6 +88,7 @@ public final class Boilwright implements Runnable {
                 .addSubcommand(new CooldownCommand(terminal, source))
                 .addSubcommand(new WaterCommand(terminal, source))
                 .addSubcommand(new SizeCommand(terminal))
+                .addSubcommand(new CompareCommand(terminal))
                 .addSubcommand(new DrillCommand(terminal, source))
                 .addSubcommand(new NewCommand(terminal, source))
                 .addSubcommand(new FluidsCommand(terminal));

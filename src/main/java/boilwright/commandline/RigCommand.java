@@ -102,6 +102,11 @@ abstract class RigCommand implements Callable<Integer> {
      */
     void checkOptions() {}
 
+    /** Which of the accepted fields are fields of the rig; a command that reads another file keeps those of that file. */
+    List<String> acceptedOfRig(List<String> acceptedFields) {
+        return acceptedFields;
+    }
+
     /** Has the question answered. */
     abstract Answer answer(Rig rig, WorkingFluid fluid, String dataVersion, CancelToken cancel, ProgressSink progress);
 
@@ -112,7 +117,7 @@ abstract class RigCommand implements Callable<Integer> {
         RigChoice choice = new RigChoice(rigName);
         Outputs outputs = new Outputs(csv, png);
         outputs.refuseOverlap(choice.file());
-        Rig rig = choice.read(library, accepted);
+        Rig rig = choice.read(library, acceptedOfRig(accepted));
         WorkingFluid fluid = library.find(rig.fluidId());
         outputs.requireWritable();
         Answer answer = compute(rig, fluid, library.dataVersion());

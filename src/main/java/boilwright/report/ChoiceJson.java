@@ -8,14 +8,20 @@ import java.util.List;
 final class ChoiceJson {
     private ChoiceJson() {}
 
+    /** The source's curve and the pump's. */
     static void curves(JsonTree json, HeatCurves curves) {
-        points(json.rows("delivered"), curves.delivered());
+        source(json, curves);
         points(json.rows("need"), curves.need());
+    }
+
+    /** The source's curve and the points on it. */
+    static void source(JsonTree json, HeatCurves curves) {
+        points(json.rows("delivered"), curves.delivered());
         point(json.object("fullJets"), curves.fullJets());
         curves.crossing().ifPresent(p -> point(json.object("crossing"), p));
     }
 
-    private static void points(JsonTree.Rows rows, List<WallPoint> points) {
+    static void points(JsonTree.Rows rows, List<WallPoint> points) {
         points.forEach(p -> point(rows.add(), p));
     }
 

@@ -1,25 +1,33 @@
 package boilwright.report;
 
+import boilwright.choice.CompareAnswer;
 import boilwright.choice.HeatCurves;
 import boilwright.choice.SizeAnswer;
+import boilwright.choice.SourceRow;
 import boilwright.choice.WallPoint;
+import boilwright.rig.HeatSource;
+import boilwright.rig.SourceKind;
 import java.awt.BasicStroke;
 import java.awt.Color;
 import java.awt.geom.Ellipse2D;
+import java.awt.geom.Line2D;
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import javax.imageio.ImageIO;
 import org.jfree.chart.JFreeChart;
 import org.jfree.chart.axis.NumberAxis;
 import org.jfree.chart.plot.XYPlot;
 import org.jfree.chart.renderer.xy.XYLineAndShapeRenderer;
 import org.jfree.chart.title.LegendTitle;
+import org.jfree.chart.ui.RectangleEdge;
 import org.jfree.data.xy.DefaultXYDataset;
 
 /** What sources deliver and what a pump takes against the temperature of the boiler's wall. Drawn without a screen. */
@@ -31,41 +39,104 @@ public final class HeatPicture {
     private static final double MOST_OVER_NEED = 2.2;
 
     private static final double DOT = 11;
+    private static final int SAMPLE_PX = 44;
     private static final float WIDE = 3.2f;
     private static final float NARROW = 2.0f;
 
-    private HeatPicture() {}
+    private static final Color[] NEEDS = {Color.BLACK, new Color(0x7A7A7A), new Color(0xB8B8B8)};
+    private static final Color FULL_JETS = new Color(0xB00020);
+
+    private final HeatCurves first;
+    private final DefaultXYDataset data = new DefaultXYDataset();
+    private final XYLineAndShapeRenderer renderer = new XYLineAndShapeRenderer(true, false);
+    private final List<WallPoint> crossings = new ArrayList<>();
+    private int needs;
+    private int sources;
+
+    /** @param first the curves whose point of full jets is marked, and by which the heat's axis is cut off */
+    private HeatPicture(HeatCurves first) {
+        this.first = first;
+        renderer.setDrawSeriesLineAsPath(true);
+        renderer.setLegendLine(new Line2D.Double(-SAMPLE_PX / 2.0, 0, SAMPLE_PX / 2.0, 0));
+    }
 
     /** One sizing: its source, its pump, where they meet and where every jet is full. */
     public static byte[] png(String rig, SizeAnswer answer) {
-        Map<String, HeatCurves> one = new LinkedHashMap<>();
-        one.put("the source delivers at full power", answer.curves());
-        return png(rig + ": source and pump", one);
+        HeatPicture picture = new HeatPicture(answer.curves());
+        picture.need("the pump takes", answer.curves().need());
+        picture.source("the source delivers at full power", answer.curves());
+        return picture.draw(rig + ": source and pump");
     }
 
     /**
-     * Several sources on one pump, as a PNG file's content.
-     *
-     * @param title the title
-     * @param sources curves by the name of the source, the pump's need being that of the first
+     * The rig's own source, the one recommended, and of each kind of source and contact the one that delivers most: more
+     * curves than these could not be told apart.
      */
-    static byte[] png(String title, Map<String, HeatCurves> sources) {
-        HeatCurves first = sources.values().iterator().next();
-        DefaultXYDataset data = new DefaultXYDataset();
-        XYLineAndShapeRenderer renderer = new XYLineAndShapeRenderer(true, false);
-        renderer.setDrawSeriesLineAsPath(true);
-        data.addSeries("the pump takes", points(first.need()));
-        look(renderer, 0, Color.BLACK, new BasicStroke(WIDE));
-        int index = 1;
-        List<WallPoint> crossings = new ArrayList<>();
-        for (Map.Entry<String, HeatCurves> source : sources.entrySet()) {
-            data.addSeries(source.getKey(), points(source.getValue().delivered()));
-            look(renderer, index, LineStyle.colour(index), LineStyle.stroke(index, NARROW));
-            source.getValue().crossing().ifPresent(crossings::add);
-            index++;
+    public static byte[] png(String rig, CompareAnswer answer) {
+        Map<String, SourceRow> chosen = new LinkedHashMap<>();
+        SourceRow present = answer.rows().get(0);
+        chosen.put(group(present) + " " + present.id(), present);
+        answer.recommendedId()
+                .flatMap(answer::row)
+                .filter(row -> row != present)
+                .ifPresent(row -> chosen.put(group(row), row));
+        String recommended = answer.recommendedId().orElse("");
+        for (SourceRow row : answer.rows()) {
+            if (row != present) {
+                chosen.merge(group(row), row, (a, b) -> a.id().equals(recommended) || a.ratio() >= b.ratio() ? a : b);
+            }
         }
-        dots(data, renderer, index++, "at rest at full power", crossings, Color.BLACK);
-        dots(data, renderer, index, "every jet just full", List.of(first.fullJets()), new Color(0xB00020));
+        HeatPicture picture = new HeatPicture(present.curves());
+        Set<SourceRow.Way> ways = new LinkedHashSet<>();
+        for (SourceRow row : chosen.values()) {
+            if (ways.add(row.way())) {
+                picture.need("the pump takes" + words(row.way()), row.curves().need());
+            }
+        }
+        for (SourceRow row : chosen.values()) {
+            picture.source(row.title() + (row.id().equals(recommended) ? " (recommended)" : ""), row.curves());
+        }
+        return picture.draw(rig + ": sources and pump");
+    }
+
+    private static String words(SourceRow.Way way) {
+        return switch (way) {
+            case FLAME -> ", over a flame";
+            case IN_THE_OIL -> ", heated in the oil";
+            case THROUGH_THE_WALL -> ", heated from outside";
+        };
+    }
+
+    private static String group(SourceRow row) {
+        HeatSource source = row.rig().heatSource();
+        String kind = SourceKind.of(source).id();
+        if (source instanceof HeatSource.ContactPlate plate) {
+            return kind + plate.contact();
+        }
+        return source instanceof HeatSource.Induction i ? kind + i.susceptor() + i.contact() : kind;
+    }
+
+    private void need(String name, List<WallPoint> points) {
+        line(name, points, NEEDS[needs % NEEDS.length], new BasicStroke(WIDE));
+        needs++;
+    }
+
+    private void source(String name, HeatCurves curves) {
+        line(name, curves.delivered(), LineStyle.colour(sources), LineStyle.stroke(sources + 1, NARROW));
+        sources++;
+        curves.crossing().ifPresent(crossings::add);
+    }
+
+    private void line(String name, List<WallPoint> points, Color colour, BasicStroke stroke) {
+        int index = data.getSeriesCount();
+        data.addSeries(name, points(points));
+        renderer.setSeriesPaint(index, colour);
+        renderer.setSeriesStroke(index, stroke);
+    }
+
+    private byte[] draw(String title) {
+        dots("at rest at full power", crossings, Color.BLACK);
+        dots("every jet just full", List.of(first.fullJets()), FULL_JETS);
         NumberAxis wall = LineStyle.axis("Outer face of the boiler's heated wall, degC");
         NumberAxis heat = LineStyle.axis("Heat into the boiler, W");
         heat.setRange(0, MOST_OVER_NEED * first.fullJets().watts());
@@ -76,6 +147,7 @@ public final class HeatPicture {
         JFreeChart chart = new JFreeChart(title, LineStyle.TITLE, plot, false);
         chart.setBackgroundPaint(Color.WHITE);
         LegendTitle legend = LineStyle.legend(plot);
+        legend.setPosition(RectangleEdge.BOTTOM);
         chart.addSubtitle(legend);
         return bytes(chart);
     }
@@ -91,18 +163,8 @@ public final class HeatPicture {
         }
     }
 
-    private static void look(XYLineAndShapeRenderer renderer, int index, Color colour, BasicStroke stroke) {
-        renderer.setSeriesPaint(index, colour);
-        renderer.setSeriesStroke(index, stroke);
-    }
-
-    private static void dots(
-            DefaultXYDataset data,
-            XYLineAndShapeRenderer renderer,
-            int index,
-            String name,
-            List<WallPoint> points,
-            Color colour) {
+    private void dots(String name, List<WallPoint> points, Color colour) {
+        int index = data.getSeriesCount();
         data.addSeries(name, points(points));
         renderer.setSeriesPaint(index, colour);
         renderer.setSeriesLinesVisible(index, false);
