@@ -128,12 +128,12 @@ public record HeatLimiter(Kind kind, String source, String reason, String cure) 
         double face = needed.state().outerFaceK();
         double limit = touching.limitK();
         double room = limit - AT_LIMIT_K - face;
-        if (room < LEAST_DRIVE_K) {
+        double wallDrop = face - needed.state().innerFaceK();
+        if (room + wallDrop < LEAST_DRIVE_K) {
             return tooCold(name, limit, face);
         }
-        double wallDrop = face - needed.state().innerFaceK();
         double contactDrop = needed.heatNeededW() / (touching.conductance() * touching.areaM2());
-        if (wallDrop > contactDrop) {
+        if (room < LEAST_DRIVE_K || wallDrop > contactDrop) {
             return new HeatLimiter(
                     Kind.WALL_CONDUCTION,
                     name,

@@ -18,14 +18,18 @@ final class MarginMaker {
     private String basis = "";
     private String cure = "";
 
-    private MarginMaker(String id, AnswerText title, Dimension dimension) {
+    private MarginMaker(String id, String title, Dimension dimension) {
         this.id = id;
-        this.title = title.say();
+        this.title = title;
         this.dimension = dimension;
     }
 
     static MarginMaker of(String id, AnswerText title, Dimension dimension) {
-        return new MarginMaker(id, title, dimension);
+        return new MarginMaker(id, title.say(), dimension);
+    }
+
+    static MarginMaker titled(String id, VacuumText title, Dimension dimension) {
+        return new MarginMaker(id, title.say(), dimension);
     }
 
     MarginMaker value(double found) {

@@ -144,13 +144,12 @@ final class Margins {
 
     private double requiredPa() {
         double design = limits.requiredBoilerPressurePa().orElse(fluid.usualBoilerPressure());
-        return Math.max(design, 2 * rig.foreline().pressurePa() / values.get(Parameter.CRITICAL_BACKING_RATIO));
+        return Math.max(design, 2 * steady.forelinePa() / values.get(Parameter.CRITICAL_BACKING_RATIO));
     }
 
     private String pressureBasis(double required) {
         if (required > limits.requiredBoilerPressurePa().orElse(fluid.usualBoilerPressure())) {
-            return AnswerText.BASIS_BOILER_PRESSURE_FORELINE.say(
-                    Say.pressure(rig.foreline().pressurePa()));
+            return AnswerText.BASIS_BOILER_PRESSURE_FORELINE.say(Say.pressure(steady.forelinePa()));
         }
         return limits.requiredBoilerPressurePa().isPresent()
                 ? AnswerText.BASIS_BOILER_PRESSURE_RIG.say()
@@ -272,7 +271,7 @@ final class Margins {
 
     private void foreline() {
         add(MarginMaker.of("foreline", AnswerText.TITLE_FORELINE, Dimension.PRESSURE)
-                .value(rig.foreline().pressurePa())
+                .value(steady.forelinePa())
                 .atMost(pumping().criticalBackingPa())
                 .tightBelow(2)
                 .basis(AnswerText.BASIS_FORELINE.say(Say.ratio(values.get(Parameter.CRITICAL_BACKING_RATIO))))

@@ -3,11 +3,13 @@ package boilwright.commandline;
 import boilwright.answers.CheckAnswer;
 import boilwright.answers.DrillAnswer;
 import boilwright.answers.RunAnswer;
+import boilwright.answers.VacuumAnswer;
 import boilwright.answers.WaterAnswer;
 import boilwright.estimate.OutsideMeasurements;
 import boilwright.estimate.RankedGuess;
 import boilwright.estimate.RigEstimate;
 import boilwright.fluid.WorkingFluid;
+import boilwright.gasflow.Gas;
 import boilwright.numerics.CancelToken;
 import boilwright.numerics.ProgressSink;
 import boilwright.rig.Rig;
@@ -40,6 +42,15 @@ interface AnswerSource {
             WorkingFluid fluid,
             String dataVersion,
             double sessionS,
+            CancelToken cancel,
+            ProgressSink progress);
+
+    VacuumAnswer vacuum(
+            Rig rig,
+            WorkingFluid fluid,
+            String dataVersion,
+            Gas gas,
+            double lookS,
             CancelToken cancel,
             ProgressSink progress);
 

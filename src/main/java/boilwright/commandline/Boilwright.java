@@ -89,6 +89,7 @@ public final class Boilwright implements Runnable {
                 .addSubcommand(new WaterCommand(terminal, source))
                 .addSubcommand(new SizeCommand(terminal))
                 .addSubcommand(new CompareCommand(terminal))
+                .addSubcommand(new VacuumCommand(terminal, source))
                 .addSubcommand(new DrillCommand(terminal, source))
                 .addSubcommand(new NewCommand(terminal, source))
                 .addSubcommand(new FluidsCommand(terminal));

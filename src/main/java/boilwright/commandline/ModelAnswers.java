@@ -5,6 +5,8 @@ import boilwright.answers.DrillAnswer;
 import boilwright.answers.Drills;
 import boilwright.answers.Questions;
 import boilwright.answers.RunAnswer;
+import boilwright.answers.VacuumAnswer;
+import boilwright.answers.VacuumQuestion;
 import boilwright.answers.WaterAnswer;
 import boilwright.answers.WaterQuestion;
 import boilwright.estimate.GuessRanking;
@@ -13,6 +15,7 @@ import boilwright.estimate.RankedGuess;
 import boilwright.estimate.RigEstimate;
 import boilwright.estimate.RigEstimator;
 import boilwright.fluid.WorkingFluid;
+import boilwright.gasflow.Gas;
 import boilwright.numerics.CancelToken;
 import boilwright.numerics.ProgressSink;
 import boilwright.rig.Rig;
@@ -69,6 +72,18 @@ enum ModelAnswers implements AnswerSource {
             CancelToken cancel,
             ProgressSink progress) {
         return WaterQuestion.ask(rig, fluid, dataVersion, sessionS, cancel, progress);
+    }
+
+    @Override
+    public VacuumAnswer vacuum(
+            Rig rig,
+            WorkingFluid fluid,
+            String dataVersion,
+            Gas gas,
+            double lookS,
+            CancelToken cancel,
+            ProgressSink progress) {
+        return VacuumQuestion.ask(rig, fluid, dataVersion, gas, lookS, cancel, progress);
     }
 
     @Override

@@ -1,12 +1,10 @@
 package boilwright.errors;
 
-import java.util.Locale;
-
 /**
  * Every sentence the program can say about something that went wrong or needs a warning. The number is how many values
  * its pattern takes. The pattern's key in the bundle is the name in lower case with hyphens.
  */
-public enum MessageKey {
+public enum MessageKey implements MessageId {
     // --- units: numbers, spellings, likely slips
     /** {0} what is wanted, with its article; {1} an example. */
     QUANTITY_EMPTY(2),
@@ -389,13 +387,8 @@ public enum MessageKey {
         this.argumentCount = argumentCount;
     }
 
-    /** How many values the sentence takes. */
+    @Override
     public int argumentCount() {
         return argumentCount;
-    }
-
-    /** The sentence's key in the resource bundle. */
-    public String bundleKey() {
-        return name().toLowerCase(Locale.ROOT).replace('_', '-');
     }
 }

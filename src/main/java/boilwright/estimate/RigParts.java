@@ -34,6 +34,8 @@ final class RigParts {
                 rig.cooling(),
                 rig.room(),
                 limits,
+                rig.vacuum(),
+                rig.protection(),
                 rig.parameters(),
                 rig.guesses());
     }

@@ -3,6 +3,7 @@ package boilwright.estimate;
 import boilwright.rig.Cooling;
 import boilwright.rig.ElementKind;
 import boilwright.rig.Foreline;
+import boilwright.rig.ForelineKind;
 import boilwright.rig.Room;
 import boilwright.rig.Stage;
 import boilwright.rig.SupplyKind;
@@ -39,7 +40,11 @@ final class SurroundingsDraft {
 
     Foreline foreline() {
         OptionalDouble known = measured.known().forelinePa();
-        return new Foreline(
+        if (known.isEmpty()) {
+            // Nobody described the backing pump either.
+            book.mark("foreline.kind", ForelineKind.GIVEN_PRESSURE, EstimateText.BASIS_FORELINE);
+        }
+        return new Foreline.GivenPressure(
                 known.isPresent()
                         ? known.getAsDouble()
                         : book.quantity("foreline.pressure", FORELINE_PA, EstimateText.BASIS_FORELINE));

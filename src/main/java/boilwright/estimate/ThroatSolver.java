@@ -10,6 +10,7 @@ import boilwright.rig.ParameterValues;
 import boilwright.rig.Rig;
 import boilwright.thermal.NeededState;
 import boilwright.thermal.SteadySolver;
+import boilwright.vacuum.BackingSide;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.function.DoubleFunction;
@@ -56,8 +57,9 @@ final class ThroatSolver {
     ThroatSolver(Rig draft, TabulatedFluid fluid) {
         this.draft = draft;
         this.fluid = fluid;
-        double foreline =
-                2 * draft.foreline().pressurePa() / ParameterValues.of(draft).get(Parameter.CRITICAL_BACKING_RATIO);
+        double foreline = 2
+                * BackingSide.of(draft).restingPa()
+                / ParameterValues.of(draft).get(Parameter.CRITICAL_BACKING_RATIO);
         workingPa = WORKING_FACTOR * Math.max(fluid.usualBoilerPressure(), foreline);
         shares = shares(draft.stages().size(), draft.body().material().isGlass());
     }

@@ -39,7 +39,8 @@ public final class EventWords {
 
     /** A time as hours, minutes and seconds, to the nearest second. */
     public static String clock(double seconds) {
-        long whole = Math.round(seconds);
-        return String.format(Locale.ROOT, "%d:%02d:%02d", whole / 3600, whole / 60 % 60, whole % 60);
+        long whole = Math.abs(Math.round(seconds));
+        String sign = seconds <= -0.5 ? "-" : "";
+        return String.format(Locale.ROOT, "%s%d:%02d:%02d", sign, whole / 3600, whole / 60 % 60, whole % 60);
     }
 }

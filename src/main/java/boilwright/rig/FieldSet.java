@@ -18,11 +18,23 @@ final class FieldSet {
 
     private final List<Field> fields = new ArrayList<>();
     private final String parent;
+    private final String textRoot;
     private List<String> variants = List.of();
 
     /** @param parent path of the object whose fields these are; empty for the rig itself */
     FieldSet(String parent) {
+        this(parent, parent);
+    }
+
+    /**
+     * Fields of a part that stands in several places with the same texts.
+     *
+     * @param parent path of the object whose fields these are
+     * @param textRoot what stands for the path in the keys of their texts
+     */
+    FieldSet(String parent, String textRoot) {
         this.parent = parent;
+        this.textRoot = textRoot;
     }
 
     /** The fields that follow exist only in these variants of the object; none: in all. */
@@ -153,7 +165,7 @@ final class FieldSet {
                 usualHigh,
                 true,
                 source,
-                path.replace("[]", ""),
+                ((textRoot.isEmpty() ? "" : textRoot + ".") + name).replace("[]", ""),
                 List.of(),
                 variants);
     }

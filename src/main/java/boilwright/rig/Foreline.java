@@ -1,8 +1,59 @@
 package boilwright.rig;
 
-/**
- * The backing side.
- *
- * @param pressurePa pressure that the backing pump holds while oil is heated, Pa
- */
-public record Foreline(double pressurePa) {}
+import java.util.List;
+
+/** The backing side: what holds the pressure below the pump while oil is heated. */
+public sealed interface Foreline {
+    /**
+     * A pressure that was measured, whatever holds it; the pump's gas does not change it.
+     *
+     * @param pressurePa Pa
+     */
+    record GivenPressure(double pressurePa) implements Foreline {}
+
+    /**
+     * A backing pump behind its line: the pressure follows the gas that arrives.
+     *
+     * @param line pieces from the pump's outlet to the backing pump
+     * @param volumeM3 volume between outlet and backing pump, m3
+     * @param pump the backing pump
+     */
+    record Backing(List<LinePiece> line, double volumeM3, BackingPump pump) implements Foreline {
+        public Backing {
+            line = List.copyOf(line);
+        }
+    }
+
+    /**
+     * A backing pump.
+     *
+     * @param curve volume speed against inlet pressure, by rising pressure; one point at least
+     * @param ultimatePa lowest pressure it reaches by itself without gas ballast, Pa
+     * @param gasBallast whether its gas ballast is open while oil is heated
+     * @param ballastUltimatePa lowest pressure it reaches with gas ballast, Pa
+     */
+    record BackingPump(List<SpeedPoint> curve, double ultimatePa, boolean gasBallast, double ballastUltimatePa) {
+        public BackingPump {
+            curve = List.copyOf(curve);
+        }
+
+        /** Lowest pressure it reaches as it is run, Pa. */
+        public double presentUltimatePa() {
+            return gasBallast ? ballastUltimatePa : ultimatePa;
+        }
+    }
+
+    /** Whether a backing pump's gas ballast is open while oil is heated. */
+    enum Ballast {
+        CLOSED,
+        OPEN
+    }
+
+    /**
+     * A point of a backing pump's curve.
+     *
+     * @param pressurePa inlet pressure, Pa
+     * @param speedM3PerS volume of gas at that pressure taken per second, m3/s
+     */
+    record SpeedPoint(double pressurePa, double speedM3PerS) {}
+}

@@ -44,9 +44,7 @@ final class OperationFields {
                 .quantityFrom(FieldSet.JUDGEMENT, "holdOil", TEMPERATURE, "degC", 300, 750, 320, 620)
                 .optional()
                 .fields());
-        all.addAll(new FieldSet("foreline")
-                .quantityFrom("backing pumps, common practice", "pressure", PRESSURE, "mTorr", 1e-3, 1.1e5, 0.1, 200)
-                .fields());
+        all.addAll(VacuumFields.foreline());
         all.addAll(CoolingFields.all());
         all.addAll(new FieldSet("room")
                 .quantityFrom(
@@ -61,6 +59,8 @@ final class OperationFields {
                 .quantityFrom("inhabited heights above the sea", "pressure", PRESSURE, "kPa", 3e4, 1.1e5, 6e4, 1.06e5)
                 .optional()
                 .fields());
+        all.addAll(VacuumFields.vacuum());
+        all.addAll(VacuumFields.protection());
         return all;
     }
 

@@ -75,6 +75,29 @@ public enum Parameter {
     DEGASSING_TIME(150, 60, 600, Shape.LOG_UNIFORM, Dimension.TIME, "engineering judgement"),
     DISSOLVED_GAS_DIFFUSIVITY(
             3.4e-9, 1e-9, 1e-8, Shape.LOG_UNIFORM, Dimension.FRACTION, "gas in oil, m2/s, from memory"),
+    DISSOLVED_AIR(
+            0.10,
+            0.05,
+            0.18,
+            Shape.UNIFORM,
+            Dimension.FRACTION,
+            "air in mineral oil 0.10 and in silicones 0.11 to 0.18 by volume at one atmosphere, for a fluid without a figure"),
+    NITROGEN_COMPRESSION(
+            1e7, 1e6, 1e8, Shape.LOG_UNIFORM, Dimension.FRACTION, "foreline over inlet pressure of air, from memory"),
+    HYDROGEN_COMPRESSION(
+            1e5,
+            1e4,
+            1e6,
+            Shape.LOG_UNIFORM,
+            Dimension.FRACTION,
+            "foreline over inlet pressure of hydrogen 1e4 to 1e6, from memory"),
+    FORELINE_HYDROGEN(
+            0.01,
+            0.001,
+            0.1,
+            Shape.LOG_UNIFORM,
+            Dimension.FRACTION,
+            "hydrogen from cracked oil in the foreline's gas; engineering judgement"),
     WETTING_FILM(
             3e-5, 1e-5, 1e-4, Shape.LOG_UNIFORM, Dimension.LENGTH, "oil held on cap and walls; engineering judgement"),
     ICE_MELTING_CONDUCTANCE(

@@ -22,10 +22,12 @@ import java.util.Set;
  * @param topCap the plate or cap over the top jet, when there is one
  * @param heatSource what heats the boiler
  * @param schedule what the source is told to do against time
- * @param foreline the pressure the backing pump holds
+ * @param foreline what holds the pressure below the pump
  * @param cooling the water and the elements it passes
  * @param room air temperature and pressure
  * @param limits limits that the user sets instead of the usual ones
+ * @param vacuum chamber, line and gauge, when they are described
+ * @param protection what acts by itself when something fails
  * @param parameters values that the user gives for uncertain defaults, by parameter id, SI
  * @param guesses paths of the fields that were guessed, not measured, such as {@code stages[0].throatGap}; each is one of
  *     {@link RigPaths#of}
@@ -46,6 +48,8 @@ public record Rig(
         Cooling cooling,
         Room room,
         Limits limits,
+        Optional<GasSide> vacuum,
+        Protection protection,
         Map<String, Double> parameters,
         Set<String> guesses) {
     public Rig {
@@ -54,7 +58,7 @@ public record Rig(
         guesses = Collections.unmodifiableSet(new LinkedHashSet<>(guesses));
     }
 
-    /** A rig of which nothing is a guess. */
+    /** A rig of which nothing is a guess, without chamber and line, and with nothing that acts by itself. */
     public Rig(
             String name,
             String note,
@@ -88,38 +92,50 @@ public record Rig(
                 cooling,
                 room,
                 limits,
+                Optional.empty(),
+                Protection.NONE,
                 parameters,
                 Set.of());
     }
 
     /** The same rig heated by another source. */
     public Rig withHeatSource(HeatSource other) {
-        return with(fluidId, chargeM3, boiler, other, schedule, cooling, guesses);
+        return with(fluidId, chargeM3, boiler, other, schedule, foreline, cooling, vacuum, guesses);
     }
 
     /** The same rig with another vessel for its charge. */
     public Rig withBoiler(Boiler other) {
-        return with(fluidId, chargeM3, other, heatSource, schedule, cooling, guesses);
+        return with(fluidId, chargeM3, other, heatSource, schedule, foreline, cooling, vacuum, guesses);
     }
 
     /** The same rig with another charge, m3, of the fluid of this id. */
     public Rig withCharge(String otherFluidId, double otherChargeM3) {
-        return with(otherFluidId, otherChargeM3, boiler, heatSource, schedule, cooling, guesses);
+        return with(otherFluidId, otherChargeM3, boiler, heatSource, schedule, foreline, cooling, vacuum, guesses);
     }
 
     /** The same rig run to another schedule. */
     public Rig withSchedule(Schedule other) {
-        return with(fluidId, chargeM3, boiler, heatSource, other, cooling, guesses);
+        return with(fluidId, chargeM3, boiler, heatSource, other, foreline, cooling, vacuum, guesses);
     }
 
     /** The same rig with other cooling. */
     public Rig withCooling(Cooling other) {
-        return with(fluidId, chargeM3, boiler, heatSource, schedule, other, guesses);
+        return with(fluidId, chargeM3, boiler, heatSource, schedule, foreline, other, vacuum, guesses);
+    }
+
+    /** The same rig with another backing side. */
+    public Rig withForeline(Foreline other) {
+        return with(fluidId, chargeM3, boiler, heatSource, schedule, other, cooling, vacuum, guesses);
+    }
+
+    /** The same rig with another chamber, line or gauge. */
+    public Rig withVacuum(GasSide other) {
+        return with(fluidId, chargeM3, boiler, heatSource, schedule, foreline, cooling, Optional.of(other), guesses);
     }
 
     /** The same rig with other fields marked as guesses. */
     public Rig withGuesses(Set<String> paths) {
-        return with(fluidId, chargeM3, boiler, heatSource, schedule, cooling, paths);
+        return with(fluidId, chargeM3, boiler, heatSource, schedule, foreline, cooling, vacuum, paths);
     }
 
     private Rig with(
@@ -128,7 +144,9 @@ public record Rig(
             Boiler otherBoiler,
             HeatSource otherSource,
             Schedule otherSchedule,
+            Foreline otherForeline,
             Cooling otherCooling,
+            Optional<GasSide> otherVacuum,
             Set<String> otherGuesses) {
         return new Rig(
                 name,
@@ -142,10 +160,12 @@ public record Rig(
                 topCap,
                 otherSource,
                 otherSchedule,
-                foreline,
+                otherForeline,
                 otherCooling,
                 room,
                 limits,
+                otherVacuum,
+                protection,
                 parameters,
                 otherGuesses);
     }

@@ -7,8 +7,16 @@ import java.util.Set;
 /** The paths of the fields that one rig has, with the numbers of list entries: {@code stages[1].throatGap}. */
 public final class RigPaths {
     /** What names or describes the file and says nothing of the pump. */
-    private static final Set<String> NOT_OF_THE_PUMP =
-            Set.of("format", "name", "note", "guesses", "stages[].name", "cooling.elements[].name");
+    private static final Set<String> NOT_OF_THE_PUMP = Set.of(
+            "format",
+            "name",
+            "note",
+            "guesses",
+            "stages[].name",
+            "cooling.elements[].name",
+            "vacuum.line[].name",
+            "vacuum.roughing[].name",
+            "foreline.line[].name");
 
     private final Rig rig;
     private final List<String> paths = new ArrayList<>();
@@ -48,7 +56,7 @@ public final class RigPaths {
             }
             case LIST -> {
                 for (int i = 0; i < count(path); i++) {
-                    collect(path + "[" + i + "]", "cooling.elements".equals(path) ? elementKind(i) : "");
+                    collect(path + "[" + i + "]", entryKind(path, i));
                 }
             }
             default -> paths.add(path);
@@ -61,6 +69,10 @@ public final class RigPaths {
             case "heatSource.cartridge" ->
                 rig.heatSource() instanceof HeatSource.GasBurner burner
                         && burner.cartridge().isPresent();
+            case "vacuum" -> rig.vacuum().isPresent();
+            case "vacuum.gauge" -> rig.vacuum().orElseThrow().gauge().isPresent();
+            case "protection" -> !rig.protection().equals(Protection.NONE);
+            case "protection.battery" -> rig.protection().battery().forS() > 0;
             default -> true;
         };
     }
@@ -73,7 +85,7 @@ public final class RigPaths {
             case "cooling.elements" -> rig.cooling().elements().size();
             case "cooling.supply.pumpCurve" -> curvePoints();
             case "cooling.supply.capacityTable" -> tableEntries();
-            default -> throw new IllegalStateException("the catalogue has a new list: " + list);
+            default -> list.startsWith("protection.") ? rig.protection().trips().size() : gasSide(list);
         };
     }
 
@@ -90,10 +102,47 @@ public final class RigPaths {
                 : 0;
     }
 
+    private int gasSide(String list) {
+        return switch (list) {
+            case "foreline.pump.curve" ->
+                rig.foreline() instanceof Foreline.Backing backing
+                        ? backing.pump().curve().size()
+                        : 0;
+            case "vacuum.chamber.surfaces" ->
+                rig.vacuum().orElseThrow().chamber().surfaces().size();
+            case "vacuum.chamber.seals" ->
+                rig.vacuum().orElseThrow().chamber().seals().size();
+            default -> pieces(list).size();
+        };
+    }
+
+    private List<LinePiece> pieces(String list) {
+        return switch (list) {
+            case "foreline.line" -> rig.foreline() instanceof Foreline.Backing backing ? backing.line() : List.of();
+            case "vacuum.line" -> rig.vacuum().orElseThrow().line();
+            case "vacuum.roughing" -> rig.vacuum().orElseThrow().roughing();
+            default -> throw new IllegalStateException("the catalogue has a new list: " + list);
+        };
+    }
+
+    private String entryKind(String list, int index) {
+        return switch (list) {
+            case "cooling.elements" -> elementKind(index);
+            case "protection.trips" ->
+                FieldCatalogue.id(rig.protection().trips().get(index).kind());
+            case "foreline.line", "vacuum.line", "vacuum.roughing" ->
+                pieces(list).get(index).kind().id();
+            default -> "";
+        };
+    }
+
     /** The kind of an object that comes in kinds; empty for one that does not, or whose kind was refused. */
     private String kind(String object) {
         if ("heatSource".equals(object) && rig.heatSource() != null) {
             return SourceKind.of(rig.heatSource()).id();
+        }
+        if ("foreline".equals(object) && rig.foreline() != null) {
+            return ForelineKind.of(rig.foreline()).id();
         }
         boolean supply = "cooling.supply".equals(object) && rig.cooling().supply() != null;
         return supply ? SupplyKind.of(rig.cooling().supply()).id() : "";

@@ -17,7 +17,7 @@ final class VesselFields {
     static List<Field> all() {
         List<Field> all = new ArrayList<>();
         all.addAll(new FieldSet("")
-                .whole("format", 2, 2)
+                .whole("format", 3, 3)
                 .text("name", 1, 80)
                 .text("note", 0, 4000)
                 .optional()
@@ -35,6 +35,10 @@ final class VesselFields {
                 .object("foreline")
                 .object("cooling")
                 .object("room")
+                .object("vacuum")
+                .optional()
+                .object("protection")
+                .optional()
                 .object("limits")
                 .optional()
                 .object("parameters")

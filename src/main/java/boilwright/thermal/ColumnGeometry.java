@@ -140,4 +140,15 @@ final class ColumnGeometry {
         }
         return column.segments().get(column.segments().size() - 1);
     }
+
+    /** The first throat at or above the foot of each cell, and of what would be the cell above the top. */
+    int[] firstThroats() {
+        int[] first = new int[cells + 1];
+        for (int j = 0; j <= cells; j++) {
+            while (first[j] < nozzleCell.length && nozzleCell[first[j]] < j) {
+                first[j]++;
+            }
+        }
+        return first;
+    }
 }

@@ -22,7 +22,7 @@ final class JetModes {
     private static final int MOST_ROUNDS = 20;
 
     final int stages;
-    final double requiredPa;
+    double requiredPa;
     final double[] outletPa;
     final double[] fraction;
     final double[] fullFlow;
@@ -31,25 +31,43 @@ final class JetModes {
     private final double holdingRatio;
     private final double backingRatio;
     private final double compression;
-    private final double forelinePa;
+    private final double design;
+    private final VapourColumn column;
+    private double forelinePa;
 
-    JetModes(Rig rig, TabulatedFluid fluid, ParameterValues parameters, VapourColumn column) {
+    JetModes(Rig rig, TabulatedFluid fluid, ParameterValues parameters, VapourColumn column, double forelinePa) {
+        this.column = column;
         stages = rig.stages().size();
-        forelinePa = rig.foreline().pressurePa();
         backingRatio = parameters.get(Parameter.CRITICAL_BACKING_RATIO);
         holdingRatio = Math.min(backingRatio, ChokedNozzle.criticalPressureRatio(fluid.heatCapacityRatio()));
         compression = parameters.get(Parameter.STAGE_COMPRESSION);
-        double design = rig.limits().requiredBoilerPressurePa().orElse(fluid.usualBoilerPressure());
-        requiredPa = Math.max(design, 2 * forelinePa / backingRatio);
+        design = rig.limits().requiredBoilerPressurePa().orElse(fluid.usualBoilerPressure());
         lit = new boolean[stages];
         full = new boolean[stages];
         outletPa = new double[stages];
         fraction = new double[stages];
         fullFlow = new double[stages];
-        for (int k = 0; k < stages; k++) {
-            fullFlow[k] = column.fullFlow(k, requiredPa);
-        }
+        require(forelinePa);
         allDark();
+    }
+
+    private void require(double pressurePa) {
+        forelinePa = pressurePa;
+        double required = Math.max(design, 2 * pressurePa / backingRatio);
+        if (required != requiredPa) {
+            requiredPa = required;
+            for (int k = 0; k < stages; k++) {
+                fullFlow[k] = column.fullFlow(k, required);
+            }
+        }
+    }
+
+    /** Takes over another foreline pressure, Pa. */
+    void against(double pressurePa) {
+        if (pressurePa != forelinePa) {
+            require(pressurePa);
+            updateOutlets();
+        }
     }
 
     static int mostRounds() {

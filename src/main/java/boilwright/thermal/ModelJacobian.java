@@ -83,7 +83,7 @@ final class ModelJacobian {
         System.arraycopy(model.column.stageFlow, 0, flowBefore, 0, flowBefore.length);
         System.arraycopy(y, 0, displaced, 0, y.length);
         jacobian[at.oil][at.oilMass] = -dydt[at.oil] / y[at.oilMass];
-        jacobian[at.gas][at.gas] = model.gas.byContent(y[at.gas], model.column.boilingShare());
+        jacobian[at.gas][at.gas] = model.gas.byContent(y[at.gas], model.column.boilingShare(), model.forelinePa(y));
         // running water keeps every node full
         boolean full = model.water.flowsEverywhere();
         difference(at.boilerWall, dydt, jacobian);
@@ -153,7 +153,7 @@ final class ModelJacobian {
         demand[state] = flow * column.latentHeat() + returned;
         jacobian[at.oil][state] = -demand[state] / (y[at.oilMass] * column.liquidSpecificHeat());
         jacobian[at.oilMass][state] = -loss;
-        jacobian[at.gas][state] = model.gas.byBoiling(y[at.gas], column.boilingShare())
+        jacobian[at.gas][state] = model.gas.byBoiling(y[at.gas], column.boilingShare(), model.forelinePa(y))
                 * column.march.boilingShareSlope(column.flow())
                 * flow;
         jacobian[at.quadrature(Quadrature.FORELINE)][state] = loss * column.vapourEnthalpy();

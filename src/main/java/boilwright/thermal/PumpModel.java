@@ -14,9 +14,6 @@ import boilwright.thermal.StateLayout.Quadrature;
  * jets, condensing walls and water. One instance belongs to one run and one thread; the derivative allocates nothing.
  */
 final class PumpModel implements OdeSystem {
-    /** No boiler wall becomes hotter than a flame. */
-    private static final double HOTTEST_WALL_K = 2000;
-
     final Rig rig;
     final TabulatedFluid fluid;
     final ParameterValues parameters;
@@ -34,6 +31,8 @@ final class PumpModel implements OdeSystem {
     final DissolvedGas gas;
     final double chargeKg;
     final double roomK;
+    final ForelineBlock foreline;
+    /** Foreline pressure at rest, Pa. */
     final double forelinePa;
 
     private final SurfaceLoss[] wallLoss;
@@ -61,17 +60,19 @@ final class PumpModel implements OdeSystem {
         this.fluid = fluid;
         this.parameters = parameters;
         roomK = rig.room().temperatureK();
-        forelinePa = rig.foreline().pressurePa();
+        foreline = new ForelineBlock(rig);
+        forelinePa = foreline.restingPa();
         geometry = new ColumnGeometry(rig, cells);
         wallGeometry = new WallGeometry(rig, geometry.heightM);
-        column = new VapourColumn(rig, fluid, parameters, geometry);
-        jets = new JetModes(rig, fluid, parameters, column);
+        column = new VapourColumn(rig, fluid, parameters, geometry, forelinePa);
+        jets = new JetModes(rig, fluid, parameters, column, forelinePa);
         walls = new CondensingWalls(rig, fluid, parameters, wallGeometry);
         water = new WaterNodes(rig, wallGeometry);
         supply = new SupplyBlock(rig, parameters);
         boiler = new BoilerWall(rig, fluid, parameters);
         source = SourceBlocks.of(rig, parameters, boiler.halfResistance());
-        layout = new StateLayout(source.size(), geometry.cells, wallGeometry.count, water.count, supply.size());
+        layout = new StateLayout(
+                source.size(), geometry.cells, wallGeometry.count, water.count, supply.size(), foreline.size());
         chargeKg = rig.chargeM3() * fluid.liquidDensity(roomK);
         wallLoss = new SurfaceLoss[wallGeometry.count];
         for (int w = 0; w < wallGeometry.count; w++) {
@@ -97,7 +98,7 @@ final class PumpModel implements OdeSystem {
                             geometry.emissivity[j], rig.body().emissivityInside(), Math.min(1, ratio));
         }
         thinGas = parameters.get(Parameter.THIN_GAS_CONDUCTANCE);
-        gas = new DissolvedGas(rig, parameters);
+        gas = new DissolvedGas(rig, fluid, parameters);
         faces = new OutsideFaces(this);
         heatToWall = new double[wallGeometry.count];
         cellHeat = new double[geometry.cells];
@@ -115,6 +116,7 @@ final class PumpModel implements OdeSystem {
         supply.initial(y, layout.supply);
         y[layout.oilMass] = chargeKg;
         y[layout.gas] = 1;
+        foreline.initial(y, layout.foreline);
         source.initial(y, layout.source, roomK);
         for (int i = 0; i < water.count; i++) {
             y[layout.water + i] = supply.enteringK(y, layout.supply);
@@ -140,19 +142,12 @@ final class PumpModel implements OdeSystem {
 
     @Override
     public boolean isAdmissible(double t, double[] y) {
-        for (int i = 0; i < layout.quadratures; i++) {
-            if (layout.isTemperature(i)) {
-                boolean isWater = layout.isWater(i);
-                double low = isWater ? Water.LOWEST_K : fluid.lowestTemperature();
-                double high = isWater
-                        ? Water.HIGHEST_K
-                        : i == layout.boilerWall ? HOTTEST_WALL_K : fluid.highestTemperature();
-                if (!(y[i] >= low && y[i] <= high)) {
-                    return false;
-                }
-            }
-        }
-        return y[layout.oilMass] > 0;
+        return StateBounds.admit(this, y);
+    }
+
+    /** Foreline pressure of a state, Pa. */
+    double forelinePa(double[] y) {
+        return foreline.pressurePa(y, layout.foreline);
     }
 
     /** Forgets the last evaluation, after modes or levels were changed. */
@@ -164,12 +159,15 @@ final class PumpModel implements OdeSystem {
     void solveFlows(double[] y) {
         boolean sameVapour =
                 lastValid && y[layout.oil] == lastState[layout.oil] && same(y, layout.column, layout.walls);
+        double against = forelinePa(y);
+        sameVapour = sameVapour && against == forelinePa(lastState);
         if (sameVapour && same(y, layout.walls, layout.water)) {
             return;
         }
         lastValid = false;
         if (!sameVapour) {
-            column.solve(y[layout.oil], y, layout.column, forelinePa);
+            column.solve(y[layout.oil], y, layout.column, against);
+            jets.against(against);
             jets.measure(column);
         }
         solveWalls(y);
@@ -333,7 +331,8 @@ final class PumpModel implements OdeSystem {
     private void liquid(double[] y, double[] dydt, double intoOil) {
         dydt[layout.oil] = (intoOil - oilDemandW()) / (y[layout.oilMass] * column.liquidSpecificHeat());
         dydt[layout.oilMass] = -walls.lossKgPerS();
-        dydt[layout.gas] = gas.rate(y[layout.gas], column.boilingShare());
+        dydt[layout.gas] = gas.rate(y[layout.gas], column.boilingShare(), forelinePa(y));
+        foreline.evaluate(y, layout.foreline, -gas.amount() * dydt[layout.gas], dydt);
     }
 
     /** Loss of wall w to the room by itself: what no jacket covers, or a jacket that has run dry; W, counted. */

@@ -35,6 +35,8 @@ public final class RunSimulator {
     /** Cells of the column follow the vapour at once, so that an error in one of them dies out. */
     private static final double CELL_TOLERANCE_K = 5e-2;
     /** An error in what stores much heat stays and moves events far ahead; it is one of few in a mean over all cells. */
+    private static final double FORELINE_TOLERANCE_PA = 5e-3;
+
     private static final double STORE_TOLERANCE_K = 1e-4;
 
     private static final double RELATIVE_TOLERANCE = 1e-7;
@@ -171,6 +173,9 @@ public final class RunSimulator {
                 absolute[i] = (cell ? CELL_TOLERANCE_K : STORE_TOLERANCE_K) * accuracy;
             }
         }
+        if (at.forelineSize > 0) {
+            absolute[at.foreline] = FORELINE_TOLERANCE_PA * accuracy;
+        }
         absolute[at.oilMass] = 1e-5 * model.chargeKg * accuracy;
         for (int i = at.quadratures; i < at.size; i++) {
             absolute[i] = Double.POSITIVE_INFINITY;
@@ -217,10 +222,15 @@ public final class RunSimulator {
         return OptionalDouble.of(Math.abs(in - removed - stored) / Math.max(1, Math.abs(in) + Math.abs(removed)));
     }
 
-    private static List<String> assumptions(boolean cooling) {
+    private List<String> assumptions(boolean cooling) {
         return cooling
                 ? List.of(ModelText.ASSUMED_HOT_START.say(), ModelText.ASSUMED_WATER_GOES_ON.say())
-                : List.of(ModelText.ASSUMED_COLD_START.say(), ModelText.ASSUMED_BACKING_HOLDS.say());
+                : List.of(
+                        ModelText.ASSUMED_COLD_START.say(),
+                        (model.foreline.size() > 0
+                                        ? ModelText.ASSUMED_BACKING_FOLLOWED
+                                        : ModelText.ASSUMED_BACKING_HOLDS)
+                                .say());
     }
 
     private static Map<String, Long> statistics(OdeStatistics s) {

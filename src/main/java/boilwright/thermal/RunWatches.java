@@ -108,7 +108,7 @@ final class RunWatches {
     private void crossings(boolean cooling) {
         int oil = model.layout.oil;
         note("degassed", "", (t, y) -> DEGASSED - y[model.layout.gas]);
-        note("first-vapour", "", (t, y) -> model.fluid.vapourPressure(y[oil]) / model.forelinePa - 1);
+        note("first-vapour", "", (t, y) -> model.fluid.vapourPressure(y[oil]) / model.forelinePa(y) - 1);
         for (int k = 0; k < model.jets.stages; k++) {
             int cell = model.geometry.nozzleCell[k];
             int at = model.layout.column + cell;
@@ -136,7 +136,7 @@ final class RunWatches {
 
     /** How far the oil is above the temperature at which water and backing pump may stop and no vapour is left, K. */
     static double leaveExcessK(PumpModel model, double[] y) {
-        double still = model.fluid.saturationTemperature(model.forelinePa);
+        double still = model.fluid.saturationTemperature(model.forelinePa(y));
         return y[model.layout.oil] - Math.min(LEAVE_OIL_K, still);
     }
 

@@ -110,6 +110,9 @@ final class SeriesRecorder implements StepHandler {
         add("heatToAirW", "heat to air", TimeSeries.Kind.HEAT, 0, y -> model.toAirW());
         supply(at);
         add("dissolvedGasFraction", "gas left in the oil", TimeSeries.Kind.GAS, 0, y -> y[at.gas]);
+        if (at.forelineSize > 0) {
+            add("forelinePa", "foreline", TimeSeries.Kind.PRESSURE, 0, y -> y[at.foreline]);
+        }
         add("oilMassKg", "oil", TimeSeries.Kind.MASS, 0, y -> y[at.oilMass]);
         if (model.source.size() == 2) {
             add("cartridgeTemperatureK", "cartridge", TimeSeries.Kind.TEMPERATURE, 0, y -> y[at.source]);

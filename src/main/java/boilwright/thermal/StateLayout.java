@@ -32,10 +32,14 @@ final class StateLayout {
     final int fill;
     final int supply;
     final int supplySize;
+    /** Foreline pressure, when a backing pump is followed. */
+    final int foreline;
+
+    final int forelineSize;
     final int quadratures;
     final int size;
 
-    StateLayout(int sourceSize, int cells, int wallCount, int waterCount, int supplySize) {
+    StateLayout(int sourceSize, int cells, int wallCount, int waterCount, int supplySize, int forelineSize) {
         this.sourceSize = sourceSize;
         this.cells = cells;
         this.wallCount = wallCount;
@@ -46,7 +50,9 @@ final class StateLayout {
         fill = water + waterCount;
         this.supplySize = supplySize;
         supply = fill + waterCount;
-        quadratures = supply + supplySize;
+        this.forelineSize = forelineSize;
+        foreline = supply + supplySize;
+        quadratures = foreline + forelineSize;
         size = quadratures + Quadrature.values().length;
     }
 

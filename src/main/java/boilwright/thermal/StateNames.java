@@ -23,6 +23,8 @@ final class StateNames {
             return "water temperature " + (i - layout.water + 1);
         } else if (i < layout.supply) {
             return "water level " + (i - layout.fill + 1);
+        } else if (i == layout.foreline && layout.forelineSize > 0) {
+            return "foreline pressure";
         } else if (i < layout.quadratures) {
             return supply.stateName(i - layout.supply);
         }

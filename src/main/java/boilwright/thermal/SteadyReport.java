@@ -6,6 +6,8 @@ import boilwright.rig.Boiler;
 import boilwright.rig.Material;
 import boilwright.rig.Parameter;
 import boilwright.rig.Rig;
+import boilwright.units.Dimension;
+import boilwright.units.QuantityWriter;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
@@ -51,6 +53,8 @@ final class SteadyReport {
                 Math.PI / 4 * bore * bore,
                 model.roomK,
                 AIR_MOLAR_MASS);
+        // the derivative saw an on/off thermostat in one of its two positions; at rest it is the mean that counts
+        model.source.steadyDeliveredW(faceK, oilK);
         double bodyK = model.source.steadyBodyK();
         return new SteadyState(
                 oilK,
@@ -83,6 +87,7 @@ final class SteadyReport {
                 speed,
                 model.parameters.get(Parameter.THROUGHPUT_PER_POWER) * Math.max(0, faceHeatW),
                 lowest,
+                model.forelinePa,
                 list(model.geometry.midM),
                 part(y, layout.column, layout.cells),
                 list(model.column.cellPa),
@@ -169,7 +174,11 @@ final class SteadyReport {
     private static List<String> assumptions(PumpModel model) {
         List<String> list = new ArrayList<>();
         list.add(ModelText.ASSUMED_LAST_LEVEL.say());
-        list.add(ModelText.ASSUMED_FIXED_BOUNDARIES.say());
+        list.add(
+                model.foreline.size() > 0
+                        ? ModelText.ASSUMED_BACKING_AT_REST.say(
+                                QuantityWriter.writeAuto(model.forelinePa, Dimension.PRESSURE))
+                        : ModelText.ASSUMED_FIXED_BOUNDARIES.say());
         list.add(ModelText.ASSUMED_PROPORTIONAL.say());
         if (model.source.size() == 2) {
             list.add(ModelText.ASSUMED_WARM_CARTRIDGE.say());

@@ -33,6 +33,7 @@ import java.util.OptionalDouble;
  * @param speedM3PerS pumping speed for air at the inlet, m3/s
  * @param throughputPaM3PerS highest throughput, Pa m3/s
  * @param criticalBackingPa foreline pressure at which the lowest jet fails, Pa
+ * @param forelinePa foreline pressure, Pa
  * @param columnHeightsM middle heights of the column cells, m
  * @param columnK temperatures of the column cells, K
  * @param columnPa static pressures in the column cells, Pa
@@ -68,6 +69,7 @@ public record SteadyState(
         double speedM3PerS,
         double throughputPaM3PerS,
         double criticalBackingPa,
+        double forelinePa,
         List<Double> columnHeightsM,
         List<Double> columnK,
         List<Double> columnPa,

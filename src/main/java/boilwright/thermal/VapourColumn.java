@@ -36,6 +36,7 @@ final class VapourColumn {
     final double[] stageFlow;
     final double[] stagePa;
     private final double[] oils = new double[REMEMBERED];
+    private final double[] forelines = new double[REMEMBERED];
     private final double[] roots = new double[REMEMBERED];
     private final double[][] temperatures;
     private int oldest;
@@ -45,10 +46,15 @@ final class VapourColumn {
 
     private double flow;
 
-    VapourColumn(Rig rig, TabulatedFluid fluid, ParameterValues parameters, ColumnGeometry geometry) {
+    VapourColumn(
+            Rig rig,
+            TabulatedFluid fluid,
+            ParameterValues parameters,
+            ColumnGeometry geometry,
+            double restingForelinePa) {
         this.fluid = fluid;
         this.geometry = geometry;
-        march = new VapourMarch(rig, fluid, parameters, geometry);
+        march = new VapourMarch(rig, fluid, parameters, geometry, restingForelinePa);
         temperatures = new double[REMEMBERED][geometry.cells];
         cellTake = march.cellTake;
         cellPa = march.cellPa;
@@ -121,7 +127,7 @@ final class VapourColumn {
             march.still();
             return;
         }
-        double known = rootOf(oilK, state, columnStart);
+        double known = rootOf(oilK, forelinePa, state, columnStart);
         if (!Double.isNaN(known)) {
             root = known;
             flow = march.march(known);
@@ -129,7 +135,7 @@ final class VapourColumn {
             flow = flowBeside();
             if (Double.isNaN(flow)) {
                 flow = findFlow();
-                remember(oilK, state, columnStart);
+                remember(oilK, forelinePa, state, columnStart);
             }
         }
         march.fillAbove();
@@ -159,9 +165,10 @@ final class VapourColumn {
     }
 
     /** The root for exactly this state when it was solved lately, else NaN: the same bits as if it were sought again. */
-    private double rootOf(double oilK, double[] state, int start) {
+    private double rootOf(double oilK, double forelinePa, double[] state, int start) {
         for (int i = 0; i < REMEMBERED; i++) {
             if (oils[i] == oilK
+                    && forelines[i] == forelinePa
                     && Arrays.equals(temperatures[i], 0, geometry.cells, state, start, start + geometry.cells)) {
                 return roots[i];
             }
@@ -169,9 +176,10 @@ final class VapourColumn {
         return Double.NaN;
     }
 
-    private void remember(double oilK, double[] state, int start) {
+    private void remember(double oilK, double forelinePa, double[] state, int start) {
         oldest = (oldest + 1) % REMEMBERED;
         oils[oldest] = oilK;
+        forelines[oldest] = forelinePa;
         roots[oldest] = root;
         System.arraycopy(state, start, temperatures[oldest], 0, geometry.cells);
     }

@@ -93,7 +93,12 @@ final class VapourMarch {
     final double[] stageAvailable;
     final double[] stagePa;
 
-    VapourMarch(Rig rig, TabulatedFluid fluid, ParameterValues parameters, ColumnGeometry geometry) {
+    VapourMarch(
+            Rig rig,
+            TabulatedFluid fluid,
+            ParameterValues parameters,
+            ColumnGeometry geometry,
+            double restingForelinePa) {
         this.fluid = fluid;
         this.geometry = geometry;
         gasConstant = fluid.specificGasConstant();
@@ -123,7 +128,7 @@ final class VapourMarch {
         stageAvailable = new double[stages];
         stagePa = new double[stages];
         filmFactor = NusseltFilm.meanCoefficient(1, 1, geometry.heightM, 1);
-        saturation = new SaturationLine(fluid, rig.foreline().pressurePa());
+        saturation = new SaturationLine(fluid, restingForelinePa);
         perFlowArea = new double[cells];
         perViscousFlux = new double[cells];
         laminarFriction = new double[cells];
@@ -133,12 +138,7 @@ final class VapourMarch {
             perViscousFlux[j] = bore / fluid.vapourViscosity();
             laminarFriction[j] = 32 * fluid.vapourViscosity() * geometry.cellM[j] / (bore * bore);
         }
-        firstStage = new int[cells + 1];
-        for (int j = 0; j <= cells; j++) {
-            while (firstStage[j] < stages && geometry.nozzleCell[firstStage[j]] < j) {
-                firstStage[j]++;
-            }
-        }
+        firstStage = geometry.firstThroats();
     }
 
     /** Takes the state over: oil temperature, K; cell temperatures from the given index of an array; foreline pressure, Pa. */

@@ -30,6 +30,9 @@ public enum Dimension {
     SURFACE_TENSION("N/m"),
     EXPANSION("1/K"),
     MOLAR_MASS("kg/mol"),
+    /** Pressure times volume a second: how a flow of gas at the room's temperature is counted. */
+    GAS_FLOW("Pa m3/s"),
+    ANGLE("rad"),
     FRACTION("1");
 
     private final String siUnit;

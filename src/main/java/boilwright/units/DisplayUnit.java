@@ -16,6 +16,7 @@ final class DisplayUnit {
                 fits(si, dimension, 0, "mL/min", 1000) ? "mL/min" : sized(si, dimension, "L/min", "L/s");
             case PRESSURE -> sized(si, dimension, "Pa", "kPa", "MPa");
             case TEMPERATURE -> "degC";
+            case ANGLE -> "deg";
             case POWER -> sized(si, dimension, "W", "kW");
             case HEAT_FLUX -> sized(si, dimension, "W/m2", "kW/m2");
             case HEAT_CAPACITY -> sized(si, dimension, "J/K", "kJ/K");

@@ -27,6 +27,7 @@ import static tech.units.indriya.unit.Units.MOLE;
 import static tech.units.indriya.unit.Units.NEWTON;
 import static tech.units.indriya.unit.Units.PASCAL;
 import static tech.units.indriya.unit.Units.PERCENT;
+import static tech.units.indriya.unit.Units.RADIAN;
 import static tech.units.indriya.unit.Units.SECOND;
 import static tech.units.indriya.unit.Units.SQUARE_METRE;
 import static tech.units.indriya.unit.Units.WATT;
@@ -205,6 +206,15 @@ public final class UnitTable {
                 .add(KILOGRAM.divide(MOLE), "kg/mol")
                 .add(GRAM.divide(MOLE), "g/mol")
                 .close();
+        Unit<?> pascalCubicMetre = PASCAL.multiply(CUBIC_METRE).divide(SECOND);
+        Unit<?> litreSecond = LITRE.divide(SECOND);
+        Unit<?> torr = PASCAL.multiply(101_325).divide(760);
+        Rows gas = new Rows(Dimension.GAS_FLOW, pascalCubicMetre);
+        gas.add(pascalCubicMetre, "Pa m3/s").add(PASCAL.multiply(litreSecond), "Pa L/s");
+        gas.add(torr.multiply(litreSecond), "Torr L/s").add(PASCAL.multiply(100).multiply(litreSecond), "mbar L/s");
+        gas.close();
+        Unit<?> degree = RADIAN.multiply(Math.PI).divide(180);
+        new Rows(Dimension.ANGLE, RADIAN).add(degree, "deg").add(RADIAN, "rad").close();
         new Rows(Dimension.FRACTION, ONE).add(PERCENT, "%").add(ONE, "1").close();
     }
 

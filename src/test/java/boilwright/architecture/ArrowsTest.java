@@ -67,6 +67,8 @@ class ArrowsTest {
             .definedBy("boilwright.thermal..")
             .layer("water")
             .definedBy("boilwright.water..")
+            .layer("vacuum")
+            .definedBy("boilwright.vacuum..")
             .layer("heattransfer")
             .definedBy("boilwright.heattransfer..")
             .layer("gasflow")
@@ -75,6 +77,8 @@ class ArrowsTest {
             .definedBy("boilwright.rig.file..")
             .layer("rig")
             .definedBy("boilwright.rig")
+            .layer("outgassing")
+            .definedBy("boilwright.outgassing..")
             .layer("fluid")
             .definedBy("boilwright.fluid..")
             .layer("numerics")
@@ -97,18 +101,42 @@ class ArrowsTest {
             .mayOnlyBeAccessedByLayers("estimate", "choice", "answers", "report", "dashboard", "commandline")
             .whereLayer("water")
             .mayOnlyBeAccessedByLayers("thermal", "estimate", "choice", "answers", "report", "dashboard", "commandline")
+            .whereLayer("vacuum")
+            .mayOnlyBeAccessedByLayers("thermal", "estimate", "choice", "answers", "report", "dashboard", "commandline")
             .whereLayer("heattransfer")
             .mayOnlyBeAccessedByLayers("water", "thermal", "choice", "answers")
             .whereLayer("gasflow")
-            .mayOnlyBeAccessedByLayers("water", "thermal", "choice", "answers")
+            .mayOnlyBeAccessedByLayers(
+                    "rigfile",
+                    "water",
+                    "outgassing",
+                    "vacuum",
+                    "thermal",
+                    "choice",
+                    "answers",
+                    "report",
+                    "dashboard",
+                    "commandline")
             .whereLayer("rigfile")
             .mayOnlyBeAccessedByLayers("estimate", "report", "dashboard", "commandline")
             .whereLayer("rig")
             .mayOnlyBeAccessedByLayers(
                     "rigfile",
                     "water",
+                    "vacuum",
                     "estimate",
                     "thermal",
+                    "choice",
+                    "answers",
+                    "report",
+                    "dashboard",
+                    "commandline")
+            .whereLayer("outgassing")
+            .mayOnlyBeAccessedByLayers(
+                    "rigfile",
+                    "vacuum",
+                    "thermal",
+                    "estimate",
                     "choice",
                     "answers",
                     "report",
@@ -121,6 +149,7 @@ class ArrowsTest {
                     "heattransfer",
                     "gasflow",
                     "water",
+                    "vacuum",
                     "thermal",
                     "estimate",
                     "choice",
@@ -134,6 +163,7 @@ class ArrowsTest {
                     "heattransfer",
                     "gasflow",
                     "water",
+                    "vacuum",
                     "thermal",
                     "estimate",
                     "choice",

@@ -4,11 +4,13 @@ import boilwright.answers.CheckAnswer;
 import boilwright.answers.DrillAnswer;
 import boilwright.answers.Margin;
 import boilwright.answers.RunAnswer;
+import boilwright.answers.VacuumAnswer;
 import boilwright.answers.WaterAnswer;
 import boilwright.estimate.OutsideMeasurements;
 import boilwright.estimate.RankedGuess;
 import boilwright.estimate.RigEstimate;
 import boilwright.fluid.WorkingFluid;
+import boilwright.gasflow.Gas;
 import boilwright.numerics.CancelToken;
 import boilwright.numerics.ProgressSink;
 import boilwright.report.Samples;
@@ -95,6 +97,19 @@ final class StoredAnswers implements AnswerSource {
             ProgressSink progress) {
         ask();
         return ModelAnswers.INSTANCE.drillWater(rig, fluid, dataVersion, atS, lateS, cancel, progress);
+    }
+
+    @Override
+    public VacuumAnswer vacuum(
+            Rig rig,
+            WorkingFluid fluid,
+            String dataVersion,
+            Gas gas,
+            double lookS,
+            CancelToken cancel,
+            ProgressSink progress) {
+        ask();
+        return ModelAnswers.INSTANCE.vacuum(rig, fluid, dataVersion, gas, lookS, cancel, progress);
     }
 
     @Override

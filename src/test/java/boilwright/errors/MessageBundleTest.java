@@ -2,31 +2,34 @@ package boilwright.errors;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.ResourceBundle;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.MethodSource;
 
 /** Keys and sentences belong together one to one, and every value given to a sentence is shown in it. */
 class MessageBundleTest {
     private static final ResourceBundle TEXT = ResourceBundle.getBundle("boilwright.text.messages", Locale.ROOT);
 
+    static Stream<MessageId> keys() {
+        return Stream.<MessageId[]>of(MessageKey.values(), GasMessage.values()).flatMap(Stream::of);
+    }
+
     @Test
     void everyKeyHasASentenceAndEverySentenceAKey() {
         assertThat(TEXT.keySet())
-                .containsExactlyInAnyOrderElementsOf(Arrays.stream(MessageKey.values())
-                        .map(MessageKey::bundleKey)
-                        .collect(Collectors.toList()));
+                .containsExactlyInAnyOrderElementsOf(
+                        keys().map(MessageId::bundleKey).collect(Collectors.toList()));
     }
 
     @ParameterizedTest
-    @EnumSource(MessageKey.class)
-    void everyValueIsShownAndNoPlaceholderIsLeftOver(MessageKey key) {
+    @MethodSource("keys")
+    void everyValueIsShownAndNoPlaceholderIsLeftOver(MessageId key) {
         String[] values = IntStream.range(0, key.argumentCount())
                 .mapToObj(index -> "<value " + index + ">")
                 .toArray(String[]::new);
@@ -37,8 +40,8 @@ class MessageBundleTest {
 
     /** A single quote that is not written twice silently vanishes and can take a placeholder with it. */
     @ParameterizedTest
-    @EnumSource(MessageKey.class)
-    void singleQuotesAreWrittenTwice(MessageKey key) {
+    @MethodSource("keys")
+    void singleQuotesAreWrittenTwice(MessageId key) {
         assertThat(Message.pattern(key).replace("''", "")).doesNotContain("'");
     }
 }

@@ -102,7 +102,7 @@ public final class RandomRigs extends DomainContextBase {
                 capped ? Optional.of(cap) : Optional.empty(),
                 RandomSources.source(draw, kind, power, boiler),
                 schedule(draw),
-                new Foreline(draw.ratio(0.5, 15)),
+                new Foreline.GivenPressure(draw.ratio(0.5, 15)),
                 cooling(draw, stages, body, capped),
                 new Room(draw.between(285, 305), draw.between(85e3, 103e3)),
                 draw.chance(0.3) ? limits(draw) : Limits.USUAL,

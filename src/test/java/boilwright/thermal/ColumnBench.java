@@ -70,7 +70,7 @@ public final class ColumnBench {
                 Optional.empty(),
                 new HeatSource.GasBurner(0, Optional.empty()),
                 new Schedule(List.of(new Schedule.Power(0, 0))),
-                new Foreline(forelinePa),
+                new Foreline.GivenPressure(forelinePa),
                 new Cooling(roomK, 0, List.of(), OptionalDouble.empty()),
                 new Room(roomK, 101325),
                 Limits.USUAL,

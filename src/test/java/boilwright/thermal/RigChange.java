@@ -36,7 +36,14 @@ public final class RigChange {
 
     /** With another foreline pressure. */
     public static Rig foreline(Rig r, double pressurePa) {
-        return rig(r, r.fluidId(), r.heatSource(), r.schedule(), new Foreline(pressurePa), r.cooling(), r.parameters());
+        return rig(
+                r,
+                r.fluidId(),
+                r.heatSource(),
+                r.schedule(),
+                new Foreline.GivenPressure(pressurePa),
+                r.cooling(),
+                r.parameters());
     }
 
     /** With other cooling. */
@@ -91,6 +98,9 @@ public final class RigChange {
                 cooling,
                 r.room(),
                 r.limits(),
-                parameters);
+                r.vacuum(),
+                r.protection(),
+                parameters,
+                java.util.Set.of());
     }
 }

@@ -55,7 +55,7 @@ public final class TestRigs {
                 Optional.empty(),
                 source,
                 new Schedule(List.of(new Schedule.Power(0, 1))),
-                new Foreline(7),
+                new Foreline.GivenPressure(7),
                 new Cooling(
                         291.15,
                         1.5e-3 / 60,
@@ -124,7 +124,7 @@ public final class TestRigs {
                         0.02,
                         0.06),
                 new Schedule(List.of(new Schedule.Power(0, 1))),
-                new Foreline(7),
+                new Foreline.GivenPressure(7),
                 new Cooling(
                         291.15,
                         2e-3 / 60,

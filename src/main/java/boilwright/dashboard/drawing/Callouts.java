@@ -182,7 +182,7 @@ final class Callouts {
                 shape.stubM,
                 "drawing.foreline",
                 6,
-                QuantityWriter.writeAuto(shape.rig.foreline().pressurePa(), Dimension.PRESSURE));
+                QuantityWriter.writeAuto(shape.forelinePa, Dimension.PRESSURE));
         add(
                 Part.of(Part.Kind.VAPOUR),
                 true,

@@ -6,6 +6,7 @@ import boilwright.rig.Cooling;
 import boilwright.rig.ElementKind;
 import boilwright.rig.Rig;
 import boilwright.rig.Stage;
+import boilwright.vacuum.BackingSide;
 import boilwright.water.CircuitSolver;
 import java.util.ArrayList;
 import java.util.List;
@@ -22,6 +23,8 @@ final class PumpShape {
     record Plate(double bottomM, double radiusM, double thicknessM) {}
 
     final Rig rig;
+    /** Foreline pressure at rest, Pa. */
+    final double forelinePa;
     /** Water that flows, m3/s; none when the supply cannot lift it, which the answer says in words. */
     final double waterFlowM3PerS;
 
@@ -51,6 +54,7 @@ final class PumpShape {
 
     private PumpShape(Rig rig) {
         this.rig = rig;
+        forelinePa = BackingSide.of(rig).restingPa();
         waterFlowM3PerS = waterFlow(rig);
         boiler = BoilerShape.of(rig);
         source = SourceShape.of(rig, boiler);

@@ -105,7 +105,7 @@ final class Readings {
                                 Figures.temperature(m.waterOutK()),
                                 write(shape.waterFlowM3PerS, Dimension.VOLUME_FLOW)),
                         WindowText.say("drawing.watts.water", write(m.heatToWaterW(), Dimension.POWER)));
-            case FORELINE -> List.of(write(shape.rig.foreline().pressurePa(), Dimension.PRESSURE));
+            case FORELINE -> List.of(write(shape.forelinePa, Dimension.PRESSURE));
             case VAPOUR ->
                 List.of(
                         WindowText.say("drawing.pressure", write(m.boilerPressurePa(), Dimension.PRESSURE)),

@@ -120,24 +120,7 @@ final class ChoiceRow extends FieldRow {
     }
 
     private static Rig withSource(Rig rig, HeatSource source) {
-        return new Rig(
-                rig.name(),
-                rig.note(),
-                rig.fluidId(),
-                rig.chargeM3(),
-                rig.boiler(),
-                rig.column(),
-                rig.stages(),
-                rig.body(),
-                rig.topCap(),
-                source,
-                rig.schedule(),
-                rig.foreline(),
-                rig.cooling(),
-                rig.room(),
-                rig.limits(),
-                rig.parameters(),
-                without(rig.guesses(), "heatSource."));
+        return rig.withHeatSource(source).withGuesses(without(rig.guesses(), "heatSource."));
     }
 
     private String parent() {

@@ -1,6 +1,7 @@
 package boilwright.dashboard.text;
 
 import boilwright.errors.Message;
+import boilwright.errors.MessageId;
 import boilwright.errors.MessageKey;
 import boilwright.rig.Field;
 import boilwright.rig.FieldCatalogue;
@@ -40,13 +41,14 @@ public final class FormWords {
         return said(message.key(), message.arguments());
     }
 
-    private static String said(MessageKey key, List<String> values) {
+    private static String said(MessageId key, List<String> values) {
         String[] all = values.toArray(String[]::new);
-        return switch (key) {
-            case RIG_FIELD_SLIP -> WindowText.say("text.slip", all);
-            case RIG_FIELD_QUANTITY_SLIP -> WindowText.say("text.quantity-slip", all);
-            default -> new Message(key, values).text();
-        };
+        if (key == MessageKey.RIG_FIELD_SLIP) {
+            return WindowText.say("text.slip", all);
+        }
+        return key == MessageKey.RIG_FIELD_QUANTITY_SLIP
+                ? WindowText.say("text.quantity-slip", all)
+                : new Message(key, values).text();
     }
 
     /** The path of the field that a message is about, with the numbers of list entries; empty when it is about none. */

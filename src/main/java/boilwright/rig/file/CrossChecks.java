@@ -3,6 +3,7 @@ package boilwright.rig.file;
 import boilwright.errors.MessageKey;
 import boilwright.rig.Body;
 import boilwright.rig.Column;
+import boilwright.rig.Foreline;
 import boilwright.rig.Limits;
 import boilwright.rig.Rig;
 import boilwright.rig.Stage;
@@ -40,6 +41,7 @@ final class CrossChecks {
         checks.limits();
         SourceChecks.run(rig, findings);
         CoolingChecks.run(rig, findings);
+        VacuumChecks.run(rig, findings);
     }
 
     private void boiler() {
@@ -142,7 +144,8 @@ final class CrossChecks {
     }
 
     private void foreline() {
-        if (rig.foreline().pressurePa() >= rig.room().pressurePa()) {
+        if (rig.foreline() instanceof Foreline.GivenPressure given
+                && given.pressurePa() >= rig.room().pressurePa()) {
             String path = "foreline.pressure";
             String room = QuantityWriter.writeAuto(rig.room().pressurePa(), Dimension.PRESSURE);
             findings.reportField(path, MessageKey.RIG_FORELINE_ABOVE_ROOM, findings.found(path), room);

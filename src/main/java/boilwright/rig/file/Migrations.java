@@ -13,7 +13,7 @@ import java.util.function.UnaryOperator;
  */
 final class Migrations {
     /** The steps of this program. */
-    static final Migrations CURRENT = new Migrations(List.of(FirstFormat::toSecond));
+    static final Migrations CURRENT = new Migrations(List.of(FirstFormat::toSecond, SecondFormat::toThird));
 
     private final List<UnaryOperator<JsonObject>> steps;
 

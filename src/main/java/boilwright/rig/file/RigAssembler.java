@@ -5,10 +5,10 @@ import boilwright.rig.Boiler;
 import boilwright.rig.Column;
 import boilwright.rig.Field;
 import boilwright.rig.FieldCatalogue;
-import boilwright.rig.Foreline;
 import boilwright.rig.HeatSource;
 import boilwright.rig.Limits;
 import boilwright.rig.Material;
+import boilwright.rig.Protection;
 import boilwright.rig.Rig;
 import boilwright.rig.Room;
 import boilwright.rig.Schedule;
@@ -60,10 +60,12 @@ final class RigAssembler {
                 root.has("schedule")
                         ? ScheduleReader.read(root.list("schedule"), ratedPower, findings)
                         : new Schedule(List.of(new Schedule.Power(0, 1))),
-                new Foreline(root.object("foreline").quantity("pressure")),
+                VacuumReader.foreline(root.objectOfKinds("foreline")),
                 CoolingReader.read(root.object("cooling"), room.temperatureK()),
                 room,
                 root.has("limits") ? limits(root.object("limits")) : Limits.USUAL,
+                root.has("vacuum") ? Optional.of(VacuumReader.vacuum(root.object("vacuum"))) : Optional.empty(),
+                root.has("protection") ? VacuumReader.protection(root.object("protection")) : Protection.NONE,
                 root.has("parameters") ? parameters(root.object("parameters")) : Map.of(),
                 new LinkedHashSet<>(guesses));
         GuessChecks.run(rig, guesses, findings);

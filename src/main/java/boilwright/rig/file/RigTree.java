@@ -6,6 +6,7 @@ import boilwright.rig.Column;
 import boilwright.rig.FieldCatalogue;
 import boilwright.rig.HeatSource;
 import boilwright.rig.Limits;
+import boilwright.rig.Protection;
 import boilwright.rig.Rig;
 import boilwright.rig.RigPaths;
 import boilwright.rig.Schedule;
@@ -34,11 +35,15 @@ final class RigTree {
         rig.topCap().ifPresent(cap -> topCap(root.object("topCap"), cap));
         source(root.object("heatSource"), rig.heatSource());
         rig.schedule().steps().forEach(step -> step(root.entry("schedule"), step));
-        root.object("foreline").quantity("pressure", rig.foreline().pressurePa());
+        VacuumTree.foreline(root.object("foreline"), rig.foreline());
         CoolingTree.fill(root.object("cooling"), rig.cooling(), rig.room());
         root.object("room")
                 .quantity("temperature", rig.room().temperatureK())
                 .quantity("pressure", rig.room().pressurePa());
+        rig.vacuum().ifPresent(side -> VacuumTree.vacuum(root.object("vacuum"), side));
+        if (!rig.protection().equals(Protection.NONE)) {
+            VacuumTree.protection(root.object("protection"), rig.protection());
+        }
         if (!rig.limits().equals(Limits.USUAL)) {
             limits(root.object("limits"), rig.limits());
         }

@@ -53,7 +53,7 @@ final class DrawnRigs {
                 cap ? Optional.of(new TopCap(0.008, 0.003, Material.COPPER)) : Optional.empty(),
                 new HeatSource.ImmersedElement(1500, 0.01),
                 new Schedule(List.of(new Schedule.Power(0, 1))),
-                new Foreline(5),
+                new Foreline.GivenPressure(5),
                 new Cooling(291.15, water ? 3e-5 : 0, elements, OptionalDouble.empty()),
                 new Room(COLD_K, 101325),
                 Limits.USUAL,

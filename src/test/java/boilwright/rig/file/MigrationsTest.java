@@ -7,6 +7,8 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import boilwright.errors.InputRefusedException;
 import boilwright.rig.FieldCatalogue;
+import boilwright.rig.Foreline;
+import boilwright.rig.Protection;
 import boilwright.rig.Rig;
 import boilwright.rig.Supply;
 import java.util.List;
@@ -25,7 +27,7 @@ class MigrationsTest {
         return file -> file.with(to, file.members().get(from)).without(from);
     }
 
-    private static final String TODAY = "version-2/glass-on-plate";
+    private static final String TODAY = "version-3/glass-on-plate";
     private static final List<String> STORED = List.of(
             "glass-on-plate",
             "glass-in-mantle",
@@ -33,6 +35,8 @@ class MigrationsTest {
             "version-1/neon-workshop",
             "version-1/mirror-club",
             "version-1/teaching-lab");
+    private static final List<String> SECOND = List.of(
+            "glass-on-plate", "glass-in-mantle", "metal-clamped", "neon-workshop", "mirror-club", "teaching-lab");
 
     private static Rig read(String text) {
         return RigReader.parse("pump.json", text, Texts.FLUIDS, Set.of(), THREE);
@@ -41,9 +45,9 @@ class MigrationsTest {
     @Test
     void everyOlderVersionIsBroughtToTheNewestStepByStep() {
         Rig today = Texts.read(Texts.sample(TODAY));
-        String first = changed(TODAY, "\"charge\"", "\"filling\"").replace("\"format\": 2", "\"format\": 1");
-        String second = changed(TODAY, "\"charge\"", "\"oil\"");
-        String third = changed(TODAY, "\"format\": 2", "\"format\": 3");
+        String first = changed(TODAY, "\"charge\"", "\"filling\"").replace("\"format\": 3", "\"format\": 1");
+        String second = changed(TODAY, "\"charge\"", "\"oil\"").replace("\"format\": 3", "\"format\": 2");
+        String third = Texts.sample(TODAY);
         assertThat(read(first)).isEqualTo(today);
         assertThat(read(second)).isEqualTo(today);
         assertThat(read(third)).isEqualTo(today);
@@ -53,17 +57,17 @@ class MigrationsTest {
     @Test
     void aFaultInAMigratedFieldStillNamesItsLine() {
         String text = changed(TODAY, "\"charge\": \"100 mL\"", "\"filling\": \"100 kg\"")
-                .replace("\"format\": 2", "\"format\": 1");
+                .replace("\"format\": 3", "\"format\": 1");
         assertThatThrownBy(() -> read(text))
                 .isInstanceOf(InputRefusedException.class)
                 .hasMessageStartingWith("pump.json, line 6: charge: \"100 kg\" is a mass;");
     }
 
     @Test
-    void theFilesOfThisProgramAreOfVersionTwo() {
-        assertThat(Migrations.CURRENT.newest()).isEqualTo(2);
-        assertThat(FieldCatalogue.find("format").orElseThrow().allowedHigh()).isEqualTo(2);
-        assertThat(RigWriter.write(Texts.read(Texts.sample(TODAY)))).contains("\"format\": 2");
+    void theFilesOfThisProgramAreOfVersionThree() {
+        assertThat(Migrations.CURRENT.newest()).isEqualTo(3);
+        assertThat(FieldCatalogue.find("format").orElseThrow().allowedHigh()).isEqualTo(3);
+        assertThat(RigWriter.write(Texts.read(Texts.sample(TODAY)))).contains("\"format\": 3");
     }
 
     @ParameterizedTest
@@ -74,6 +78,22 @@ class MigrationsTest {
         String plain = name.replace("version-1/", "");
         assertThat(first).isEqualTo(Texts.read(Texts.sample("version-2/" + plain)));
         assertThat(first.cooling().supply()).isInstanceOf(Supply.GivenFlow.class);
+    }
+
+    @ParameterizedTest
+    @FieldSource("SECOND")
+    void aStoredFileOfVersionTwoKeepsItsForeline(String name) {
+        String text = Texts.sample("version-2/" + name);
+        assertThat(text).contains("\"format\": 2");
+        Rig second = Texts.read(text);
+        assertThat(second.foreline()).isInstanceOf(Foreline.GivenPressure.class);
+        assertThat(second.vacuum()).isEmpty();
+        assertThat(second.protection()).isEqualTo(Protection.NONE);
+        Rig third = Texts.read(Texts.sample("version-3/" + name));
+        assertThat(third.withForeline(second.foreline()).boiler()).isEqualTo(second.boiler());
+        if (third.vacuum().isEmpty()) {
+            assertThat(third).isEqualTo(second);
+        }
     }
 
     @Test
@@ -135,7 +155,7 @@ class MigrationsTest {
                         + " cooling.supply.flow.");
         assertThatThrownBy(() -> Texts.checked(changed(TODAY, "\"1 L/min\"", "\"1 L/s\""), "cooling.flow"))
                 .hasMessage("--accept cooling.flow: there is no such field. Did you mean cooling.supply.flow?");
-        assertThat(faults(changed(TODAY, "\"format\": 2,", "\"format\": 2, \"guesses\": [\"cooling.flow\"],")))
+        assertThat(faults(changed(TODAY, "\"format\": 3,", "\"format\": 3, \"guesses\": [\"cooling.flow\"],")))
                 .singleElement()
                 .asString()
                 .contains("Did you mean \"cooling.supply.flow\"?");
@@ -143,9 +163,9 @@ class MigrationsTest {
 
     @Test
     void aNewerVersionIsRefusedWithWords() {
-        assertThat(faults(changed("glass-on-plate", "\"format\": 1", "\"format\": 3")))
+        assertThat(faults(changed("glass-on-plate", "\"format\": 1", "\"format\": 4")))
                 .containsExactly(
-                        "pump.json, line 2: format is 3, but this program knows versions up to 2 only. The file"
+                        "pump.json, line 2: format is 4, but this program knows versions up to 3 only. The file"
                                 + " was written by a newer program: update this one to read it.");
     }
 
@@ -154,13 +174,13 @@ class MigrationsTest {
         for (String odd : List.of("0", "-1", "1.5", "\"1\"", "1e0", "99999999999")) {
             assertThat(faults(changed("glass-on-plate", "\"format\": 1", "\"format\": " + odd)))
                     .containsExactly(
-                            "pump.json, line 2: format is " + odd + "; accepted is a whole number from 1 to 2.");
+                            "pump.json, line 2: format is " + odd + "; accepted is a whole number from 1 to 3.");
         }
     }
 
     @Test
     void aMissingVersionIsNamed() {
         assertThat(faults(changed("glass-on-plate", "\"format\": 1,", "")))
-                .containsExactly("pump.json, line 1: format is missing; the current version is \"format\": 2.");
+                .containsExactly("pump.json, line 1: format is missing; the current version is \"format\": 3.");
     }
 }

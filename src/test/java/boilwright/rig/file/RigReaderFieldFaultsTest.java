@@ -34,7 +34,7 @@ class RigReaderFieldFaultsTest {
         says(
                 "\"foreline\": {",
                 "\"foreline\": { \"xyzzy\": 1,",
-                "pump.json, line 43: foreline.xyzzy is not a known field. Accepted here: pressure.");
+                "pump.json, line 43: foreline.xyzzy is not a known field. Accepted here: kind, pressure.");
     }
 
     @Test
@@ -44,7 +44,7 @@ class RigReaderFieldFaultsTest {
                 "\"chrage\"",
                 "pump.json, line 6: chrage is not a known field. Did you mean charge? Accepted here: format, name,"
                         + " note, fluid, charge, boiler, column, stages, body, topCap, heatSource, schedule, foreline,"
-                        + " cooling, room, limits, parameters, guesses.");
+                        + " cooling, room, vacuum, protection, limits, parameters, guesses.");
     }
 
     @Test
@@ -211,7 +211,10 @@ class RigReaderFieldFaultsTest {
         String deep = changed(GLASS, "\"100 mL\"", "\"35 L\"");
         assertThat(Texts.read(deep, "charge").chargeM3()).isEqualTo(0.035);
         String ten = changed(GLASS, "\"40 mTorr\"", "\"10e-2 Torr\"");
-        assertThat(Texts.read(ten, "foreline.pressure").foreline().pressurePa()).isEqualTo(101325 / 7600.0);
+        assertThat(((boilwright.rig.Foreline.GivenPressure)
+                                Texts.read(ten, "foreline.pressure").foreline())
+                        .pressurePa())
+                .isEqualTo(101325 / 7600.0);
         String narrow = changed(GLASS, "\"throatGap\": \"1.2 mm\"", "\"throatGap\": \"0.04 mm\"");
         assertThat(Texts.read(narrow, "stages[1].throatGap").stages().get(1).throatGapM())
                 .isEqualTo(4e-5);

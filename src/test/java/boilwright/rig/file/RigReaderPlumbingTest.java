@@ -40,7 +40,7 @@ class RigReaderPlumbingTest {
 
     @Test
     void aSupplyIsNeeded() {
-        String text = Texts.sample("version-2/glass-on-plate").replaceFirst("(?s)\"supply\": \\{.*?},", "");
+        String text = Texts.sample("version-3/glass-on-plate").replaceFirst("(?s)\"supply\": \\{.*?},", "");
         assertThat(faults(text))
                 .containsExactly(
                         "pump.json, line 44: cooling.supply is missing. Where the cooling comes from: a flow that"
@@ -159,7 +159,7 @@ class RigReaderPlumbingTest {
                 .singleElement()
                 .asString()
                 .startsWith("cooling.elements[2].flowAtOneBar is \"0 m3/h\", which leaves the water no way.");
-        assertThat(faults(Texts.changed("version-2/glass-on-plate", "\"6 mm\"", "\"0 mm\"")))
+        assertThat(faults(Texts.changed("version-3/glass-on-plate", "\"6 mm\"", "\"0 mm\"")))
                 .singleElement()
                 .asString()
                 .contains("cooling.elements[0].gap is \"0 mm\", which leaves the water no way.");

@@ -43,7 +43,7 @@ class RigSchemaTest {
                 "\"charge\"; \"chrage\"",
                 "\"100 mL\"; \"100 kg\"",
                 "\"100 mL\"; 100",
-                "\"format\": 2; \"format\": 3",
+                "\"format\": 3; \"format\": 4",
                 "\"borosilicate\"; \"diamond\"",
                 "\"contact\": \"domed-glass\",; ",
                 "\"lossArea\"; \"wrappedArea\"",
@@ -51,7 +51,7 @@ class RigSchemaTest {
                 "\"gap\": \"6 mm\"; \"gap\": \"6 L\"",
             })
     void whatTheReaderRefusesForItsShapeTheSchemaRefusesToo(String from, String to) {
-        String text = Texts.changed("version-2/glass-on-plate", from, to == null ? "" : to);
+        String text = Texts.changed("version-3/glass-on-plate", from, to == null ? "" : to);
         assertThat(SCHEMA.validate(text, InputFormat.JSON)).isNotEmpty();
         assertThat(Texts.faults(text)).isNotEmpty();
     }
@@ -87,7 +87,7 @@ class RigSchemaTest {
     @Test
     void aPowerMayBeAShareOrAnAmount() {
         assertThat(SCHEMA.validate(
-                        Texts.changed("version-2/glass-on-plate", "\"100 %\"", "\"1.2 kW\""), InputFormat.JSON))
+                        Texts.changed("version-3/glass-on-plate", "\"100 %\"", "\"1.2 kW\""), InputFormat.JSON))
                 .isEmpty();
     }
 }

@@ -65,7 +65,7 @@ final class Texts {
 
     /** The metal sample in version 2 with another cooling: the fields of its supply, and its elements. */
     static String cooled(String supply, String elements) {
-        String text = sample("version-2/metal-clamped");
+        String text = sample("version-3/metal-clamped");
         int begin = text.indexOf("  \"cooling\": {");
         int end = text.indexOf("  \"room\": {");
         return text.substring(0, begin) + "  \"cooling\": {\n\"supply\": { " + supply + " },\n\"elements\": ["

@@ -1,0 +1,50 @@
+package boilwright.answers;
+
+import boilwright.vacuum.VacuumState;
+import boilwright.vacuum.VacuumTimeline;
+import java.util.List;
+
+/**
+ * The gas side of one rig.
+ *
+ * @param check the check of the whole rig
+ * @param verdict what it comes to, in sentences
+ * @param lookS how long after the foreline is down the end is, s
+ * @param gas what flows, as it is spelt
+ * @param before pressures at rest with the gas of the moment at which all jets are full (or the warm-up ends)
+ * @param end pressures at the end
+ * @param timeline pressures against time
+ * @param fixes every single change that lowers the gauge, the best first
+ * @param crossover when the jets may take over, in sentences
+ * @param backstreamingKgPerM2S oil that evaporates towards the chamber, kg per second and m2 of the pump's opening; an estimate
+ *     within a factor of ten
+ * @param margins margins of the gas side, worst first
+ * @param cautions what can hurt someone
+ * @param notes assumptions and remarks
+ */
+public record VacuumAnswer(
+        CheckAnswer check,
+        String verdict,
+        double lookS,
+        String gas,
+        VacuumState before,
+        VacuumState end,
+        VacuumTimeline timeline,
+        List<Fix> fixes,
+        String crossover,
+        double backstreamingKgPerM2S,
+        List<Margin> margins,
+        List<String> cautions,
+        List<String> notes) {
+    public VacuumAnswer {
+        fixes = List.copyOf(fixes);
+        margins = List.copyOf(margins);
+        cautions = List.copyOf(cautions);
+        notes = List.copyOf(notes);
+    }
+
+    /** Whether some margin of the gas side fails. */
+    public boolean anyFails() {
+        return margins.stream().anyMatch(m -> m.status() == Margin.Status.FAILS);
+    }
+}

@@ -1,0 +1,86 @@
+package boilwright.answers;
+
+import boilwright.errors.Sentences;
+
+/**
+ * Every sentence about the gas side. The number is how many values its pattern takes; the pattern stands in {@code
+ * boilwright/text/vacuum.properties} under the name in lower case with hyphens.
+ */
+public enum VacuumText {
+    TITLE_GAUGE(0),
+    TITLE_THROUGHPUT(0),
+    TITLE_OVERLOAD(0),
+    TITLE_OIL_VAPOUR(0),
+    TITLE_LOWEST_TRUSTED(0),
+    BASIS_TARGET(0),
+    BASIS_NO_TARGET(0),
+    BASIS_THROUGHPUT(0),
+    BASIS_OVERLOAD(0),
+    BASIS_TRUSTED(0),
+    CURE_GAUGE(0),
+    CURE_THROUGHPUT(0),
+    CURE_OVERLOAD(0),
+    CURE_TRUSTED(0),
+    VERDICT_DARK(1),
+    VERDICT_SETTLES(3),
+    VERDICT_NOT_FULL(1),
+    VERDICT_PLUMBING(3),
+    VERDICT_SOURCE(2),
+    VERDICT_OVERLOADED(2),
+    VERDICT_ULTIMATE(0),
+    VERDICT_FIX(3),
+    VERDICT_TARGET_MET(1),
+    VERDICT_TARGET_MISSED(1),
+    NAME_SURFACE(1),
+    NAME_SEAL(1),
+    NAME_PIECE(1),
+    NAME_LEAK(1),
+    NAME_BACK_DIFFUSION(0),
+    NAME_OIL_VAPOUR(0),
+    NAME_BACKING(0),
+    FIX_CLEAN(1),
+    FIX_CLEAN_WIDE(2),
+    FIX_WIDE(2),
+    FIX_SHORT(1),
+    FIX_WITHOUT(1),
+    FIX_SEAL(1),
+    FIX_LEAK(1),
+    FIX_DRY(0),
+    FIX_BAKE(1),
+    FIX_WAIT(0),
+    FIX_BACKING(0),
+    CROSSOVER_THROUGH(2),
+    CROSSOVER_AT(4),
+    CROSSOVER_NEVER(1),
+    CROSSOVER_UNKNOWN(1),
+    CAUTION_GLASS(0),
+    CAUTION_AIR(0),
+    NOTE_GAS(1),
+    NOTE_BAKED(1),
+    NOTE_SPREAD(0),
+    NOTE_FORELINE_SHUT(0),
+    NOTE_OIL_WARM(1);
+
+    private static final Sentences SENTENCES = new Sentences("boilwright.text.vacuum");
+
+    private final int argumentCount;
+
+    VacuumText(int argumentCount) {
+        this.argumentCount = argumentCount;
+    }
+
+    /** How many values the sentence takes. */
+    int argumentCount() {
+        return argumentCount;
+    }
+
+    /** The sentence before its values are put in. */
+    String pattern() {
+        return SENTENCES.pattern(this);
+    }
+
+    /** The whole sentence with its values. */
+    public String say(String... values) {
+        return SENTENCES.say(this, argumentCount, values);
+    }
+}

@@ -1,0 +1,79 @@
+package boilwright.commandline;
+
+import boilwright.answers.VacuumAnswer;
+import boilwright.errors.GasMessage;
+import boilwright.errors.InputRefusedException;
+import boilwright.errors.Message;
+import boilwright.fluid.WorkingFluid;
+import boilwright.gasflow.Gas;
+import boilwright.numerics.CancelToken;
+import boilwright.numerics.ProgressSink;
+import boilwright.report.VacuumJson;
+import boilwright.report.VacuumPage;
+import boilwright.report.VacuumPicture;
+import boilwright.rig.Rig;
+import java.util.Arrays;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+
+/** The gas side of a rig. */
+@Command(
+        name = "vacuum",
+        description = "What the gauge should read, where the gas comes from, what each piece of the line costs and what"
+                + " each single change would gain. --png draws the pressures against time.",
+        sortOptions = false)
+final class VacuumCommand extends RigCommand {
+    private static final double LONGEST_S = 30 * 24 * 3600;
+
+    private final AnswerSource source;
+
+    @Option(
+            names = "--after",
+            paramLabel = "TIME",
+            defaultValue = "4 h",
+            description = "How long after the foreline is down to look; 4 h unless given.")
+    private String after;
+
+    @Option(
+            names = "--gas",
+            paramLabel = "GAS",
+            defaultValue = "air",
+            description = "Gas that flows: air, nitrogen, water-vapour, hydrogen, helium, argon, carbon-dioxide; air"
+                    + " unless given.")
+    private String gas;
+
+    VacuumCommand(Terminal terminal, AnswerSource source) {
+        super(terminal);
+        this.source = source;
+    }
+
+    @Override
+    void checkOptions() {
+        TimeOption.read("--after", after, LONGEST_S);
+        gas();
+    }
+
+    private Gas gas() {
+        return Arrays.stream(Gas.values())
+                .filter(known -> known.id().equals(gas))
+                .findFirst()
+                .orElseThrow(() -> new InputRefusedException(Message.of(
+                        GasMessage.GAS_UNKNOWN,
+                        gas,
+                        Arrays.stream(Gas.values()).map(Gas::id).collect(Collectors.joining(", ")))));
+    }
+
+    @Override
+    Answer answer(Rig rig, WorkingFluid fluid, String dataVersion, CancelToken cancel, ProgressSink progress) {
+        double lookS = TimeOption.read("--after", after, LONGEST_S);
+        VacuumAnswer answer = source.vacuum(rig, fluid, dataVersion, gas(), lookS, cancel, progress);
+        return new Answer(
+                () -> VacuumPage.write(answer),
+                () -> VacuumJson.write(answer),
+                answer.check().warmup(),
+                Optional.of(() -> VacuumPicture.png(rig.name(), answer.timeline())),
+                answer.anyFails());
+    }
+}

@@ -1,0 +1,165 @@
+package boilwright.answers;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import boilwright.errors.InputRefusedException;
+import boilwright.errors.Sentences;
+import boilwright.fluid.FluidLibrary;
+import boilwright.fluid.WorkingFluid;
+import boilwright.gasflow.Gas;
+import boilwright.numerics.CancelToken;
+import boilwright.numerics.ProgressSink;
+import boilwright.rig.Foreline;
+import boilwright.rig.GasSide;
+import boilwright.rig.LinePiece;
+import boilwright.rig.PieceKind;
+import boilwright.rig.Rig;
+import boilwright.rig.file.RigReader;
+import boilwright.rig.file.RigWriter;
+import boilwright.thermal.StageState;
+import boilwright.thermal.TestRigs;
+import boilwright.vacuum.VacuumRigs;
+import boilwright.vacuum.VacuumTimeline;
+import java.text.MessageFormat;
+import java.util.Arrays;
+import java.util.Collections;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.ResourceBundle;
+import java.util.Set;
+import org.junit.jupiter.api.Test;
+
+/** The gas side of whole rigs, jets and all. */
+class VacuumQuestionTest {
+    private static final FluidLibrary LIBRARY = FluidLibrary.builtIn();
+
+    private static VacuumAnswer ask(Rig rig) {
+        WorkingFluid fluid = LIBRARY.find(rig.fluidId());
+        return VacuumQuestion.ask(
+                rig, fluid, LIBRARY.dataVersion(), Gas.AIR, 4 * 3600, new CancelToken(), ProgressSink.NONE);
+    }
+
+    /** Common practice, no source: a narrow plastic hose can hold the gauge decades above the inlet while every jet is lit. */
+    @Test
+    void theHoseIsBlamedAndTheFirstFixCuresItInARerun() {
+        VacuumAnswer answer = ask(VacuumRigs.hoseCase());
+        assertThat(answer.check().steady().stages()).allMatch(StageState::full);
+        assertThat(answer.end().gaugePa() / answer.end().inletPa()).isGreaterThan(100);
+        assertThat(answer.verdict())
+                .contains("plumbing is at fault")
+                .contains("hose")
+                .contains("%");
+        assertThat(answer.end().sources().get(0).source().path()).isEqualTo("vacuum.line[0]");
+        Fix first = answer.fixes().get(0);
+        assertThat(first.title()).contains("hose");
+        // by way of a file, as a person would
+        Rig changed = RigReader.readText("changed", RigWriter.write(first.rig()), LIBRARY.workingFluids(), Set.of());
+        VacuumAnswer again = ask(changed);
+        assertThat(again.end().gaugePa() / first.gaugePa()).isCloseTo(1, within(0.01));
+        assertThat(first.factor()).isGreaterThan(10);
+        assertThat(answer.fixes()).isSortedAccordingTo((a, b) -> Double.compare(a.gaugePa(), b.gaugePa()));
+    }
+
+    @Test
+    void timeLineRunsIntoTheRest() {
+        VacuumAnswer answer = ask(VacuumRigs.hoseCase());
+        VacuumTimeline line = answer.timeline();
+        int last = line.timeS().length - 1;
+        assertThat(line.timeS()[last]).isEqualTo(answer.lookS());
+        assertThat(line.gaugePa()[last] / answer.end().gaugePa()).isCloseTo(1, within(0.01));
+        assertThat(line.inletPa()[last] / answer.end().inletPa()).isCloseTo(1, within(0.01));
+        assertThat(line.forelinePa()[last] / answer.end().forelinePa()).isCloseTo(1, within(0.01));
+        assertThat(line.balanceRelative()).isLessThan(1e-3);
+        assertThat(line.timeS()).isSorted();
+    }
+
+    @Test
+    void whileTheTopJetIsDarkTheHeatIsAtFault() {
+        Rig rig = VacuumRigs.hoseCase();
+        VacuumAnswer answer = ask(TestRigs.fourStageGlass(TestRigs.poorPlate())
+                .withForeline(rig.foreline())
+                .withVacuum(rig.vacuum().orElseThrow()));
+        assertThat(answer.verdict())
+                .contains("The heat is at fault, not the plumbing")
+                .doesNotContain("single fix");
+        assertThat(answer.end().gaugePa()).isGreaterThan(answer.end().forelinePa());
+    }
+
+    @Test
+    void aLeakNeverLowersAPressure() {
+        Rig rig = VacuumRigs.hoseCase();
+        GasSide side = rig.vacuum().orElseThrow();
+        double[] before = {0, 0, 0, 0};
+        for (double leak : new double[] {0, 1e-7, 1e-5, 1e-3, 1e-2, 0.1, 1}) {
+            GasSide.Chamber c = side.chamber();
+            Rig leaking = rig.withVacuum(new GasSide(
+                    new GasSide.Chamber(c.volumeM3(), c.sinceAirS(), c.exposure(), c.surfaces(), c.seals(), leak),
+                    side.line(),
+                    side.gauge(),
+                    List.of(),
+                    side.targetPa()));
+            VacuumAnswer answer = ask(leaking);
+            double[] now = {
+                answer.end().chamberPa(),
+                answer.end().gaugePa(),
+                answer.end().inletPa(),
+                answer.end().forelinePa()
+            };
+            for (int i = 0; i < now.length; i++) {
+                assertThat(now[i]).isGreaterThanOrEqualTo(before[i]);
+            }
+            before = now;
+        }
+        // more than the jets can take: nothing holds the foreline away
+        assertThat(before[2]).isGreaterThan(10);
+    }
+
+    @Test
+    void forelineAboveCriticalBackingPutsTheJetsOut() {
+        Rig rig = VacuumRigs.hoseCase();
+        Foreline.Backing good = (Foreline.Backing) rig.foreline();
+        LinePiece leaking =
+                new LinePiece(PieceKind.TUBE, "foreline", good.line().get(0).shape(), Optional.empty(), 0.5);
+        VacuumAnswer answer =
+                ask(rig.withForeline(new Foreline.Backing(List.of(leaking), good.volumeM3(), good.pump())));
+        assertThat(answer.check().steady().forelinePa())
+                .isGreaterThan(ask(rig).check().steady().criticalBackingPa());
+        assertThat(answer.check().steady().stages()).noneMatch(StageState::lit);
+    }
+
+    @Test
+    void degassingRaisesTheForelineAndPasses() {
+        VacuumAnswer answer = ask(VacuumRigs.hoseCase());
+        double[] foreline =
+                answer.check().warmup().series().column("forelinePa").values();
+        double rest = answer.check().steady().forelinePa();
+        assertThat(Arrays.stream(foreline).max().orElseThrow()).isGreaterThan(1.5 * rest);
+        assertThat(foreline[foreline.length - 1] / rest).isCloseTo(1, within(0.02));
+    }
+
+    @Test
+    void aRigWithoutChamberIsToldSo() {
+        assertThatThrownBy(() -> ask(TestRigs.metal150(2200)))
+                .isInstanceOf(InputRefusedException.class)
+                .hasMessageContaining("has no field vacuum");
+    }
+
+    @Test
+    void everySentenceIsThereOnceAndTakesTheValuesItSays() {
+        for (VacuumText text : VacuumText.values()) {
+            MessageFormat pattern = new MessageFormat(text.pattern(), Locale.ROOT);
+            assertThat(pattern.getFormatsByArgumentIndex().length)
+                    .as(text.name())
+                    .isEqualTo(text.argumentCount());
+        }
+        List<String> inBundle = Collections.list(
+                ResourceBundle.getBundle("boilwright.text.vacuum", Locale.ROOT).getKeys());
+        assertThat(inBundle)
+                .containsExactlyInAnyOrderElementsOf(Arrays.stream(VacuumText.values())
+                        .map(Sentences::bundleKey)
+                        .toList());
+    }
+}
