@@ -76,7 +76,21 @@ enum ChoiceText {
     /** {0} heated area. */
     NOTE_COMPARE_BASE(1),
     NOTE_COMPARE_RULE(0),
-    NOTE_COMPARE_GENERIC(0);
+    NOTE_COMPARE_GENERIC(0),
+    // the same rig with other fluids
+    /** {0} full, {1} all jets, {2} ratio. */
+    FLUID_SHORT(3),
+    /** {0} ratio, {1} time. */
+    FLUID_FULL(2),
+    /** {0} ratio, {1} time, {2} margins passed. */
+    FLUID_PASSES(3),
+    /** {0} charge. */
+    NOTE_FLUIDS_SAME(1),
+    NOTE_FLUIDS_PRESSURE(0),
+    /** {0} pressure. */
+    NOTE_FLUIDS_PRESSURE_RIG(1),
+    NOTE_FLUIDS_CHARGE(0),
+    NOTE_FLUIDS_ULTIMATE(0);
 
     private static final Sentences SENTENCES = new Sentences("boilwright.text.choice");
 

@@ -313,6 +313,7 @@ public enum MessageKey implements MessageId {
     CHOICE_NO_REST(1),
     /** {0} option, {1} text, {2} and {3} the ends accepted. */
     CHOICE_OPTION_RANGE(4),
+    CHOICE_ACCEPT_ALONE(0),
     /** {0} file. */
     SOURCES_FILE_IS_FOLDER(1),
     /** {0} place, {1} what the file holds. */
