@@ -13,6 +13,7 @@ import boilwright.rig.file.SourceLibrary;
 import boilwright.units.Dimension;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import picocli.CommandLine.Command;
@@ -71,6 +72,11 @@ final class CompareCommand extends RigCommand {
     @Override
     void checkOptions() {
         settings();
+    }
+
+    @Override
+    Optional<Path> otherFile() {
+        return Optional.ofNullable(sources);
     }
 
     @Override

@@ -102,6 +102,11 @@ abstract class RigCommand implements Callable<Integer> {
      */
     void checkOptions() {}
 
+    /** Another file that the command reads. */
+    Optional<Path> otherFile() {
+        return Optional.empty();
+    }
+
     /** Which of the accepted fields are fields of the rig; a command that reads another file keeps those of that file. */
     List<String> acceptedOfRig(List<String> acceptedFields) {
         return acceptedFields;
@@ -117,6 +122,7 @@ abstract class RigCommand implements Callable<Integer> {
         RigChoice choice = new RigChoice(rigName);
         Outputs outputs = new Outputs(csv, png);
         outputs.refuseOverlap(choice.file());
+        outputs.refuseOverlap(otherFile());
         Rig rig = choice.read(library, acceptedOfRig(accepted));
         WorkingFluid fluid = library.find(rig.fluidId());
         outputs.requireWritable();

@@ -29,9 +29,9 @@ final class SourceFileReader {
     /** Most sources in one file. */
     static final int MOST = 200;
 
-    private static final int LONGEST_TITLE = 100;
-    private static final int LONGEST_TEXT = 1000;
-    private static final String ID = "[a-z0-9]+(-[a-z0-9]+)*";
+    static final int LONGEST_TITLE = 100;
+    static final int LONGEST_TEXT = 1000;
+    static final String ID = "[a-z0-9]+(-[a-z0-9]+)*";
     private static final List<String> OF_FILE = List.of("format", "sources");
     private static final List<String> OF_SOURCE =
             List.of("id", "title", "source", "from memory", "note", "heatSource", "ranges");
@@ -40,6 +40,7 @@ final class SourceFileReader {
     private final Findings findings;
     private final UnaryOperator<String> citation;
     private final Set<String> taken;
+    private final Set<String> misspelt = new HashSet<>();
 
     private SourceFileReader(Findings findings, UnaryOperator<String> citation, Set<String> taken) {
         this.findings = findings;
@@ -194,11 +195,11 @@ final class SourceFileReader {
             }
             String path = path(at, Shown.plain(name));
             findings.saw(path, member.getValue());
-            NearestSpelling.of(name, known)
-                    .ifPresentOrElse(
-                            near -> findings.reportField(
-                                    path, MessageKey.RIG_FIELD_UNKNOWN_NEAR, Shown.list(known), near),
-                            () -> findings.reportField(path, MessageKey.RIG_FIELD_UNKNOWN, Shown.list(known)));
+            Optional<String> nearest = NearestSpelling.of(name, known);
+            nearest.ifPresent(near -> misspelt.add(path(at, near)));
+            nearest.ifPresentOrElse(
+                    near -> findings.reportField(path, MessageKey.RIG_FIELD_UNKNOWN_NEAR, Shown.list(known), near),
+                    () -> findings.reportField(path, MessageKey.RIG_FIELD_UNKNOWN, Shown.list(known)));
         }
     }
 
@@ -206,10 +207,10 @@ final class SourceFileReader {
     private Json member(JsonObject object, String at, String name, String accepted) {
         Json json = object.members().get(name);
         String path = path(at, name);
-        if (json == null) {
-            findings.reportField(path, MessageKey.SOURCES_FIELD_MISSING, accepted);
-        } else {
+        if (json != null) {
             findings.saw(path, json);
+        } else if (!misspelt.contains(path)) {
+            findings.reportField(path, MessageKey.SOURCES_FIELD_MISSING, accepted);
         }
         return json;
     }
