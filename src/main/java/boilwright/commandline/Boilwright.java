@@ -87,6 +87,8 @@ public final class Boilwright implements Runnable {
                 .addSubcommand(new WarmupCommand(terminal, source))
                 .addSubcommand(new CooldownCommand(terminal, source))
                 .addSubcommand(new WaterCommand(terminal, source))
+                .addSubcommand(new SizeCommand(terminal))
+                .addSubcommand(new CompareCommand(terminal))
                 .addSubcommand(new VacuumCommand(terminal, source))
                 .addSubcommand(new DrillCommand(terminal, source))
                 .addSubcommand(new RiseCommand(terminal))
