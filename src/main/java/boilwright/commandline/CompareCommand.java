@@ -2,21 +2,28 @@ package boilwright.commandline;
 
 import boilwright.choice.CompareAnswer;
 import boilwright.choice.CompareQuestion;
+import boilwright.choice.SourceRow;
 import boilwright.fluid.WorkingFluid;
 import boilwright.numerics.CancelToken;
 import boilwright.numerics.ProgressSink;
 import boilwright.report.CompareJson;
 import boilwright.report.CompareText;
 import boilwright.report.HeatPicture;
+import boilwright.report.HeatSpread;
 import boilwright.rig.Rig;
 import boilwright.rig.file.SourceLibrary;
+import boilwright.spread.Bands;
+import boilwright.spread.SpreadScope;
 import boilwright.units.Dimension;
 import java.nio.file.Path;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** Heat sources side by side on one rig. */
@@ -29,6 +36,8 @@ import picocli.CommandLine.Option;
 final class CompareCommand extends RigCommand {
     private static final double LONGEST_SESSION_S = 48 * 3600;
     private static final String OF_SOURCES = "sources[";
+
+    private final AnswerSource source;
 
     @Option(
             names = "--sources",
@@ -65,13 +74,18 @@ final class CompareCommand extends RigCommand {
 
     private Set<String> acceptedOfSources = Set.of();
 
-    CompareCommand(Terminal terminal) {
+    @Mixin
+    private BandsOption bandsOption;
+
+    CompareCommand(Terminal terminal, AnswerSource source) {
         super(terminal);
+        this.source = source;
     }
 
     @Override
     void checkOptions() {
         settings();
+        bandsOption.check();
     }
 
     @Override
@@ -103,9 +117,17 @@ final class CompareCommand extends RigCommand {
         SourceLibrary all = sources == null ? library : library.withFile(sources, acceptedOfSources);
         CompareAnswer answer =
                 CompareQuestion.ask(rig, fluid, dataVersion, all.sources(), settings(), cancel, progress);
+        Map<String, Bands> bands = new LinkedHashMap<>();
+        for (SourceRow row : answer.rows()) {
+            Bands one = bandsOption.bands(source, row.rig(), fluid, dataVersion, SpreadScope.REST, cancel, progress);
+            if (!one.isEmpty()) {
+                bands.put(row.id(), one);
+            }
+        }
+        HeatSpread spread = new HeatSpread(bands);
         return new Answer(
-                () -> CompareText.write(answer),
-                () -> CompareJson.write(answer),
+                () -> CompareText.write(answer, spread),
+                () -> CompareJson.write(answer, spread),
                 () -> CompareText.csv(answer),
                 name -> HeatPicture.png(name, answer),
                 answer.recommendedId().isEmpty(),

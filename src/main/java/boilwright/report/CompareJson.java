@@ -15,7 +15,7 @@ public final class CompareJson {
     private CompareJson() {}
 
     /** The whole object as text, the same for the same answer and any number of threads. */
-    public static String write(CompareAnswer answer) {
+    public static String write(CompareAnswer answer, HeatSpread spread) {
         JsonTree json = new JsonTree();
         json.put("format", JsonParts.FORMAT)
                 .put("rig", answer.rig().name())
@@ -26,7 +26,7 @@ public final class CompareJson {
                 .put("wantedRatio", answer.wanted())
                 .putTextOrNull("recommendedId", answer.recommendedId().orElse(""));
         JsonTree.Rows rows = json.rows("sources");
-        answer.rows().forEach(row -> row(rows.add(), row));
+        answer.rows().forEach(row -> row(rows.add(), row, spread));
         JsonTree.Rows needs = json.rows("needs");
         Set<SourceRow.Way> written = new HashSet<>();
         for (SourceRow row : answer.rows()) {
@@ -60,7 +60,7 @@ public final class CompareJson {
         return json.text();
     }
 
-    private static void row(JsonTree json, SourceRow row) {
+    private static void row(JsonTree json, SourceRow row, HeatSpread spread) {
         NeededState needed = row.check().needed();
         SteadyState steady = row.check().steady();
         json.put("id", row.id())
@@ -85,6 +85,7 @@ public final class CompareJson {
                 .putTextOrNull("limitCure", row.limiter().map(l -> l.cure()).orElse(""))
                 .putTextOrNull("passed", row.broken())
                 .put("closureRelative", steady.closureRelative());
+        spread.put(json, row.id());
         row.held().ifPresent(h -> json.object("held").put("share", h.share()).put("sourceInputW", h.inputW()));
         row.session()
                 .ifPresent(s -> json.object("session")

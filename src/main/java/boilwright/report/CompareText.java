@@ -16,15 +16,17 @@ public final class CompareText {
     private static final double J_PER_KWH = 3.6e6;
 
     private final CompareAnswer answer;
+    private final HeatSpread spread;
     private final Page page = new Page();
 
-    private CompareText(CompareAnswer answer) {
+    private CompareText(CompareAnswer answer, HeatSpread spread) {
+        this.spread = spread;
         this.answer = answer;
     }
 
     /** The whole page: verdict, table, one sentence a source, gas, what does not fit. */
-    public static String write(CompareAnswer answer) {
-        return new CompareText(answer).text();
+    public static String write(CompareAnswer answer, HeatSpread spread) {
+        return new CompareText(answer, spread).text();
     }
 
     /** The rows as comma-separated values, SI, in the order given. */
@@ -108,7 +110,7 @@ public final class CompareText {
             cells.add(List.of(
                     mark(row) + " " + row.id(),
                     Sections.quantity(row.check().needed().heatAvailableW(), Dimension.POWER),
-                    two(row.ratio()),
+                    two(row.ratio()) + spread.inTable(row.id()),
                     Integer.toString(row.jetsLit()),
                     Integer.toString(row.jetsFull()),
                     row.fullAfterS().isPresent()
@@ -120,6 +122,12 @@ public final class CompareText {
         }
         page.table(cells);
         page.gap();
+        if (!spread.isEmpty()) {
+            page.paragraph(
+                    "  ",
+                    2,
+                    "In brackets: 10 to 90 % of " + spread.samples() + " samples of what is uncertain, at rest.");
+        }
         page.paragraph(
                 "  ",
                 2,

@@ -12,7 +12,7 @@ public final class SizeJson {
     private SizeJson() {}
 
     /** The whole object as text, the same for the same answer. */
-    public static String write(SizeAnswer answer) {
+    public static String write(SizeAnswer answer, HeatSpread spread) {
         JsonTree json = new JsonTree();
         json.put("format", JsonParts.FORMAT)
                 .put("rig", answer.rig().name())
@@ -23,6 +23,7 @@ public final class SizeJson {
                 .put("ratio", answer.ratio())
                 .put("isEnough", answer.isEnough())
                 .put("level", answer.level());
+        spread.put(json, "");
         json.object("needed")
                 .put("governingStage", answer.needed().governingStage())
                 .put("heatNeededW", answer.needed().heatNeededW())

@@ -15,15 +15,17 @@ import java.util.OptionalDouble;
 /** A sizing as a page of text, and as a table. */
 public final class SizeText {
     private final SizeAnswer answer;
+    private final HeatSpread spread;
     private final Page page = new Page();
 
-    private SizeText(SizeAnswer answer) {
+    private SizeText(SizeAnswer answer, HeatSpread spread) {
+        this.spread = spread;
         this.answer = answer;
     }
 
     /** The whole page: verdict, the least of each figure, pairs, window, settings. */
-    public static String write(SizeAnswer answer) {
-        return new SizeText(answer).text();
+    public static String write(SizeAnswer answer, HeatSpread spread) {
+        return new SizeText(answer, spread).text();
     }
 
     /** The least of each figure and the ends of the window as comma-separated values, SI. */
@@ -47,6 +49,9 @@ public final class SizeText {
 
     private String text() {
         Sections.opening(page, answer.rig().name(), answer.fluidTitle(), answer.verdict());
+        if (!spread.isEmpty()) {
+            page.paragraph("", 0, spread.sentence(""));
+        }
         least();
         answer.pairs().forEach(this::pair);
         window();

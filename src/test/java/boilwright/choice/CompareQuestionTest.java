@@ -12,6 +12,7 @@ import boilwright.errors.CancelledException;
 import boilwright.numerics.CancelToken;
 import boilwright.numerics.ProgressSink;
 import boilwright.report.CompareJson;
+import boilwright.report.HeatSpread;
 import boilwright.rig.HeatSource;
 import boilwright.rig.OfferedSource;
 import boilwright.rig.Rig;
@@ -177,9 +178,9 @@ class CompareQuestionTest {
     void theAnswerDoesNotDependOnThreads() {
         Rig rig = Asked.demo("mirror-club");
         List<OfferedSource> all = SourceLibrary.builtIn().sources();
-        String one = CompareJson.write(compare(rig, all, 1));
-        assertThat(CompareJson.write(compare(rig, all, 2))).isEqualTo(one);
-        assertThat(CompareJson.write(demo("mirror-club"))).isEqualTo(one);
+        String one = CompareJson.write(compare(rig, all, 1), HeatSpread.NONE);
+        assertThat(CompareJson.write(compare(rig, all, 2), HeatSpread.NONE)).isEqualTo(one);
+        assertThat(CompareJson.write(demo("mirror-club"), HeatSpread.NONE)).isEqualTo(one);
     }
 
     /** Energy of the warm-up and of two hours of pumping, the latter from the power that the check finds at that setting. */
