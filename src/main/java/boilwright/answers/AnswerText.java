@@ -110,6 +110,12 @@ enum AnswerText {
     CURE_NOT_FERROUS(0),
     LIMIT_OFF(0),
     CURE_OFF(0),
+    /** {0} source, {1} its limit, {2} temperature of the boiler's face for full jets. */
+    LIMIT_TOO_COLD(3),
+    CURE_TOO_COLD(0),
+    /** {0} source, {1} its limit, {2} drop through the wall, {3} drop over the contact. */
+    LIMIT_WALL(4),
+    CURE_WALL(0),
     CONTACT_MACHINED_METAL(0),
     CONTACT_FLAT_GLASS(0),
     CONTACT_DOMED_GLASS(0),

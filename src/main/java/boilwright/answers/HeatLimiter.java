@@ -11,28 +11,71 @@ import java.util.OptionalDouble;
 /**
  * Names the one thing that keeps a source from delivering what is needed, and what would cure it.
  *
+ * @param kind the one thing
  * @param source what the source is called
  * @param reason what limits it, a whole sentence
  * @param cure what would help, a whole sentence
  */
-record HeatLimiter(String source, String reason, String cure) {
+public record HeatLimiter(Kind kind, String source, String reason, String cure) {
+    /** What can limit a source. */
+    public enum Kind {
+        /** The schedule ends with the heat off. */
+        OFF("off"),
+        /** The schedule ends at a part of the power, and all of it would do. */
+        LEVEL("level"),
+        /** An induction field that finds nothing to heat. */
+        NOT_FERROUS("not-ferrous"),
+        /** A flame that licks past the base. */
+        FLAME_WIDER_THAN_BASE("flame-wider-than-base"),
+        /** The rated power itself. */
+        RATING("rating"),
+        /** The contact between source and boiler. */
+        CONTACT("contact"),
+        /** The temperature that the source may reach: not even a perfect contact would do. */
+        SOURCE_TEMPERATURE("source-temperature"),
+        /** Conduction through the boiler's wall. */
+        WALL_CONDUCTION("wall-conduction");
+
+        private final String id;
+
+        Kind(String id) {
+            this.id = id;
+        }
+
+        /** How files spell it. */
+        public String id() {
+            return id;
+        }
+    }
+
     /** Share of the gas below which a flame counts as wider than the base. */
     private static final double WIDE_FLAME_SHARE = 0.45;
     /** A heated body this near to its limit is held back by it, K. */
     private static final double AT_LIMIT_K = 12;
+    /** With less than this between source and boiler no contact is good enough, K. */
+    private static final double LEAST_DRIVE_K = 15;
 
-    static HeatLimiter of(Rig rig, ParameterValues values, NeededState needed) {
+    /**
+     * What limits the source of a rig.
+     *
+     * @param rig the rig
+     * @param values its parameter values
+     * @param needed the state in which its weakest jet is just full
+     */
+    public static HeatLimiter of(Rig rig, ParameterValues values, NeededState needed) {
         HeatSource source = rig.heatSource();
         String name = name(source);
         double level = lastLevel(rig);
         if (level == 0) {
-            return new HeatLimiter(name, AnswerText.LIMIT_OFF.say(), AnswerText.CURE_OFF.say());
+            return new HeatLimiter(Kind.OFF, name, AnswerText.LIMIT_OFF.say(), AnswerText.CURE_OFF.say());
         }
         if (source instanceof HeatSource.Induction induction && needed.heatAvailableW() == 0) {
-            return new HeatLimiter(name, AnswerText.LIMIT_NOT_FERROUS.say(), AnswerText.CURE_NOT_FERROUS.say());
+            return new HeatLimiter(
+                    Kind.NOT_FERROUS, name, AnswerText.LIMIT_NOT_FERROUS.say(), AnswerText.CURE_NOT_FERROUS.say());
         }
         if (level < 1 && needed.heatAvailableW() / level >= needed.heatNeededW()) {
-            return new HeatLimiter(name, AnswerText.LIMIT_LEVEL.say(Say.percent(level)), AnswerText.CURE_LEVEL.say());
+            return new HeatLimiter(
+                    Kind.LEVEL, name, AnswerText.LIMIT_LEVEL.say(Say.percent(level)), AnswerText.CURE_LEVEL.say());
         }
         if (source instanceof HeatSource.GasBurner burner) {
             return flame(name, burner, level, needed);
@@ -45,39 +88,74 @@ record HeatLimiter(String source, String reason, String cure) {
         double share = needed.heatAvailableW() / fuel;
         return share < WIDE_FLAME_SHARE
                 ? new HeatLimiter(
+                        Kind.FLAME_WIDER_THAN_BASE,
                         name,
                         AnswerText.LIMIT_FLAME_WIDE.say(Say.power(fuel), Say.percent(share)),
                         AnswerText.CURE_FLAME_WIDE.say())
                 : new HeatLimiter(
-                        name, AnswerText.LIMIT_FLAME_SMALL.say(Say.power(fuel)), AnswerText.CURE_FLAME_SMALL.say());
+                        Kind.RATING,
+                        name,
+                        AnswerText.LIMIT_FLAME_SMALL.say(Say.power(fuel)),
+                        AnswerText.CURE_FLAME_SMALL.say());
     }
 
     private static HeatLimiter body(Rig rig, ParameterValues values, NeededState needed, String name, double level) {
         HeatSource source = rig.heatSource();
+        double face = needed.state().outerFaceK();
+        if (source instanceof HeatSource.Induction direct
+                && direct.susceptor() == HeatSource.Susceptor.FERROUS_BASE
+                && face > direct.limitK() - AT_LIMIT_K) {
+            return tooCold(name, direct.limitK(), face);
+        }
         Touching touching = Touching.of(source, values);
         if (touching != null) {
-            double face = needed.state().outerFaceK();
             double bodyK = face + needed.heatAvailableW() / (touching.conductance() * touching.areaM2());
             if (bodyK > touching.limitK() - AT_LIMIT_K) {
-                double wanted = needed.heatNeededW()
-                        * wantedRatio(rig)
-                        / (touching.areaM2() * Math.max(1, touching.limitK() - AT_LIMIT_K - face));
-                return new HeatLimiter(
-                        name,
-                        AnswerText.LIMIT_CONTACT.say(
-                                name,
-                                Say.temperature(touching.limitK()),
-                                Say.coefficient(touching.conductance()),
-                                touching.contact()),
-                        AnswerText.CURE_CONTACT.say(Say.coefficient(wanted)));
+                return passage(rig, touching, needed, name);
             }
         }
         double rated = source.ratedPowerW() * level;
         double lost = Math.max(0, rated - needed.heatAvailableW());
         return new HeatLimiter(
+                Kind.RATING,
                 name,
                 AnswerText.LIMIT_RATING.say(name, Say.power(rated), Say.power(lost)),
                 AnswerText.CURE_RATING.say(Say.power(needed.heatNeededW() * wantedRatio(rig) + lost)));
+    }
+
+    /** A body at its limit: too cold for this boiler, behind a bad contact, or before a wall that conducts worse still. */
+    private static HeatLimiter passage(Rig rig, Touching touching, NeededState needed, String name) {
+        double face = needed.state().outerFaceK();
+        double limit = touching.limitK();
+        double room = limit - AT_LIMIT_K - face;
+        double wallDrop = face - needed.state().innerFaceK();
+        if (room + wallDrop < LEAST_DRIVE_K) {
+            return tooCold(name, limit, face);
+        }
+        double contactDrop = needed.heatNeededW() / (touching.conductance() * touching.areaM2());
+        if (room < LEAST_DRIVE_K || wallDrop > contactDrop) {
+            return new HeatLimiter(
+                    Kind.WALL_CONDUCTION,
+                    name,
+                    AnswerText.LIMIT_WALL.say(
+                            name, Say.temperature(limit), Say.kelvins(wallDrop), Say.kelvins(contactDrop)),
+                    AnswerText.CURE_WALL.say());
+        }
+        double wanted = needed.heatNeededW() * wantedRatio(rig) / (touching.areaM2() * room);
+        return new HeatLimiter(
+                Kind.CONTACT,
+                name,
+                AnswerText.LIMIT_CONTACT.say(
+                        name, Say.temperature(limit), Say.coefficient(touching.conductance()), touching.contact()),
+                AnswerText.CURE_CONTACT.say(Say.coefficient(wanted)));
+    }
+
+    private static HeatLimiter tooCold(String name, double limitK, double faceK) {
+        return new HeatLimiter(
+                Kind.SOURCE_TEMPERATURE,
+                name,
+                AnswerText.LIMIT_TOO_COLD.say(name, Say.temperature(limitK), Say.temperature(faceK)),
+                AnswerText.CURE_TOO_COLD.say());
     }
 
     /** What touches the boiler, how well, and how hot it may become. */
@@ -124,7 +202,8 @@ record HeatLimiter(String source, String reason, String cure) {
         }
     }
 
-    static double wantedRatio(Rig rig) {
+    /** Heat available over heat needed that is wanted: the rig's own, else 1.25. */
+    public static double wantedRatio(Rig rig) {
         return rig.limits().heatMargin().orElse(Margins.HEAT_MARGIN);
     }
 
@@ -133,7 +212,8 @@ record HeatLimiter(String source, String reason, String cure) {
         return last instanceof Schedule.Power power ? power.fraction() : 1;
     }
 
-    static String name(HeatSource source) {
+    /** What a source is called in a sentence, such as "hot plate". */
+    public static String name(HeatSource source) {
         if (source instanceof HeatSource.GasBurner) {
             return AnswerText.SOURCE_GAS_BURNER.say();
         } else if (source instanceof HeatSource.ContactPlate) {

@@ -138,7 +138,8 @@ public final class Questions {
                 dataVersion);
     }
 
-    static TabulatedFluid tables(WorkingFluid fluid) {
+    /** The fluid as the model uses it: tables of its relations. */
+    public static TabulatedFluid tables(WorkingFluid fluid) {
         return fluid instanceof FluidRecord file
                 ? TabulatedFluid.of(file)
                 : new TabulatedFluid(fluid, TabulatedFluid.LOWEST_K, TabulatedFluid.HIGHEST_K);

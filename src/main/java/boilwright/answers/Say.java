@@ -19,6 +19,10 @@ final class Say {
         return QuantityWriter.writeAuto(kelvin, Dimension.TEMPERATURE);
     }
 
+    static String kelvins(double difference) {
+        return QuantityWriter.writeAuto(difference, Dimension.TEMPERATURE_DIFFERENCE);
+    }
+
     static String time(double seconds) {
         return QuantityWriter.writeAuto(seconds, Dimension.TIME);
     }

@@ -47,20 +47,20 @@ interface AnswerSource {
             CancelToken cancel,
             ProgressSink progress);
 
-    SpreadAnswer spread(
-            Rig rig,
-            WorkingFluid fluid,
-            String dataVersion,
-            SpreadPlan plan,
-            CancelToken cancel,
-            ProgressSink progress);
-
     VacuumAnswer vacuum(
             Rig rig,
             WorkingFluid fluid,
             String dataVersion,
             Gas gas,
             double lookS,
+            CancelToken cancel,
+            ProgressSink progress);
+
+    SpreadAnswer spread(
+            Rig rig,
+            WorkingFluid fluid,
+            String dataVersion,
+            SpreadPlan plan,
             CancelToken cancel,
             ProgressSink progress);
 

@@ -87,10 +87,12 @@ public final class Boilwright implements Runnable {
                 .addSubcommand(new WarmupCommand(terminal, source))
                 .addSubcommand(new CooldownCommand(terminal, source))
                 .addSubcommand(new WaterCommand(terminal, source))
+                .addSubcommand(new SizeCommand(terminal, source))
+                .addSubcommand(new CompareCommand(terminal, source))
                 .addSubcommand(new VacuumCommand(terminal, source))
                 .addSubcommand(new DrillCommand(terminal, source))
-                .addSubcommand(new SpreadCommand(terminal, source))
                 .addSubcommand(new RiseCommand(terminal))
+                .addSubcommand(new SpreadCommand(terminal, source))
                 .addSubcommand(new NewCommand(terminal, source))
                 .addSubcommand(new FluidsCommand(terminal));
         return commands.setExpandAtFiles(false)

@@ -1,9 +1,21 @@
 package boilwright.commandline;
 
+import boilwright.choice.FluidsAnswer;
+import boilwright.choice.FluidsQuestion;
+import boilwright.errors.InputRefusedException;
+import boilwright.errors.Message;
+import boilwright.errors.MessageKey;
 import boilwright.fluid.FluidLibrary;
+import boilwright.fluid.WorkingFluid;
+import boilwright.numerics.ProgressSink;
+import boilwright.report.FluidsForJson;
+import boilwright.report.FluidsForText;
 import boilwright.report.FluidsJson;
 import boilwright.report.FluidsText;
+import boilwright.rig.Rig;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -14,13 +26,26 @@ import picocli.CommandLine.Parameters;
 /** What is known of the working fluids. */
 @Command(
         name = "fluids",
-        description = "The working fluids that a rig may name, or all that is known of one of them.",
+        description =
+                "The working fluids that a rig may name, all that is known of one of them, or one rig with each of them.",
         sortOptions = false)
 final class FluidsCommand implements Callable<Integer> {
     private final Terminal terminal;
 
     @Parameters(paramLabel = "ID", arity = "0..1", description = "Show every figure of this fluid, with its source.")
     private Optional<String> id;
+
+    @Option(
+            names = "--for",
+            paramLabel = "RIG",
+            description = "Show this rig, a file or demo:NAME, filled with each fluid, or with the one named.")
+    private String rigName;
+
+    @Option(
+            names = "--accept",
+            paramLabel = "FIELD",
+            description = "Go on although this field of the rig looks like a slip; repeat it for several fields.")
+    private List<String> accepted = List.of();
 
     @Mixin
     private FluidsOption fluids;
@@ -38,6 +63,13 @@ final class FluidsCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         FluidLibrary library = fluids.library();
+        if (rigName != null) {
+            terminal.answer(withEach(library));
+            return ExitCode.HOLDS;
+        }
+        if (!accepted.isEmpty()) {
+            throw new InputRefusedException(Message.of(MessageKey.CHOICE_ACCEPT_ALONE));
+        }
         String answer;
         if (json) {
             answer = FluidsJson.write(library, id.map(List::of).orElseGet(library::ids));
@@ -46,5 +78,24 @@ final class FluidsCommand implements Callable<Integer> {
         }
         terminal.answer(answer);
         return ExitCode.HOLDS;
+    }
+
+    private String withEach(FluidLibrary library) {
+        Rig rig = new RigChoice(rigName).read(library, accepted);
+        Map<String, WorkingFluid> all = new LinkedHashMap<>();
+        // the rig's own first, for comparison with each other
+        all.put(rig.fluidId(), library.find(rig.fluidId()));
+        id.map(List::of).orElseGet(library::workingFluids).forEach(one -> all.put(one, library.find(one)));
+        FluidsAnswer answer = ask(rig, all, library.dataVersion());
+        return json ? FluidsForJson.write(answer) : FluidsForText.write(answer);
+    }
+
+    private FluidsAnswer ask(Rig rig, Map<String, WorkingFluid> all, String dataVersion) {
+        if (!terminal.interactive()) {
+            return FluidsQuestion.ask(rig, all, dataVersion, terminal.cancel(), ProgressSink.NONE);
+        }
+        try (ProgressLine line = new ProgressLine(terminal.err(), System::nanoTime)) {
+            return FluidsQuestion.ask(rig, all, dataVersion, terminal.cancel(), line);
+        }
     }
 }

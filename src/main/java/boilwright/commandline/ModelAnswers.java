@@ -78,17 +78,6 @@ enum ModelAnswers implements AnswerSource {
     }
 
     @Override
-    public SpreadAnswer spread(
-            Rig rig,
-            WorkingFluid fluid,
-            String dataVersion,
-            SpreadPlan plan,
-            CancelToken cancel,
-            ProgressSink progress) {
-        return Spread.run(rig, fluid, dataVersion, plan, cancel, progress);
-    }
-
-    @Override
     public VacuumAnswer vacuum(
             Rig rig,
             WorkingFluid fluid,
@@ -98,6 +87,17 @@ enum ModelAnswers implements AnswerSource {
             CancelToken cancel,
             ProgressSink progress) {
         return VacuumQuestion.ask(rig, fluid, dataVersion, gas, lookS, cancel, progress);
+    }
+
+    @Override
+    public SpreadAnswer spread(
+            Rig rig,
+            WorkingFluid fluid,
+            String dataVersion,
+            SpreadPlan plan,
+            CancelToken cancel,
+            ProgressSink progress) {
+        return Spread.run(rig, fluid, dataVersion, plan, cancel, progress);
     }
 
     @Override

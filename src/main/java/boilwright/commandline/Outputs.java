@@ -20,7 +20,7 @@ final class Outputs {
     private final Optional<Path> csv;
     private final Optional<Path> png;
 
-    /** Files for the time line and for the picture; null for none. */
+    /** Files for the table and for the picture; null for none. */
     Outputs(Path csv, Path png) {
         this.csv = Optional.ofNullable(csv);
         this.png = Optional.ofNullable(png);

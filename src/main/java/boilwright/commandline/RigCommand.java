@@ -38,7 +38,10 @@ abstract class RigCommand implements Callable<Integer> {
     @Option(names = "--json", description = "Print the answer as JSON, for other programs.")
     private boolean json;
 
-    @Option(names = "--csv", paramLabel = "FILE", description = "Write the time line to this file.")
+    @Option(
+            names = "--csv",
+            paramLabel = "FILE",
+            description = "Write the answer's table to this file: the time line, or what was compared.")
     private Path csv;
 
     @Option(names = "--png", paramLabel = "FILE", description = "Draw the answer to this file.")
@@ -102,6 +105,16 @@ abstract class RigCommand implements Callable<Integer> {
      */
     void checkOptions() {}
 
+    /** Another file that the command reads. */
+    Optional<Path> otherFile() {
+        return Optional.empty();
+    }
+
+    /** Which of the accepted fields are fields of the rig; a command that reads another file keeps those of that file. */
+    List<String> acceptedOfRig(List<String> acceptedFields) {
+        return acceptedFields;
+    }
+
     /** Has the question answered. */
     abstract Answer answer(Rig rig, WorkingFluid fluid, String dataVersion, CancelToken cancel, ProgressSink progress);
 
@@ -112,7 +125,8 @@ abstract class RigCommand implements Callable<Integer> {
         RigChoice choice = new RigChoice(rigName);
         Outputs outputs = new Outputs(csv, png);
         outputs.refuseOverlap(choice.file());
-        Rig rig = choice.read(library, accepted);
+        outputs.refuseOverlap(otherFile());
+        Rig rig = choice.read(library, acceptedOfRig(accepted));
         WorkingFluid fluid = library.find(rig.fluidId());
         outputs.requireWritable();
         Answer answer = compute(rig, fluid, library.dataVersion());

@@ -308,6 +308,23 @@ public enum MessageKey implements MessageId {
 
     // --- answers: margins and verdicts
 
+    // --- choice: sizing and comparing
+    /** {0} rig. */
+    CHOICE_NO_REST(1),
+    /** {0} option, {1} text, {2} and {3} the ends accepted. */
+    CHOICE_OPTION_RANGE(4),
+    CHOICE_ACCEPT_ALONE(0),
+    /** {0} file. */
+    SOURCES_FILE_IS_FOLDER(1),
+    /** {0} place, {1} what the file holds. */
+    SOURCES_NOT_AN_OBJECT(2),
+    /** {0} place, {1} field, {2} what is accepted. */
+    SOURCES_FIELD_MISSING(3),
+    /** {0} place, {1} field, {2} id. */
+    SOURCES_ID_TAKEN(3),
+    /** {0} place, {1} field, {2} first, {3} second. */
+    SOURCES_RANGE_REVERSED(4),
+
     // --- estimate: rigs from outside measurements
 
     /** Both throat gaps and a working power were given. */

@@ -11,7 +11,7 @@ import java.util.stream.Stream;
 /**
  * The citations of a BibTeX file in the plain form that fluid-data keeps to: one field on each line, values in braces.
  */
-final class Sources {
+public final class Sources {
     private static final Pattern ENTRY = Pattern.compile("@\\w+\\{([^,\\s]+),(.*?)\\n\\}", Pattern.DOTALL);
     private static final Pattern FIELD = Pattern.compile("^\\s*(\\w+)\\s*=\\s*\\{(.*)\\},?\\s*$", Pattern.MULTILINE);
 
@@ -21,7 +21,8 @@ final class Sources {
         this.citations = citations;
     }
 
-    static Sources parse(String bib) {
+    /** Reads the text of such a file. */
+    public static Sources parse(String bib) {
         Map<String, String> citations = new LinkedHashMap<>();
         Matcher entry = ENTRY.matcher(bib);
         while (entry.find()) {
@@ -32,7 +33,7 @@ final class Sources {
             }
             citations.put(
                     entry.group(1),
-                    Stream.of("author", "title", "journal", "publisher", "year", "note")
+                    Stream.of("author", "title", "journal", "booktitle", "publisher", "year", "note")
                             .map(fields::get)
                             .filter(text -> text != null)
                             .collect(Collectors.joining(", ")));
@@ -40,12 +41,13 @@ final class Sources {
         return new Sources(citations);
     }
 
-    Set<String> keys() {
+    /** The keys, in the order of the file. */
+    public Set<String> keys() {
         return citations.keySet();
     }
 
     /** The citation of a key; a text that is no key is itself the citation. */
-    String citation(String source) {
+    public String citation(String source) {
         return citations.getOrDefault(source, source);
     }
 }

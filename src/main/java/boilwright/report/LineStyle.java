@@ -54,6 +54,17 @@ final class LineStyle {
                 index, new BasicStroke(WIDTH, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND, 1, dash, 0));
     }
 
+    /** The colour of one line of many. */
+    static Color colour(int index) {
+        return STAGES[index % STAGES.length];
+    }
+
+    /** The dashes of one line of many, which tell it from others of its colour. */
+    static BasicStroke stroke(int index, float width) {
+        return new BasicStroke(
+                width, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND, 1, DASHES[index % DASHES.length], 0);
+    }
+
     XYItemRenderer renderer() {
         return renderer;
     }

@@ -100,35 +100,48 @@ public record Rig(
 
     /** The same rig heated by another source. */
     public Rig withHeatSource(HeatSource other) {
-        return with(other, schedule, foreline, cooling, vacuum, guesses);
+        return with(fluidId, chargeM3, boiler, other, schedule, foreline, cooling, vacuum, guesses);
+    }
+
+    /** The same rig with another vessel for its charge. */
+    public Rig withBoiler(Boiler other) {
+        return with(fluidId, chargeM3, other, heatSource, schedule, foreline, cooling, vacuum, guesses);
+    }
+
+    /** The same rig with another charge, m3, of the fluid of this id. */
+    public Rig withCharge(String otherFluidId, double otherChargeM3) {
+        return with(otherFluidId, otherChargeM3, boiler, heatSource, schedule, foreline, cooling, vacuum, guesses);
     }
 
     /** The same rig run to another schedule. */
     public Rig withSchedule(Schedule other) {
-        return with(heatSource, other, foreline, cooling, vacuum, guesses);
+        return with(fluidId, chargeM3, boiler, heatSource, other, foreline, cooling, vacuum, guesses);
     }
 
     /** The same rig with other cooling. */
     public Rig withCooling(Cooling other) {
-        return with(heatSource, schedule, foreline, other, vacuum, guesses);
+        return with(fluidId, chargeM3, boiler, heatSource, schedule, foreline, other, vacuum, guesses);
     }
 
     /** The same rig with another backing side. */
     public Rig withForeline(Foreline other) {
-        return with(heatSource, schedule, other, cooling, vacuum, guesses);
+        return with(fluidId, chargeM3, boiler, heatSource, schedule, other, cooling, vacuum, guesses);
     }
 
     /** The same rig with another chamber, line or gauge. */
     public Rig withVacuum(GasSide other) {
-        return with(heatSource, schedule, foreline, cooling, Optional.of(other), guesses);
+        return with(fluidId, chargeM3, boiler, heatSource, schedule, foreline, cooling, Optional.of(other), guesses);
     }
 
     /** The same rig with other fields marked as guesses. */
     public Rig withGuesses(Set<String> paths) {
-        return with(heatSource, schedule, foreline, cooling, vacuum, paths);
+        return with(fluidId, chargeM3, boiler, heatSource, schedule, foreline, cooling, vacuum, paths);
     }
 
     private Rig with(
+            String otherFluidId,
+            double otherChargeM3,
+            Boiler otherBoiler,
             HeatSource otherSource,
             Schedule otherSchedule,
             Foreline otherForeline,
@@ -138,9 +151,9 @@ public record Rig(
         return new Rig(
                 name,
                 note,
-                fluidId,
-                chargeM3,
-                boiler,
+                otherFluidId,
+                otherChargeM3,
+                otherBoiler,
                 column,
                 stages,
                 body,

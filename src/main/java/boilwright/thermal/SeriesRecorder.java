@@ -105,6 +105,7 @@ final class SeriesRecorder implements StepHandler {
                 TimeSeries.Kind.HEAT,
                 0,
                 y -> rates[at.quadrature(StateLayout.Quadrature.IN)] - model.water.loadW());
+        add("sourceInputW", "power taken", TimeSeries.Kind.HEAT, 0, y -> model.source.inputW());
         add("heatToWaterW", "heat to water", TimeSeries.Kind.HEAT, 0, y -> model.toWaterW());
         add("heatToAirW", "heat to air", TimeSeries.Kind.HEAT, 0, y -> model.toAirW());
         supply(at);

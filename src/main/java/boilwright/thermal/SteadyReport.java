@@ -53,6 +53,8 @@ final class SteadyReport {
                 Math.PI / 4 * bore * bore,
                 model.roomK,
                 AIR_MOLAR_MASS);
+        // the derivative saw an on/off thermostat in one of its two positions; at rest it is the mean that counts
+        model.source.steadyDeliveredW(faceK, oilK);
         double bodyK = model.source.steadyBodyK();
         return new SteadyState(
                 oilK,

@@ -59,6 +59,8 @@ class ArrowsTest {
             .definedBy("boilwright.report..")
             .layer("spread")
             .definedBy("boilwright.spread..")
+            .layer("choice")
+            .definedBy("boilwright.choice..")
             .layer("answers")
             .definedBy("boilwright.answers..")
             .layer("estimate")
@@ -95,20 +97,24 @@ class ArrowsTest {
             .mayOnlyBeAccessedByLayers("dashboard", "commandline")
             .whereLayer("spread")
             .mayOnlyBeAccessedByLayers("report", "dashboard", "commandline")
+            .whereLayer("choice")
+            .mayOnlyBeAccessedByLayers("report", "dashboard", "commandline")
             .whereLayer("answers")
-            .mayOnlyBeAccessedByLayers("spread", "report", "dashboard", "commandline")
+            .mayOnlyBeAccessedByLayers("choice", "spread", "report", "dashboard", "commandline")
             .whereLayer("estimate")
-            .mayOnlyBeAccessedByLayers("answers", "spread", "report", "dashboard", "commandline")
+            .mayOnlyBeAccessedByLayers("choice", "answers", "spread", "report", "dashboard", "commandline")
             .whereLayer("thermal")
-            .mayOnlyBeAccessedByLayers("estimate", "answers", "spread", "report", "dashboard", "commandline")
+            .mayOnlyBeAccessedByLayers("estimate", "choice", "answers", "spread", "report", "dashboard", "commandline")
             .whereLayer("water")
-            .mayOnlyBeAccessedByLayers("thermal", "estimate", "answers", "spread", "report", "dashboard", "commandline")
+            .mayOnlyBeAccessedByLayers(
+                    "thermal", "estimate", "choice", "answers", "spread", "report", "dashboard", "commandline")
             .whereLayer("vacuum")
-            .mayOnlyBeAccessedByLayers("thermal", "estimate", "answers", "spread", "report", "dashboard", "commandline")
+            .mayOnlyBeAccessedByLayers(
+                    "thermal", "estimate", "choice", "answers", "spread", "report", "dashboard", "commandline")
             .whereLayer("rise")
             .mayOnlyBeAccessedByLayers("report", "dashboard", "commandline")
             .whereLayer("heattransfer")
-            .mayOnlyBeAccessedByLayers("water", "thermal", "answers")
+            .mayOnlyBeAccessedByLayers("water", "thermal", "choice", "answers")
             .whereLayer("gasflow")
             .mayOnlyBeAccessedByLayers(
                     "rigfile",
@@ -116,6 +122,7 @@ class ArrowsTest {
                     "outgassing",
                     "vacuum",
                     "thermal",
+                    "choice",
                     "answers",
                     "report",
                     "dashboard",
@@ -129,6 +136,7 @@ class ArrowsTest {
                     "vacuum",
                     "estimate",
                     "thermal",
+                    "choice",
                     "answers",
                     "spread",
                     "report",
@@ -136,7 +144,15 @@ class ArrowsTest {
                     "commandline")
             .whereLayer("outgassing")
             .mayOnlyBeAccessedByLayers(
-                    "rigfile", "vacuum", "thermal", "estimate", "answers", "report", "dashboard", "commandline")
+                    "rigfile",
+                    "vacuum",
+                    "thermal",
+                    "estimate",
+                    "choice",
+                    "answers",
+                    "report",
+                    "dashboard",
+                    "commandline")
             .whereLayer("fluid")
             .mayOnlyBeAccessedByLayers(
                     "rig",
@@ -147,6 +163,7 @@ class ArrowsTest {
                     "vacuum",
                     "thermal",
                     "estimate",
+                    "choice",
                     "answers",
                     "spread",
                     "report",
@@ -162,6 +179,7 @@ class ArrowsTest {
                     "rise",
                     "thermal",
                     "estimate",
+                    "choice",
                     "answers",
                     "spread",
                     "report",
@@ -169,7 +187,7 @@ class ArrowsTest {
                     "commandline")
             .whereLayer("files")
             .mayOnlyBeAccessedByLayers(
-                    "fluid", "rigfile", "rise", "answers", "spread", "report", "dashboard", "commandline")
+                    "fluid", "rigfile", "rise", "choice", "answers", "spread", "report", "dashboard", "commandline")
             .because("each package can then be read, tested and replaced knowing only what lies below it");
 
     static final ArchRule ERRORS_KNOW_NOTHING = noClasses()

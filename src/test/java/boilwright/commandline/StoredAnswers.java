@@ -111,6 +111,19 @@ final class StoredAnswers implements AnswerSource {
     }
 
     @Override
+    public VacuumAnswer vacuum(
+            Rig rig,
+            WorkingFluid fluid,
+            String dataVersion,
+            Gas gas,
+            double lookS,
+            CancelToken cancel,
+            ProgressSink progress) {
+        ask();
+        return ModelAnswers.INSTANCE.vacuum(rig, fluid, dataVersion, gas, lookS, cancel, progress);
+    }
+
+    @Override
     public SpreadAnswer spread(
             Rig rig,
             WorkingFluid fluid,
@@ -125,19 +138,6 @@ final class StoredAnswers implements AnswerSource {
                 stopped.cancel();
             }
         });
-    }
-
-    @Override
-    public VacuumAnswer vacuum(
-            Rig rig,
-            WorkingFluid fluid,
-            String dataVersion,
-            Gas gas,
-            double lookS,
-            CancelToken cancel,
-            ProgressSink progress) {
-        ask();
-        return ModelAnswers.INSTANCE.vacuum(rig, fluid, dataVersion, gas, lookS, cancel, progress);
     }
 
     @Override

@@ -34,6 +34,52 @@ public final class RigSchema {
         return JsonLayout.text(schema);
     }
 
+    /**
+     * The schema of files of heat sources, draft 2020-12: what a rig's heat source may hold, with a name, a source and ranges.
+     */
+    public static String sourcesText() {
+        ObjectNode schema = JsonNodeFactory.instance.objectNode();
+        schema.put("$schema", "https://json-schema.org/draft/2020-12/schema");
+        schema.put("$id", "urn:boilwright:heat-sources:" + SourceFileReader.FORMAT);
+        schema.put("title", "Boilwright heat sources");
+        closed(schema, List.of("format", "sources"));
+        ObjectNode properties = (ObjectNode) schema.get("properties");
+        properties.putObject("format").put("const", SourceFileReader.FORMAT);
+        ObjectNode list = properties.putObject("sources");
+        list.put("type", "array").put("minItems", 1).put("maxItems", SourceFileReader.MOST);
+        ObjectNode source = list.putObject("items");
+        closed(source, List.of("id", "title", "heatSource"));
+        ObjectNode members = (ObjectNode) source.get("properties");
+        words(members.putObject("id"), SourceFileReader.LONGEST_TITLE).put("pattern", "^" + SourceFileReader.ID + "$");
+        words(members.putObject("title"), SourceFileReader.LONGEST_TITLE);
+        words(members.putObject("source"), SourceFileReader.LONGEST_TEXT);
+        words(members.putObject("note"), SourceFileReader.LONGEST_TEXT);
+        members.putObject("from memory").put("type", "boolean");
+        object(members.putObject("heatSource"), "heatSource");
+        ObjectNode ranges = members.putObject("ranges");
+        closed(ranges, List.of());
+        FieldCatalogue.children("heatSource").stream()
+                .filter(field -> field.kind() == Field.Kind.QUANTITY)
+                .forEach(field -> {
+                    ObjectNode pair = ((ObjectNode) ranges.get("properties")).putObject(field.name());
+                    pair.put("type", "array").put("minItems", 2).put("maxItems", 2);
+                    quantity(pair.putObject("items"), field);
+                });
+        return JsonLayout.text(schema);
+    }
+
+    private static void closed(ObjectNode schema, List<String> required) {
+        schema.put("type", "object").put("additionalProperties", false);
+        if (!required.isEmpty()) {
+            required.forEach(schema.putArray("required")::add);
+        }
+        schema.putObject("properties");
+    }
+
+    private static ObjectNode words(ObjectNode schema, int longest) {
+        return schema.put("type", "string").put("minLength", 1).put("maxLength", longest);
+    }
+
     private static void object(ObjectNode schema, String path) {
         List<Field> fields = FieldCatalogue.children(path);
         List<String> kinds = fields.stream()

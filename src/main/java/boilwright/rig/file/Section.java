@@ -27,21 +27,33 @@ import java.util.function.Function;
 final class Section {
     private final Optional<JsonObject> object;
     private final String path;
+    private final String inCatalogue;
     private final Findings findings;
     private final Set<String> misspelt = new HashSet<>();
 
-    private Section(Optional<JsonObject> object, String path, Findings findings) {
+    private Section(Optional<JsonObject> object, String path, String inCatalogue, Findings findings) {
         this.object = object;
         this.path = path;
+        this.inCatalogue = inCatalogue;
         this.findings = findings;
         object.ifPresent(present -> findings.saw(path, present));
     }
 
     /** The rig itself, with its unknown fields reported. */
     static Section root(JsonObject file, Findings findings) {
-        Section root = new Section(Optional.of(file), "", findings);
+        Section root = new Section(Optional.of(file), "", "", findings);
         root.reportUnknown(null);
         return root;
+    }
+
+    /**
+     * An object of another file that holds what an object of a rig holds; the caller reads its kind and reports unknown fields.
+     *
+     * @param path where it stands in that file
+     * @param inCatalogue path of the rig's object, by which its fields are known
+     */
+    static Section ofKinds(JsonObject object, String path, String inCatalogue, Findings findings) {
+        return new Section(Optional.of(object), path, inCatalogue, findings);
     }
 
     /** Path of this object; empty for the rig itself. */
@@ -52,6 +64,10 @@ final class Section {
     /** Path of a field of this object. */
     String path(String name) {
         return path.isEmpty() ? name : path + "." + name;
+    }
+
+    private String catalogued(String name) {
+        return inCatalogue.isEmpty() ? name : inCatalogue + "." + name;
     }
 
     /** Whether the file has the field. */
@@ -183,7 +199,7 @@ final class Section {
         if (json.isPresent()) {
             found = asObject(path(name), json.get());
         }
-        return new Section(found, path(name), findings);
+        return new Section(found, path(name), catalogued(name), findings);
     }
 
     /** A list of objects; empty when it is missing or refused. */
@@ -199,7 +215,7 @@ final class Section {
         for (Json item : items(name)) {
             String at = path(name) + "[" + sections.size() + "]";
             findings.saw(at, item);
-            sections.add(new Section(asObject(at, item), at, findings));
+            sections.add(new Section(asObject(at, item), at, catalogued(name) + "[]", findings));
         }
         return sections;
     }
@@ -211,7 +227,7 @@ final class Section {
      */
     void reportUnknown(String kind) {
         Map<String, Json> members = object.map(JsonObject::members).orElse(Map.of());
-        List<Field> known = FieldCatalogue.children(path);
+        List<Field> known = FieldCatalogue.children(inCatalogue);
         List<String> names = known.stream()
                 .filter(field -> kind == null || field.belongsTo(kind))
                 .map(Field::name)
@@ -233,7 +249,7 @@ final class Section {
             findings.reportField(at, MessageKey.RIG_FIELD_OF_ANOTHER_KIND, kind, kinds);
             return;
         }
-        Optional<String> now = FirstFormat.pathNow(path(name));
+        Optional<String> now = FirstFormat.pathNow(catalogued(name));
         if (now.isPresent()) {
             findings.reportField(at, MessageKey.RIG_FIELD_MOVED, now.get());
             return;
@@ -294,7 +310,7 @@ final class Section {
     }
 
     private Field field(String name) {
-        return FieldCatalogue.find(path(name))
-                .orElseThrow(() -> new IllegalStateException("the catalogue has no field " + path(name)));
+        return FieldCatalogue.find(catalogued(name))
+                .orElseThrow(() -> new IllegalStateException("the catalogue has no field " + catalogued(name)));
     }
 }

@@ -1,0 +1,67 @@
+package boilwright.commandline;
+
+import boilwright.choice.SizeAnswer;
+import boilwright.choice.SizeQuestion;
+import boilwright.fluid.WorkingFluid;
+import boilwright.numerics.CancelToken;
+import boilwright.numerics.ProgressSink;
+import boilwright.report.HeatPicture;
+import boilwright.report.HeatSpread;
+import boilwright.report.SizeJson;
+import boilwright.report.SizeText;
+import boilwright.rig.Rig;
+import boilwright.spread.SpreadScope;
+import boilwright.units.Dimension;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+
+/** How much heat source is enough. */
+@Command(
+        name = "size",
+        description =
+                "The least rating, contact, temperature and area that drive every jet with a margin, the powers between"
+                        + " full jets and the first limit, and what to set. --png draws source and pump against wall temperature.",
+        sortOptions = false)
+final class SizeCommand extends RigCommand {
+    private static final double LEAST = 0.5;
+    private static final double MOST = 10;
+
+    private final AnswerSource source;
+
+    @Option(
+            names = "--margin",
+            paramLabel = "M",
+            defaultValue = "1.25",
+            description = "Heat available over heat needed that is wanted; 1.25 unless given.")
+    private String margin;
+
+    @Mixin
+    private BandsOption bandsOption;
+
+    SizeCommand(Terminal terminal, AnswerSource source) {
+        super(terminal);
+        this.source = source;
+    }
+
+    @Override
+    void checkOptions() {
+        NumberOption.read("--margin", margin, Dimension.FRACTION, LEAST, MOST);
+        bandsOption.check();
+    }
+
+    @Override
+    Answer answer(Rig rig, WorkingFluid fluid, String dataVersion, CancelToken cancel, ProgressSink progress) {
+        double wanted = NumberOption.read("--margin", margin, Dimension.FRACTION, LEAST, MOST);
+        SizeAnswer answer = SizeQuestion.ask(rig, fluid, dataVersion, wanted, cancel);
+        HeatSpread spread =
+                HeatSpread.of(bandsOption.bands(source, rig, fluid, dataVersion, SpreadScope.REST, cancel, progress));
+        return new Answer(
+                () -> SizeText.write(answer, spread),
+                () -> SizeJson.write(answer, spread),
+                () -> SizeText.csv(answer),
+                name -> HeatPicture.png(name, answer),
+                !answer.isEnough() || !answer.window().isOpen(),
+                false);
+    }
+}

@@ -1,0 +1,51 @@
+package boilwright.choice;
+
+import boilwright.answers.CheckAnswer;
+import boilwright.answers.Margin;
+import boilwright.answers.Questions;
+import boilwright.fluid.FluidLibrary;
+import boilwright.numerics.CancelToken;
+import boilwright.numerics.ProgressSink;
+import boilwright.rig.Rig;
+import boilwright.rig.file.RigReader;
+import java.util.Set;
+
+/** Questions of this package and the whole check that their answers are held against. */
+final class Asked {
+    static final FluidLibrary FLUIDS = FluidLibrary.builtIn();
+
+    private Asked() {}
+
+    static Rig demo(String name) {
+        return RigReader.readDemo(name, FLUIDS.workingFluids(), Set.of());
+    }
+
+    static SizeAnswer size(Rig rig, double margin) {
+        return SizeQuestion.ask(rig, FLUIDS.find(rig.fluidId()), FLUIDS.dataVersion(), margin, new CancelToken());
+    }
+
+    static CheckAnswer check(Rig rig) {
+        return Questions.check(
+                rig, FLUIDS.find(rig.fluidId()), FLUIDS.dataVersion(), new CancelToken(), ProgressSink.NONE);
+    }
+
+    static double heatRatio(CheckAnswer check) {
+        return margin(check, "heat").ratio().orElseThrow();
+    }
+
+    static Margin margin(CheckAnswer check, String id) {
+        return check.margins().stream()
+                .filter(m -> m.id().equals(id))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    /** Share of its full flow that the jet which needs the most has at rest. */
+    static double governingFraction(CheckAnswer check) {
+        return check.steady().stages().stream()
+                .filter(s -> s.name().equals(check.needed().governingStage()))
+                .findFirst()
+                .orElseThrow()
+                .fullFlowFraction();
+    }
+}
