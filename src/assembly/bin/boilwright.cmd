@@ -6,6 +6,8 @@ set "JAVA=java"
 if defined JAVA_HOME if exist "%JAVA_HOME%\bin\java.exe" set "JAVA=%JAVA_HOME%\bin\java.exe"
 set "KIND=boilwright"
 set "MODE=-Djava.awt.headless=true -XX:TieredStopAtLevel=1 -Xmx256m"
+rem Many samples are worth the second compiler's work.
+if "%~1"=="spread" set "MODE=-Djava.awt.headless=true -Xmx256m"
 if "%~1"=="" goto window
 if "%~1"=="dashboard" goto window
 goto start

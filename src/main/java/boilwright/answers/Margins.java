@@ -17,6 +17,7 @@ import boilwright.units.Dimension;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /** The ledger of margins of a rig at rest, worst first. */
@@ -38,7 +39,7 @@ final class Margins {
     private final ParameterValues values;
     private final SteadyState steady;
     private final NeededState needed;
-    private final RunResult warmup;
+    private final Optional<RunResult> warmup;
     private final double roomK;
     private final List<Margin> list = new ArrayList<>();
 
@@ -48,7 +49,7 @@ final class Margins {
             ParameterValues values,
             SteadyState steady,
             NeededState needed,
-            RunResult warmup) {
+            Optional<RunResult> warmup) {
         this.rig = rig;
         this.limits = rig.limits();
         this.fluid = fluid;
@@ -66,27 +67,26 @@ final class Margins {
             SteadyState steady,
             NeededState needed,
             RunResult warmup) {
+        return of(rig, fluid, values, steady, needed, Optional.of(warmup));
+    }
+
+    /** Without a warm-up the margin of fuel, which is met on the way, is not among them. */
+    static List<Margin> of(
+            Rig rig,
+            WorkingFluid fluid,
+            ParameterValues values,
+            SteadyState steady,
+            NeededState needed,
+            Optional<RunResult> warmup) {
         Margins margins = new Margins(rig, fluid, values, steady, needed, warmup);
-        margins.rest();
-        margins.fuel();
+        margins.heat();
+        margins.oil();
+        margins.glass();
+        margins.column();
+        margins.list.addAll(CoolingMargins.of(rig, steady));
+        margins.foreline();
+        warmup.ifPresent(margins::fuel);
         return worstFirst(margins.list);
-    }
-
-    /** The margins that need no run: all but that of the fuel. */
-    static List<Margin> atRest(
-            Rig rig, WorkingFluid fluid, ParameterValues values, SteadyState steady, NeededState needed) {
-        Margins margins = new Margins(rig, fluid, values, steady, needed, null);
-        margins.rest();
-        return worstFirst(margins.list);
-    }
-
-    private void rest() {
-        heat();
-        oil();
-        glass();
-        column();
-        list.addAll(CoolingMargins.of(rig, steady));
-        foreline();
     }
 
     /** Failing, tight, unknown, holding; within each the smallest ratio first. */
@@ -285,7 +285,7 @@ final class Margins {
                 .cure(AnswerText.CURE_OIL_LOSS));
     }
 
-    private void fuel() {
+    private void fuel(RunResult run) {
         if (!(rig.heatSource() instanceof HeatSource.GasBurner burner)
                 || burner.cartridge().isEmpty()) {
             return;
@@ -297,18 +297,18 @@ final class Margins {
                 .tightBelow(1.5)
                 .basis(AnswerText.MISSING_FUEL.say())
                 .cure(AnswerText.CURE_FUEL);
-        OptionalDouble pumping = warmup.events().stream()
+        OptionalDouble pumping = run.events().stream()
                 .filter(e -> e.id().equals("full-pumping"))
                 .findFirst()
                 .map(TimeEvent::timeS)
                 .orElse(OptionalDouble.empty());
-        pumping.ifPresent(t -> maker.atLeast(full - fuelAt(t)).basis(AnswerText.BASIS_FUEL.say()));
+        pumping.ifPresent(t -> maker.atLeast(full - fuelAt(run, t)).basis(AnswerText.BASIS_FUEL.say()));
         add(maker);
     }
 
-    private double fuelAt(double t) {
-        double[] times = warmup.series().column("timeS").values();
-        double[] fuel = warmup.series().column("fuelMassKg").values();
+    private static double fuelAt(RunResult run, double t) {
+        double[] times = run.series().column("timeS").values();
+        double[] fuel = run.series().column("fuelMassKg").values();
         int i = 0;
         while (i < times.length - 1 && times[i] < t) {
             i++;

@@ -100,9 +100,7 @@ public final class Questions {
             Rig rig, WorkingFluid fluid, String dataVersion, CancelToken cancel, ProgressSink progress) {
         ParameterValues values = ParameterValues.of(rig);
         RunResult run = RunSimulator.warmup(rig, tables(fluid), values, cancel, progress);
-        List<Margin> margins = alongRun(rig, fluid, run);
-        margins.add(jetsFull(rig, run));
-        List<Margin> sorted = Margins.worstFirst(margins);
+        List<Margin> sorted = Margins.worstFirst(alongWarmup(rig, fluid, run));
         return answer(rig, fluid, dataVersion, values, run, Verdict.ofWarmup(rig, run, sorted), sorted, false);
     }
 
@@ -155,6 +153,13 @@ public final class Questions {
                     Double.toString(closure),
                     Double.toString(SteadySolver.CLOSURE_LIMIT)));
         }
+    }
+
+    /** What a warm-up comes near to on its way, in no order. */
+    static List<Margin> alongWarmup(Rig rig, WorkingFluid fluid, RunResult run) {
+        List<Margin> margins = alongRun(rig, fluid, run);
+        margins.add(jetsFull(rig, run));
+        return margins;
     }
 
     private static List<Margin> alongRun(Rig rig, WorkingFluid fluid, RunResult run) {

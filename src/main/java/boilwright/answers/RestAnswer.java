@@ -8,6 +8,7 @@ import boilwright.thermal.NeededState;
 import boilwright.thermal.SteadySolver;
 import boilwright.thermal.SteadyState;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * A rig at rest with its margins, without its warm-up: a few thousandths of a second, for questions that ask many rigs.
@@ -36,6 +37,6 @@ public record RestAnswer(SteadyState steady, NeededState needed, List<Margin> ma
         Questions.requireClosed("the steady state", steady.closureRelative());
         NeededState needed = solver.needed();
         Questions.requireClosed("the needed state", needed.state().closureRelative());
-        return new RestAnswer(steady, needed, Margins.atRest(rig, fluid, values, steady, needed));
+        return new RestAnswer(steady, needed, Margins.of(rig, fluid, values, steady, needed, Optional.empty()));
     }
 }

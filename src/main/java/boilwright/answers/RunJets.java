@@ -15,8 +15,9 @@ final class RunJets implements JetTimeline {
     private final double[] fraction;
     private final double[] lit;
     private final double[] heat;
-    private final double[] dissolved;
-    private final double dissolvedAll;
+    /** Gas that the oil gives off at each record, Pa m3/s. */
+    private final double[] given;
+
     private final double[] jumps;
     private final OptionalDouble allFull;
 
@@ -28,17 +29,16 @@ final class RunJets implements JetTimeline {
      */
     RunJets(RunResult run, int stages, JetGas gas, double dissolvedAll) {
         this.gas = gas;
-        this.dissolvedAll = dissolvedAll;
         TimeSeries series = run.series();
         time = series.column("timeS").values();
         fraction = series.column("stage" + stages + "FullFlowFraction").values();
         lit = series.column("stage" + stages + "Lit").values();
         heat = series.column("heatDeliveredW").values();
-        dissolved = series.column("dissolvedGasFraction").values();
+        given = rates(time, series.column("dissolvedGasFraction").values(), dissolvedAll);
         List<Double> changes = new ArrayList<>();
         for (int i = 1; i < time.length; i++) {
-            boolean restarts = time[i] == time[i - 1];
-            if ((lit[i] != lit[i - 1] || restarts) && time[i] > 0) {
+            // what a thermostat does to the heat changes the throughput only, which few gases reach
+            if (lit[i] != lit[i - 1] && time[i] > 0) {
                 changes.add(time[i]);
             }
         }
@@ -59,9 +59,22 @@ final class RunJets implements JetTimeline {
         int i = before(timeS);
         double step = time[i + 1] - time[i];
         double share = step > 0 ? Math.max(0, (timeS - time[i]) / step) : 0;
-        double given = step > 0 ? dissolvedAll * Math.max(0, dissolved[i] - dissolved[i + 1]) / step : 0;
         double flow = fraction[i] + share * (fraction[i + 1] - fraction[i]);
-        return gas.at(lit[i] > 0 ? flow : 0, heat[i] + share * (heat[i + 1] - heat[i]), given);
+        return gas.at(
+                lit[i] > 0 ? flow : 0,
+                heat[i] + share * (heat[i + 1] - heat[i]),
+                given[i] + share * (given[i + 1] - given[i]));
+    }
+
+    private static double[] rates(double[] time, double[] content, double all) {
+        double[] rates = new double[time.length];
+        for (int i = 0; i < time.length; i++) {
+            int below = Math.max(0, i - 1);
+            int above = Math.min(time.length - 1, i + 1);
+            double step = time[above] - time[below];
+            rates[i] = step > 0 ? all * Math.max(0, content[below] - content[above]) / step : 0;
+        }
+        return rates;
     }
 
     /** Last record at or before a time, the later one where two stand at one time. */

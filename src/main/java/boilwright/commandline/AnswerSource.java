@@ -13,6 +13,8 @@ import boilwright.gasflow.Gas;
 import boilwright.numerics.CancelToken;
 import boilwright.numerics.ProgressSink;
 import boilwright.rig.Rig;
+import boilwright.spread.SpreadAnswer;
+import boilwright.spread.SpreadPlan;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.Set;
@@ -51,6 +53,14 @@ interface AnswerSource {
             String dataVersion,
             Gas gas,
             double lookS,
+            CancelToken cancel,
+            ProgressSink progress);
+
+    SpreadAnswer spread(
+            Rig rig,
+            WorkingFluid fluid,
+            String dataVersion,
+            SpreadPlan plan,
             CancelToken cancel,
             ProgressSink progress);
 

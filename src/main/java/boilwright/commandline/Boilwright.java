@@ -36,7 +36,7 @@ import picocli.CommandLine.Spec;
         versionProvider = Boilwright.Version.class,
         footer = {
             "",
-            "Exit codes: 0 all margins hold or are tight, 1 some margin fails, 2 input or usage refused, 3 energy balance not"
+            "Exit codes: 0 all margins hold or are tight, 1 some margin fails or a record stays undecided, 2 input or usage refused, 3 energy balance not"
                     + " closed, 4 output not written, 5 internal fault, 130 stopped by you."
         },
         sortOptions = false)
@@ -91,6 +91,8 @@ public final class Boilwright implements Runnable {
                 .addSubcommand(new CompareCommand(terminal))
                 .addSubcommand(new VacuumCommand(terminal, source))
                 .addSubcommand(new DrillCommand(terminal, source))
+                .addSubcommand(new RiseCommand(terminal))
+                .addSubcommand(new SpreadCommand(terminal, source))
                 .addSubcommand(new NewCommand(terminal, source))
                 .addSubcommand(new FluidsCommand(terminal));
         return commands.setExpandAtFiles(false)

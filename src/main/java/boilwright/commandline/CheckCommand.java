@@ -7,7 +7,10 @@ import boilwright.numerics.ProgressSink;
 import boilwright.report.CheckJson;
 import boilwright.report.CheckText;
 import boilwright.rig.Rig;
+import boilwright.spread.Bands;
+import boilwright.spread.SpreadScope;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** The whole check of a rig. */
@@ -24,9 +27,17 @@ final class CheckCommand extends RigCommand {
             description = "Find out which guess of the rig moves the heat margin most; takes a little longer.")
     private boolean rankGuesses;
 
+    @Mixin
+    private BandsOption bandsOption;
+
     CheckCommand(Terminal terminal, AnswerSource source) {
         super(terminal);
         this.source = source;
+    }
+
+    @Override
+    void checkOptions() {
+        bandsOption.check();
     }
 
     @Override
@@ -34,7 +45,11 @@ final class CheckCommand extends RigCommand {
         CheckAnswer answer = rankGuesses
                 ? source.checkRankingGuesses(rig, fluid, dataVersion, cancel, progress)
                 : source.check(rig, fluid, dataVersion, cancel, progress);
+        Bands bands = bandsOption.bands(source, rig, fluid, dataVersion, SpreadScope.CHECK, cancel, progress);
         return new Answer(
-                () -> CheckText.write(answer), () -> CheckJson.write(answer), answer.warmup(), answer.anyFails());
+                () -> CheckText.write(answer, bands),
+                () -> CheckJson.write(answer, bands),
+                answer.warmup(),
+                answer.anyFails());
     }
 }

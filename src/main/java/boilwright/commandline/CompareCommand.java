@@ -108,6 +108,7 @@ final class CompareCommand extends RigCommand {
                 () -> CompareJson.write(answer),
                 () -> CompareText.csv(answer),
                 name -> HeatPicture.png(name, answer),
-                answer.recommendedId().isEmpty());
+                answer.recommendedId().isEmpty(),
+                false);
     }
 }

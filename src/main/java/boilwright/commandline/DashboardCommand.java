@@ -34,7 +34,10 @@ final class DashboardCommand implements Callable<Integer> {
     @Parameters(paramLabel = "RIG", arity = "0..1", description = "A rig file, or demo:NAME.", defaultValue = USUAL_RIG)
     private String rigName;
 
-    @Option(names = "--page", paramLabel = "P", description = "The page shown first: rig, heat, time, water or fluids.")
+    @Option(
+            names = "--page",
+            paramLabel = "P",
+            description = "The page shown first: rig, heat, time, water, vacuum or fluids.")
     private String page = PageName.RIG.id();
 
     @Option(names = "--size", paramLabel = "WxH", description = "Inner size in pixels, such as 1920x1080.")

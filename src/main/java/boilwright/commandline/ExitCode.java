@@ -2,9 +2,9 @@ package boilwright.commandline;
 
 /** What the number that the program ends with means. */
 final class ExitCode {
-    /** All margins hold or are tight. */
+    /** All margins hold or are tight; a record is decided. */
     static final int HOLDS = 0;
-    /** Some margin fails. */
+    /** Some margin fails; a record is undecided. */
     static final int FAILS = 1;
     /** The input or the way the program was called was refused. */
     static final int REFUSED = 2;

@@ -19,6 +19,9 @@ import boilwright.gasflow.Gas;
 import boilwright.numerics.CancelToken;
 import boilwright.numerics.ProgressSink;
 import boilwright.rig.Rig;
+import boilwright.spread.Spread;
+import boilwright.spread.SpreadAnswer;
+import boilwright.spread.SpreadPlan;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.Set;
@@ -84,6 +87,17 @@ enum ModelAnswers implements AnswerSource {
             CancelToken cancel,
             ProgressSink progress) {
         return VacuumQuestion.ask(rig, fluid, dataVersion, gas, lookS, cancel, progress);
+    }
+
+    @Override
+    public SpreadAnswer spread(
+            Rig rig,
+            WorkingFluid fluid,
+            String dataVersion,
+            SpreadPlan plan,
+            CancelToken cancel,
+            ProgressSink progress) {
+        return Spread.run(rig, fluid, dataVersion, plan, cancel, progress);
     }
 
     @Override

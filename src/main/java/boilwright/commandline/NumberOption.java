@@ -3,17 +3,36 @@ package boilwright.commandline;
 import boilwright.errors.InputRefusedException;
 import boilwright.errors.Message;
 import boilwright.errors.MessageKey;
+import boilwright.errors.SpreadMessage;
 import boilwright.units.Dimension;
 import boilwright.units.QuantityReader;
 import boilwright.units.QuantityWriter;
 import boilwright.units.Reading;
 
-/** Reads a quantity that stands on the command line and has a range. */
+/** Numbers on the command line that have a range. */
 final class NumberOption {
     private NumberOption() {}
 
     /**
-     * The quantity, SI.
+     * Looks whether a whole number makes sense.
+     *
+     * @param option name of the option, for messages
+     * @param value what was typed
+     * @throws InputRefusedException when it lies outside
+     */
+    static void require(String option, int value, int fewest, int most) {
+        if (value < fewest || value > most) {
+            throw new InputRefusedException(Message.of(
+                    SpreadMessage.SPREAD_NUMBER_OUTSIDE,
+                    option,
+                    Integer.toString(value),
+                    Integer.toString(fewest),
+                    Integer.toString(most)));
+        }
+    }
+
+    /**
+     * A quantity, SI.
      *
      * @param option name of the option, for messages
      * @param text what was typed

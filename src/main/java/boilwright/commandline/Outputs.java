@@ -54,7 +54,12 @@ final class Outputs {
         }
     }
 
-    /** Writes the files that were asked for, all or none. */
+    /**
+     * Writes the files that were asked for, all or none.
+     *
+     * @param table content of the file named after --csv
+     * @param picture content of the file named after --png
+     */
     void write(Supplier<String> table, Supplier<byte[]> picture) {
         Map<Path, byte[]> contents = new LinkedHashMap<>();
         csv.ifPresent(file -> contents.put(file, table.get().getBytes(StandardCharsets.UTF_8)));

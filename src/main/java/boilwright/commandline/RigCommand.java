@@ -57,19 +57,21 @@ abstract class RigCommand implements Callable<Integer> {
     /**
      * An answer in the forms in which it can be asked for.
      *
-     * @param text for people
+     * @param text for the person at the pump
      * @param json for other programs
-     * @param csv its table
-     * @param png its picture, from the rig's name
+     * @param csv what goes to the file named after --csv
+     * @param picture what goes to the file named after --png, by the name of the rig
      * @param anyFails whether some margin fails
+     * @param partial whether it was stopped on the way and still is an answer
      */
     record Answer(
             Supplier<String> text,
             Supplier<String> json,
             Supplier<String> csv,
-            Function<String, byte[]> png,
-            boolean anyFails) {
-        /** With the time line of a run as its table and with a picture of its own, if there is one, else of the run. */
+            Function<String, byte[]> picture,
+            boolean anyFails,
+            boolean partial) {
+        /** Of one run, with a picture of its own. */
         Answer(
                 Supplier<String> text,
                 Supplier<String> json,
@@ -80,11 +82,12 @@ abstract class RigCommand implements Callable<Integer> {
                     text,
                     json,
                     () -> SeriesCsv.write(run.series()),
-                    rig -> picture.map(Supplier::get).orElseGet(() -> RunPicture.png(rig, run)),
-                    anyFails);
+                    name -> picture.map(Supplier::get).orElseGet(() -> RunPicture.png(name, run)),
+                    anyFails,
+                    false);
         }
 
-        /** With the time line and the picture of a run. */
+        /** Of one run, which is drawn. */
         Answer(Supplier<String> text, Supplier<String> json, RunResult run, boolean anyFails) {
             this(text, json, run, Optional.empty(), anyFails);
         }
@@ -128,8 +131,11 @@ abstract class RigCommand implements Callable<Integer> {
         outputs.requireWritable();
         Answer answer = compute(rig, fluid, library.dataVersion());
         String printed = json ? answer.json().get() : answer.text().get();
-        outputs.write(answer.csv(), () -> answer.png().apply(rig.name()));
+        outputs.write(answer.csv(), () -> answer.picture().apply(rig.name()));
         terminal.answer(printed);
+        if (answer.partial()) {
+            return ExitCode.CANCELLED;
+        }
         return answer.anyFails() ? ExitCode.FAILS : ExitCode.HOLDS;
     }
 
@@ -144,7 +150,9 @@ abstract class RigCommand implements Callable<Integer> {
         } else {
             answer = answer(rig, fluid, dataVersion, cancel, ProgressSink.NONE);
         }
-        cancel.check();
+        if (!answer.partial()) {
+            cancel.check();
+        }
         return answer;
     }
 }

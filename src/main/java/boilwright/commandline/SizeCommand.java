@@ -49,6 +49,7 @@ final class SizeCommand extends RigCommand {
                 () -> SizeJson.write(answer),
                 () -> SizeText.csv(answer),
                 name -> HeatPicture.png(name, answer),
-                !answer.isEnough() || !answer.window().isOpen());
+                !answer.isEnough() || !answer.window().isOpen(),
+                false);
     }
 }

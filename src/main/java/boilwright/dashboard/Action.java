@@ -21,7 +21,8 @@ public enum Action {
     PAGE_HEAT(KeyCode.DIGIT2),
     PAGE_TIME(KeyCode.DIGIT3),
     PAGE_WATER(KeyCode.DIGIT4),
-    PAGE_FLUIDS(KeyCode.DIGIT5),
+    PAGE_VACUUM(KeyCode.DIGIT5),
+    PAGE_FLUIDS(KeyCode.DIGIT6),
     CLOSE(KeyCode.W);
 
     private final KeyCombination keys;

@@ -11,6 +11,9 @@ interface FileAsker {
     /** Which file with a fluid of the person's own to open. */
     Optional<Path> fluidToOpen();
 
+    /** Which record of a rise test to open. */
+    Optional<Path> recordToOpen();
+
     /** Where to save the rig. */
     Optional<Path> fileToSave(String suggestedName);
 }

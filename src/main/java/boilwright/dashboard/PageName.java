@@ -11,6 +11,7 @@ public enum PageName {
     HEAT("heat"),
     TIME("time"),
     WATER("water"),
+    VACUUM("vacuum"),
     FLUIDS("fluids");
 
     private final String id;

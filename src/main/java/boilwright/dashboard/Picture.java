@@ -102,6 +102,11 @@ final class Picture {
         }
 
         @Override
+        public Optional<Path> recordToOpen() {
+            return Optional.empty();
+        }
+
+        @Override
         public Optional<Path> fluidToOpen() {
             return Optional.empty();
         }

@@ -27,6 +27,12 @@ final class SystemDialogues implements FileAsker {
     }
 
     @Override
+    public Optional<Path> recordToOpen() {
+        return taken(chooser("frame.files.record", "frame.files.records", "*.csv", "*.txt")
+                .showOpenDialog(owner));
+    }
+
+    @Override
     public Optional<Path> fileToSave(String suggestedName) {
         FileChooser chooser = chooser("frame.files.save", "frame.files.rigs");
         chooser.setInitialFileName(suggestedName);
@@ -34,9 +40,13 @@ final class SystemDialogues implements FileAsker {
     }
 
     private FileChooser chooser(String title, String what) {
+        return chooser(title, what, "*.json");
+    }
+
+    private FileChooser chooser(String title, String what, String... endings) {
         FileChooser chooser = new FileChooser();
         chooser.setTitle(WindowText.say(title));
-        chooser.getExtensionFilters().add(new FileChooser.ExtensionFilter(WindowText.say(what), "*.json"));
+        chooser.getExtensionFilters().add(new FileChooser.ExtensionFilter(WindowText.say(what), endings));
         if (folder != null && folder.isDirectory()) {
             chooser.setInitialDirectory(folder);
         }

@@ -16,6 +16,7 @@ import boilwright.dashboard.session.RigFiles.Stored;
 import boilwright.dashboard.session.RigSession;
 import boilwright.dashboard.session.StateFolder;
 import boilwright.dashboard.text.WindowText;
+import boilwright.dashboard.vacuum.VacuumPage;
 import boilwright.dashboard.water.WaterPage;
 import boilwright.dashboard.work.Answering;
 import boilwright.dashboard.work.BackgroundWork;
@@ -97,6 +98,7 @@ final class Window {
             case HEAT -> new HeatPage(context, timeline, cursorS);
             case TIME -> new TimePage(context, timeline, cursorS);
             case WATER -> new WaterPage(context, work, timeline, cursorS);
+            case VACUUM -> new VacuumPage(context, work, asker::recordToOpen);
             case FLUIDS -> new FluidsPage(context, work, asker::fluidToOpen);
         };
     }

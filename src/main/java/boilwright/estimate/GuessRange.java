@@ -4,8 +4,12 @@ import boilwright.rig.Field;
 import boilwright.rig.FieldCatalogue;
 import boilwright.rig.Parameter;
 import boilwright.rig.Rig;
+import boilwright.rig.RigPaths;
 import boilwright.rig.file.RigEdit;
 import boilwright.units.Dimension;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
@@ -19,7 +23,7 @@ import java.util.OptionalDouble;
  * @param low least value believed, SI
  * @param high greatest value believed, SI
  */
-record GuessRange(String path, double value, double low, double high) {
+public record GuessRange(String path, double value, double low, double high) {
     /** Least and greatest over the guess; engineering judgement, from memory. */
     private static final Map<String, double[]> FACTORS = Map.ofEntries(
             Map.entry("stages[].throatGap", new double[] {0.5, 2}),
@@ -55,7 +59,7 @@ record GuessRange(String path, double value, double low, double high) {
     private static final double BLACK = 0.98;
 
     /** The range of one field; empty when it is no quantity that the rig has, or has no range. */
-    static Optional<GuessRange> of(Rig rig, String path) {
+    public static Optional<GuessRange> of(Rig rig, String path) {
         OptionalDouble value = RigEdit.value(rig, path);
         if (value.isEmpty()) {
             return Optional.empty();
@@ -65,6 +69,22 @@ record GuessRange(String path, double value, double low, double high) {
         double low = Math.max(field.allowedLow(), ends[0]);
         double high = Math.min(field.allowedHigh(), ends[1]);
         return low < high ? Optional.of(new GuessRange(path, value.getAsDouble(), low, high)) : Optional.empty();
+    }
+
+    /**
+     * The ranges of all guessed quantities of a rig, in the order of the file. Marked fields of all entries of a list (all throat gaps,
+     * say) rest on one guess and stand together under the path with {@code []}.
+     */
+    public static Map<String, List<GuessRange>> groups(Rig rig) {
+        Map<String, List<GuessRange>> groups = new LinkedHashMap<>();
+        RigPaths.of(rig).stream()
+                .filter(rig.guesses()::contains)
+                .map(path -> of(rig, path))
+                .flatMap(Optional::stream)
+                .forEach(
+                        range -> groups.computeIfAbsent(FieldCatalogue.general(range.path()), path -> new ArrayList<>())
+                                .add(range));
+        return groups;
     }
 
     private static double[] ends(Rig rig, Field field, double value) {

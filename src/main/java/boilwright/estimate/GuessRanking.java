@@ -9,7 +9,6 @@ import boilwright.numerics.ProgressSink;
 import boilwright.rig.FieldCatalogue;
 import boilwright.rig.ParameterValues;
 import boilwright.rig.Rig;
-import boilwright.rig.RigPaths;
 import boilwright.rig.file.RigEdit;
 import boilwright.thermal.NeededState;
 import boilwright.thermal.SteadySolver;
@@ -59,7 +58,7 @@ public final class GuessRanking {
         }
         GuessRanking ranking = new GuessRanking(rig, RigEstimator.tables(fluid));
         List<RankedGuess> ranked = new ArrayList<>();
-        Map<String, List<GuessRange>> groups = ranking.groups();
+        Map<String, List<GuessRange>> groups = GuessRange.groups(rig);
         for (Map.Entry<String, List<GuessRange>> group : groups.entrySet()) {
             cancel.check();
             progress.progress((double) ranked.size() / groups.size(), "moving each guess");
@@ -114,19 +113,6 @@ public final class GuessRanking {
     private static String quantity(RankedGuess guess, double si) {
         String unit = FieldCatalogue.find(guess.path()).orElseThrow().unit();
         return QuantityWriter.write(si, UnitTable.find(unit, guess.dimension()).orElseThrow());
-    }
-
-    /** Fields that are moved together, in the order of the file. */
-    private Map<String, List<GuessRange>> groups() {
-        Map<String, List<GuessRange>> groups = new LinkedHashMap<>();
-        RigPaths.of(rig).stream()
-                .filter(rig.guesses()::contains)
-                .map(path -> GuessRange.of(rig, path))
-                .flatMap(Optional::stream)
-                .forEach(
-                        range -> groups.computeIfAbsent(FieldCatalogue.general(range.path()), path -> new ArrayList<>())
-                                .add(range));
-        return groups;
     }
 
     private RankedGuess ranked(String general, List<GuessRange> ranges) {

@@ -1,6 +1,7 @@
 package boilwright.report;
 
 import boilwright.answers.CheckAnswer;
+import boilwright.spread.Bands;
 import boilwright.thermal.NeededState;
 import boilwright.thermal.StageState;
 import boilwright.thermal.SteadyState;
@@ -14,6 +15,11 @@ public final class CheckJson {
 
     /** The whole object as text, the same for the same answer. */
     public static String write(CheckAnswer answer) {
+        return write(answer, Bands.NONE);
+    }
+
+    /** With how far margins and events spread. */
+    public static String write(CheckAnswer answer, Bands bands) {
         JsonTree json = new JsonTree();
         json.put("format", JsonParts.FORMAT)
                 .put("rig", answer.rig().name())
@@ -23,8 +29,8 @@ public final class CheckJson {
         steady(json.object("steady"), answer.steady(), answer.needed());
         needed(json.object("needed"), answer.needed());
         JsonParts.run(json, answer.warmup());
-        JsonParts.events(json, answer.warmup().events());
-        JsonParts.margins(json, answer.margins());
+        JsonParts.events(json, answer.warmup().events(), bands);
+        JsonParts.margins(json, answer.margins(), bands);
         JsonParts.ending(
                 json,
                 answer.cautions(),
@@ -32,6 +38,9 @@ public final class CheckJson {
                 answer.parameters(),
                 answer.programVersion(),
                 answer.dataVersion());
+        if (!bands.isEmpty()) {
+            json.put("spreadSamples", bands.samples());
+        }
         return json.text();
     }
 

@@ -1,6 +1,7 @@
 package boilwright.report;
 
 import boilwright.answers.CheckAnswer;
+import boilwright.spread.Bands;
 import boilwright.thermal.NeededState;
 import boilwright.thermal.StageState;
 import boilwright.thermal.SteadyState;
@@ -15,13 +16,19 @@ public final class CheckText {
 
     /** The whole page: verdict, margins, time line, jets, heat, assumptions, cautions. */
     public static String write(CheckAnswer answer) {
+        return write(answer, Bands.NONE);
+    }
+
+    /** With how far margins and events spread. */
+    public static String write(CheckAnswer answer, Bands bands) {
         Page page = new Page();
         Sections.opening(page, answer.rig().name(), answer.fluidTitle(), answer.verdict());
-        Sections.margins(page, answer.margins());
+        Sections.margins(page, answer.margins(), bands);
         Sections.timeLine(
                 page,
                 "Warm-up from cold, h:mm:ss after the foreline is pumped down",
-                answer.warmup().events());
+                answer.warmup().events(),
+                bands);
         jets(page, answer.steady());
         heat(page, answer.steady(), answer.needed());
         conditions(page, answer.steady());

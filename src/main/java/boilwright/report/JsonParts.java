@@ -3,10 +3,15 @@ package boilwright.report;
 import boilwright.answers.Margin;
 import boilwright.rig.Parameter;
 import boilwright.rig.ParameterValues;
+import boilwright.spread.Band;
+import boilwright.spread.Bands;
+import boilwright.spread.Chance;
+import boilwright.spread.EventKey;
 import boilwright.thermal.EnergyBalance;
 import boilwright.thermal.RunResult;
 import boilwright.thermal.TimeEvent;
 import java.util.List;
+import java.util.OptionalDouble;
 
 /** The parts that the JSON of every answer has in common. Keys are only ever added, never renamed or removed. */
 final class JsonParts {
@@ -30,20 +35,49 @@ final class JsonParts {
     }
 
     static void events(JsonTree json, List<TimeEvent> events) {
+        events(json, events, Bands.NONE);
+    }
+
+    /** With the band of each time, where there is one. */
+    static void events(JsonTree json, List<TimeEvent> events, Bands bands) {
         JsonTree.Rows rows = json.rows("events");
-        for (TimeEvent event : events) {
-            rows.add()
+        List<EventKey> keys = EventKey.of(events);
+        for (int i = 0; i < events.size(); i++) {
+            TimeEvent event = events.get(i);
+            JsonTree row = rows.add()
                     .put("id", event.id())
                     .putTextOrNull("stage", event.stage())
                     .put("timeS", event.timeS())
                     .put("reason", event.reason());
+            bands.event(keys.get(i)).ifPresent(band -> {
+                band(row, "timeS", band.timeS());
+                chance(row, "chanceOfNever", band.never());
+            });
         }
     }
 
+    /** Low, median and high of a value under keys that begin with its own and say which. */
+    static void band(JsonTree json, String key, Band band) {
+        json.put(key + "Low", band.low()).put(key + "Median", band.median()).put(key + "High", band.high());
+    }
+
+    /** A share of samples with its error; null where it could not be told in any. */
+    static void chance(JsonTree json, String key, Chance chance) {
+        boolean known = chance.isKnown();
+        json.put(key, known ? OptionalDouble.of(chance.share()) : OptionalDouble.empty())
+                .put(key + "Low", known ? OptionalDouble.of(chance.low()) : OptionalDouble.empty())
+                .put(key + "High", known ? OptionalDouble.of(chance.high()) : OptionalDouble.empty());
+    }
+
     static void margins(JsonTree json, List<Margin> margins) {
+        margins(json, margins, Bands.NONE);
+    }
+
+    /** With the band of each, where there is one. */
+    static void margins(JsonTree json, List<Margin> margins, Bands bands) {
         JsonTree.Rows rows = json.rows("margins");
         for (Margin margin : margins) {
-            rows.add()
+            JsonTree row = rows.add()
                     .put("id", margin.id())
                     .put("title", margin.title())
                     .put("side", margin.side().id())
@@ -54,6 +88,11 @@ final class JsonParts {
                     .put("status", margin.status().id())
                     .put("basis", margin.basis())
                     .putTextOrNull("cure", margin.cure());
+            bands.margin(margin.id()).ifPresent(band -> {
+                band(row, "value", band.value());
+                band(row, "ratio", band.ratio());
+                chance(row, "chanceOfFailing", band.failing());
+            });
         }
     }
 

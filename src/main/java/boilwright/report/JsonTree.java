@@ -44,6 +44,11 @@ final class JsonTree {
         return this;
     }
 
+    JsonTree put(String key, long value) {
+        node.put(key, value);
+        return this;
+    }
+
     JsonTree put(String key, boolean value) {
         node.put(key, value);
         return this;
@@ -74,6 +79,11 @@ final class JsonTree {
     /** Text, or null when there is none. */
     JsonTree putTextOrNull(String key, String value) {
         return value.isEmpty() ? putNull(key) : put(key, value);
+    }
+
+    /** No object under this key. */
+    JsonTree nothing(String key) {
+        return putNull(key);
     }
 
     /** A new object under this key. */

@@ -1,6 +1,9 @@
 package boilwright.report;
 
 import boilwright.answers.Margin;
+import boilwright.spread.Bands;
+import boilwright.spread.EventKey;
+import boilwright.spread.Percent;
 import boilwright.thermal.EnergyBalance;
 import boilwright.thermal.TimeEvent;
 import boilwright.units.Dimension;
@@ -9,6 +12,7 @@ import java.util.Collection;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /** The sections that several reports have in common. */
@@ -26,15 +30,39 @@ final class Sections {
 
     /** The ledger of margins, in the order given. */
     static void margins(Page page, List<Margin> margins) {
+        margins(page, margins, Bands.NONE);
+    }
+
+    /** The ledger of margins with how far each spreads. */
+    static void margins(Page page, List<Margin> margins, Bands bands) {
         if (margins.isEmpty()) {
             return;
         }
         page.heading("Margins, worst first");
         page.line("x fails   ^ tight   ? unknown   o holds       (1.00 is at the limit, below it fails)");
+        if (!bands.isEmpty()) {
+            page.line("Spread: 10 to 90 % of " + bands.samples() + " samples of what is uncertain");
+        }
         for (Margin margin : margins) {
             page.gap();
             margin(page, margin);
+            bands.margin(margin.id()).ifPresent(band -> band(page, margin, band));
         }
+    }
+
+    private static void band(Page page, Margin margin, Bands.MarginBand band) {
+        if (band.value().isEmpty() || !band.failing().isKnown()) {
+            return;
+        }
+        String indent = " ".repeat(UNDER_MARGIN);
+        page.paragraph(
+                indent + "Spread: ",
+                UNDER_MARGIN,
+                figure(band.value().low(), margin.id(), margin.dimension(), "") + " to "
+                        + figure(band.value().high(), margin.id(), margin.dimension(), "") + ", ratio "
+                        + ratio(band.ratio().low().orElseThrow()) + " to "
+                        + ratio(band.ratio().high().orElseThrow()) + "; fails in "
+                        + Percent.of(band.failing().share()) + ".");
     }
 
     private static void margin(Page page, Margin margin) {
@@ -57,17 +85,36 @@ final class Sections {
 
     /** What happens when; what does not happen comes with its reason. */
     static void timeLine(Page page, String heading, List<TimeEvent> events) {
+        timeLine(page, heading, events, Bands.NONE);
+    }
+
+    /** What happens when, with how far each time spreads. */
+    static void timeLine(Page page, String heading, List<TimeEvent> events, Bands bands) {
         page.heading(heading);
-        for (TimeEvent event : events) {
+        if (!bands.isEmpty()) {
+            page.line("In brackets: 10 to 90 % of " + bands.samples() + " samples.");
+        }
+        List<EventKey> keys = EventKey.of(events);
+        for (int i = 0; i < events.size(); i++) {
+            TimeEvent event = events.get(i);
+            Optional<Bands.EventBand> band = bands.event(keys.get(i));
             String when =
                     event.timeS().isPresent() ? EventWords.clock(event.timeS().getAsDouble()) : "never";
-            String what = "  " + Page.right(when, 8) + "  " + EventWords.title(event);
+            String spread = band.map(b -> " (" + clock(b.timeS().low()) + " to "
+                            + clock(b.timeS().high()) + ")")
+                    .orElse("");
+            String what = "  " + Page.right(when, 8) + "  " + EventWords.title(event) + spread;
             if (event.reason().isEmpty()) {
                 page.line(what);
             } else {
                 page.paragraph(Page.left(what, 44) + "  ", 46, event.reason());
             }
         }
+    }
+
+    /** A time, or that it never comes. */
+    static String clock(OptionalDouble seconds) {
+        return seconds.isPresent() ? EventWords.clock(seconds.getAsDouble()) : "never";
     }
 
     /** Where the energy of a run went. */
@@ -114,17 +161,21 @@ final class Sections {
         return QuantityWriter.writeAuto(si, dimension);
     }
 
-    /** Plain numbers stay plain in the ledger: a Mach number or a ratio is no percentage. */
     private static String figure(OptionalDouble si, Margin margin, String absent) {
+        return figure(si, margin.id(), margin.dimension(), absent);
+    }
+
+    /** A margin's figure. Plain numbers stay plain in the ledger: a Mach number or a ratio is no percentage. */
+    static String figure(OptionalDouble si, String marginId, Dimension dimension, String absent) {
         if (si.isEmpty()) {
             return absent;
         }
         double value = si.getAsDouble();
-        if (margin.dimension() == Dimension.FRACTION) {
+        if (dimension == Dimension.FRACTION) {
             // counts of jets are whole, Mach numbers and shares are not
-            return margin.id().equals("jets") ? Long.toString(Math.round(value)) : threeFigures(value);
+            return marginId.equals("jets") ? Long.toString(Math.round(value)) : threeFigures(value);
         }
-        return quantity(value, margin.dimension());
+        return quantity(value, dimension);
     }
 
     /** A share of what went in, for closures. */

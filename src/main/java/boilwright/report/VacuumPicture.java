@@ -35,6 +35,8 @@ public final class VacuumPicture {
         data.addSeries("pump inlet", points(line.timeS(), line.inletPa()));
         data.addSeries("foreline", points(line.timeS(), line.forelinePa()));
         XYLineAndShapeRenderer renderer = new XYLineAndShapeRenderer(true, false);
+        // else dashes begin anew at every point
+        renderer.setDrawSeriesLineAsPath(true);
         for (int i = 0; i < DASHES.length; i++) {
             renderer.setSeriesPaint(i, i == 0 ? Color.BLACK : Color.DARK_GRAY);
             renderer.setSeriesStroke(

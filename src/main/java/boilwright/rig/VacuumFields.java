@@ -127,12 +127,12 @@ final class VacuumFields {
                 .only(TUBE, HOSE, ELBOW, REDUCER, VALVE)
                 .quantity("length", LENGTH, "mm", 0, 100, 2e-3, 15)
                 .only(REDUCER)
-                .quantity("outletDiameter", LENGTH, "mm", 1e-4, 3, 8e-4, 0.8)
+                .quantity("outletDiameter", LENGTH, "mm", 1e-4, 3, 1.2e-3, 0.9)
                 .only(ELBOW)
                 .quantityFrom("bends of which figures exist", "angle", ANGLE, "deg", 0, STEEPEST, 0, STEEPEST)
                 .only(COIL, CHEVRON, LOUVRE)
                 .quantity("vaneDepth", LENGTH, "mm", 5e-4, 1, 2e-3, 0.2)
-                .quantity("vanePitch", LENGTH, "mm", 5e-4, 1, 2e-3, 0.3)
+                .quantity("vanePitch", LENGTH, "mm", 5e-4, 1, 1e-3, 0.2)
                 .quantityFrom(
                         "baffles of which figures exist",
                         "vaneAngle",

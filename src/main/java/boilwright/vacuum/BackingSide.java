@@ -15,7 +15,7 @@ import java.util.function.DoubleUnaryOperator;
 public final class BackingSide {
     private static final double LEAST_FLOW = 1e-8;
     /** Entries of the table. */
-    private static final int ENTRIES = 400;
+    private static final int ENTRIES = 160;
     /** Highest pressure at the backing pump in the table, Pa. */
     private static final double HIGHEST_PA = 2e5;
 

@@ -28,13 +28,14 @@ public final class PumpDown {
 
     private static final double LONGEST_ROUGHING_S = 24 * 3600;
     private static final double BALANCE_LIMIT = 1e-3;
-    private static final double RELATIVE = 1e-6;
-    private static final double LOG_TOLERANCE = 1e-5;
+    private static final double RELATIVE = 2e-5;
+    private static final double LOG_TOLERANCE = 2e-5;
 
     private final PumpLine ways;
     private final JetTimeline jets;
     private final CancelToken cancel;
     private final GasHistory gas;
+    private final DoubleUnaryOperator foreline;
     private final PumpEnd end;
     private final double volume;
     private final VacuumRecorder record = new VacuumRecorder();
@@ -47,7 +48,8 @@ public final class PumpDown {
         this.cancel = cancel;
         volume = ways.side.chamber().volumeM3();
         gas = new GasHistory(ways, ways.side.chamber().sinceAirS() + lastS + 2 * LONGEST_ROUGHING_S);
-        end = new PumpEnd(ways.backing.quick(), ways.throughPump);
+        foreline = ways.backing.quick();
+        end = new PumpEnd(foreline, ways.throughPump);
     }
 
     /**
@@ -174,10 +176,9 @@ public final class PumpDown {
     private DoubleBinaryOperator forelineOf(ChamberSystem system) {
         boolean around = system.line().conductance.length != ways.line.count()
                 || !ways.side.roughing().isEmpty();
-        DoubleUnaryOperator quick = ways.backing.quick();
         // while the backing pump roughs the chamber the foreline is shut and only the oil's gas collects: taken as at
         // rest
-        return (t, flow) -> quick.applyAsDouble((around && !crossed ? ways.backing.restingLoad() : flow)
+        return (t, flow) -> foreline.applyAsDouble((around && !crossed ? ways.backing.restingLoad() : flow)
                 + jets.at(Math.max(0, t)).gasOfOil());
     }
 

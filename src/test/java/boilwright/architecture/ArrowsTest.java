@@ -57,6 +57,8 @@ class ArrowsTest {
             .definedBy("boilwright.dashboard..")
             .layer("report")
             .definedBy("boilwright.report..")
+            .layer("spread")
+            .definedBy("boilwright.spread..")
             .layer("choice")
             .definedBy("boilwright.choice..")
             .layer("answers")
@@ -69,6 +71,8 @@ class ArrowsTest {
             .definedBy("boilwright.water..")
             .layer("vacuum")
             .definedBy("boilwright.vacuum..")
+            .layer("rise")
+            .definedBy("boilwright.rise..")
             .layer("heattransfer")
             .definedBy("boilwright.heattransfer..")
             .layer("gasflow")
@@ -91,18 +95,24 @@ class ArrowsTest {
             .mayOnlyBeAccessedByLayers("commandline")
             .whereLayer("report")
             .mayOnlyBeAccessedByLayers("dashboard", "commandline")
+            .whereLayer("spread")
+            .mayOnlyBeAccessedByLayers("report", "dashboard", "commandline")
             .whereLayer("choice")
             .mayOnlyBeAccessedByLayers("report", "dashboard", "commandline")
             .whereLayer("answers")
-            .mayOnlyBeAccessedByLayers("choice", "report", "dashboard", "commandline")
+            .mayOnlyBeAccessedByLayers("choice", "spread", "report", "dashboard", "commandline")
             .whereLayer("estimate")
-            .mayOnlyBeAccessedByLayers("choice", "answers", "report", "dashboard", "commandline")
+            .mayOnlyBeAccessedByLayers("choice", "answers", "spread", "report", "dashboard", "commandline")
             .whereLayer("thermal")
-            .mayOnlyBeAccessedByLayers("estimate", "choice", "answers", "report", "dashboard", "commandline")
+            .mayOnlyBeAccessedByLayers("estimate", "choice", "answers", "spread", "report", "dashboard", "commandline")
             .whereLayer("water")
-            .mayOnlyBeAccessedByLayers("thermal", "estimate", "choice", "answers", "report", "dashboard", "commandline")
+            .mayOnlyBeAccessedByLayers(
+                    "thermal", "estimate", "choice", "answers", "spread", "report", "dashboard", "commandline")
             .whereLayer("vacuum")
-            .mayOnlyBeAccessedByLayers("thermal", "estimate", "choice", "answers", "report", "dashboard", "commandline")
+            .mayOnlyBeAccessedByLayers(
+                    "thermal", "estimate", "choice", "answers", "spread", "report", "dashboard", "commandline")
+            .whereLayer("rise")
+            .mayOnlyBeAccessedByLayers("report", "dashboard", "commandline")
             .whereLayer("heattransfer")
             .mayOnlyBeAccessedByLayers("water", "thermal", "choice", "answers")
             .whereLayer("gasflow")
@@ -118,7 +128,7 @@ class ArrowsTest {
                     "dashboard",
                     "commandline")
             .whereLayer("rigfile")
-            .mayOnlyBeAccessedByLayers("estimate", "report", "dashboard", "commandline")
+            .mayOnlyBeAccessedByLayers("estimate", "spread", "report", "dashboard", "commandline")
             .whereLayer("rig")
             .mayOnlyBeAccessedByLayers(
                     "rigfile",
@@ -128,6 +138,7 @@ class ArrowsTest {
                     "thermal",
                     "choice",
                     "answers",
+                    "spread",
                     "report",
                     "dashboard",
                     "commandline")
@@ -154,6 +165,7 @@ class ArrowsTest {
                     "estimate",
                     "choice",
                     "answers",
+                    "spread",
                     "report",
                     "dashboard",
                     "commandline")
@@ -164,15 +176,18 @@ class ArrowsTest {
                     "gasflow",
                     "water",
                     "vacuum",
+                    "rise",
                     "thermal",
                     "estimate",
                     "choice",
                     "answers",
+                    "spread",
                     "report",
                     "dashboard",
                     "commandline")
             .whereLayer("files")
-            .mayOnlyBeAccessedByLayers("fluid", "rigfile", "choice", "answers", "report", "dashboard", "commandline")
+            .mayOnlyBeAccessedByLayers(
+                    "fluid", "rigfile", "rise", "choice", "answers", "spread", "report", "dashboard", "commandline")
             .because("each package can then be read, tested and replaced knowing only what lies below it");
 
     static final ArchRule ERRORS_KNOW_NOTHING = noClasses()
@@ -193,6 +208,19 @@ class ArrowsTest {
                             "boilwright.numerics..",
                             "boilwright.errors..")))
             .because("they know nothing of pumps and can be understood alone");
+
+    static final ArchRule A_RISE_TEST_NEEDS_NO_RIG = classes()
+            .that()
+            .resideInAPackage("boilwright.rise..")
+            .should()
+            .onlyDependOnClassesThat(not(resideInAPackage("boilwright.."))
+                    .or(resideInAnyPackage(
+                            "boilwright.rise..",
+                            "boilwright.numerics..",
+                            "boilwright.units..",
+                            "boilwright.files..",
+                            "boilwright.errors..")))
+            .because("a record says what it says of any chamber");
 
     static final ArchRule NO_CYCLES = slices().matching("boilwright.(**)")
             .should()

@@ -56,7 +56,8 @@ class DashboardCommandTest {
 
     @Test
     void saysWhichPagesSizesAndThemesThereAre() {
-        assertThat(run("dashboard", "--page", "tmie").err()).contains("\"tmie\"", "rig, heat, time, water, fluids");
+        assertThat(run("dashboard", "--page", "tmie").err())
+                .contains("\"tmie\"", "rig, heat, time, water, vacuum, fluids");
         assertThat(run("dashboard", "--size", "big").err()).contains("\"big\"", "1920x1080", "800x600", "7680x4320");
         assertThat(run("dashboard", "--theme", "blue").err()).contains("\"blue\"", "light, dark");
     }

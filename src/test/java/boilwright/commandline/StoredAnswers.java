@@ -15,6 +15,8 @@ import boilwright.numerics.CancelToken;
 import boilwright.numerics.ProgressSink;
 import boilwright.report.Samples;
 import boilwright.rig.Rig;
+import boilwright.spread.SpreadAnswer;
+import boilwright.spread.SpreadPlan;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -25,6 +27,8 @@ final class StoredAnswers implements AnswerSource {
     private final Margin.Status heat;
     private final Throwable fault;
     private int asked;
+    private CancelToken stopped = new CancelToken();
+    private double stopAt = Double.POSITIVE_INFINITY;
 
     private StoredAnswers(Margin.Status heat, Throwable fault) {
         this.heat = heat;
@@ -39,6 +43,13 @@ final class StoredAnswers implements AnswerSource {
     /** No answers: this is thrown. */
     static StoredAnswers failing(Throwable fault) {
         return new StoredAnswers(Margin.Status.HOLDS, fault);
+    }
+
+    /** Has this token raised when an uncertainty run has come this far. */
+    StoredAnswers stopping(CancelToken cancel, double share) {
+        stopped = cancel;
+        stopAt = share;
+        return this;
     }
 
     /** How many questions were asked. */
@@ -110,6 +121,23 @@ final class StoredAnswers implements AnswerSource {
             ProgressSink progress) {
         ask();
         return ModelAnswers.INSTANCE.vacuum(rig, fluid, dataVersion, gas, lookS, cancel, progress);
+    }
+
+    @Override
+    public SpreadAnswer spread(
+            Rig rig,
+            WorkingFluid fluid,
+            String dataVersion,
+            SpreadPlan plan,
+            CancelToken cancel,
+            ProgressSink progress) {
+        ask();
+        return ModelAnswers.INSTANCE.spread(rig, fluid, dataVersion, plan, cancel, (share, phase) -> {
+            progress.progress(share, phase);
+            if (share >= stopAt) {
+                stopped.cancel();
+            }
+        });
     }
 
     @Override

@@ -200,6 +200,11 @@ final class OpenWindow implements FileAsker {
     }
 
     @Override
+    public Optional<Path> recordToOpen() {
+        return fileToOpen();
+    }
+
+    @Override
     public Optional<Path> fluidToOpen() {
         return fileToOpen();
     }

@@ -201,7 +201,7 @@ class WindowPagesTest extends AtTheWindow {
         assertThat(open.window().frame().pageProperty().get()).isEqualTo(PageName.RIG);
         open.onWindowsThread(() -> open.find("page-rig", Node.class).requestFocus());
         Set<String> reached = new LinkedHashSet<>();
-        for (int i = 0; i < 60; i++) {
+        for (int i = 0; i < 64; i++) {
             robot.push(KeyCode.TAB);
             for (Node node = open.window().scene().getFocusOwner(); node != null; node = node.getParent()) {
                 if (node.getId() != null) {
@@ -218,7 +218,7 @@ class WindowPagesTest extends AtTheWindow {
                         "charge",
                         "cooling.supply.kind",
                         "cooling.supply.staticPressure",
-                        "foreline.pressure",
+                        "foreline.kind",
                         "room.temperature",
                         "part-boiler",
                         "action-theme",

@@ -17,7 +17,9 @@ class MessageBundleTest {
     private static final ResourceBundle TEXT = ResourceBundle.getBundle("boilwright.text.messages", Locale.ROOT);
 
     static Stream<MessageId> keys() {
-        return Stream.<MessageId[]>of(MessageKey.values(), GasMessage.values()).flatMap(Stream::of);
+        return Stream.<MessageId[]>of(
+                        MessageKey.values(), GasMessage.values(), RiseMessage.values(), SpreadMessage.values())
+                .flatMap(Stream::of);
     }
 
     @Test

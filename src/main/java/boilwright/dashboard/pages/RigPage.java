@@ -18,6 +18,8 @@ import javafx.scene.layout.VBox;
 
 /** The rig to edit: first what is turned and changed at the bench, then every other field, part by part. */
 public final class RigPage extends ScrollPane {
+    private static final String FORELINE_KIND = "foreline.kind";
+    private static final String FORELINE_PRESSURE = "foreline.pressure";
     /** What stands at the top, and therefore not again in the plain form. */
     private static final Set<String> AT_THE_TOP = atTheTop(
             "name",
@@ -27,7 +29,8 @@ public final class RigPage extends ScrollPane {
             "heatSource.kind",
             "heatSource.ratedPower",
             "schedule[]",
-            "foreline.pressure",
+            FORELINE_KIND,
+            FORELINE_PRESSURE,
             "room.temperature");
 
     private static Set<String> atTheTop(String... paths) {
@@ -62,7 +65,7 @@ public final class RigPage extends ScrollPane {
         heat.getChildren().addAll(levels, schedule, heatCautions);
         section("pages.rig.fluid", "fluid", "charge").getChildren().add(fluidCautions);
         section("pages.rig.cooling").getChildren().addAll(supply, waterCautions);
-        section("pages.rig.around", "foreline.pressure", "room.temperature");
+        section("pages.rig.around", FORELINE_KIND, FORELINE_PRESSURE, "room.temperature");
         Label more = new Label(WindowText.say("pages.rig.more"));
         more.getStyleClass().add("section-title");
         all.getChildren().add(more);
@@ -74,6 +77,9 @@ public final class RigPage extends ScrollPane {
                 "body",
                 "topCap",
                 "cooling",
+                "foreline",
+                "vacuum",
+                "protection",
                 "room",
                 "limits",
                 "parameters")) {
@@ -119,6 +125,11 @@ public final class RigPage extends ScrollPane {
     private void show(Rig rig) {
         RigFields fields = RigFields.of(rig);
         rows.forEach(row -> row.show(fields));
+        // a backing pump has no given pressure
+        rows.stream().filter(row -> row.path().equals(FORELINE_PRESSURE)).forEach(row -> {
+            row.setVisible(fields.has(FORELINE_PRESSURE));
+            row.setManaged(row.isVisible());
+        });
         schedule.show(fields);
         supply.show(fields);
         parts.forEach((pane, form) -> {

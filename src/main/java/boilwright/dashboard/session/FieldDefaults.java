@@ -2,6 +2,7 @@ package boilwright.dashboard.session;
 
 import boilwright.rig.Field;
 import boilwright.rig.FieldCatalogue;
+import boilwright.rig.GasSide;
 import boilwright.units.Dimension;
 import boilwright.units.UnitSpelling;
 import boilwright.units.UnitTable;
@@ -9,6 +10,7 @@ import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /** Values to start from when a part or a field is added to a rig: the middle of what is usual, to be changed by the person. */
 public final class FieldDefaults {
@@ -44,10 +46,24 @@ public final class FieldDefaults {
                         : fields.with(path, typical(field));
             case CHOICE -> fields.with(path, field.choices().get(0));
             case TEXT -> text(fields, path);
-            case TEXT_LIST -> fields.with(path, uncovered(fields));
-            case LIST -> path.equals(CAPACITY_TABLE) ? ChillerFields.withTable(fields) : fields;
+            case TEXT_LIST ->
+                fields.with(path, path.equals("protection.battery.keeps") ? List.of("water") : uncovered(fields));
+            case LIST -> list(fields, path, field);
             default -> required(fields, path, "");
         };
+    }
+
+    private static RigFields list(RigFields fields, String path, Field field) {
+        if (path.equals(CAPACITY_TABLE)) {
+            return ChillerFields.withTable(fields);
+        }
+        boolean gas = path.startsWith("vacuum.") || path.startsWith("foreline.") || path.startsWith("protection.");
+        if (!gas) {
+            return fields;
+        }
+        // a list that may be empty begins so; one that must not, with one entry of usual values
+        RigFields begun = fields.with(path, List.of());
+        return field.allowedLow() < 1 ? begun : required(begun.appended(path), path + "[0]", "");
     }
 
     /** Whether a person is offered to add a field that a rig does not have: one offer for what comes together. */
@@ -61,8 +77,35 @@ public final class FieldDefaults {
         return !FieldCatalogue.find(path).orElseThrow().required() && !ChillerFields.isNeeded(path);
     }
 
+    /** Words to start from on the gas side: a piece's name that no other has, a material, a place of the gauge. */
+    private static Optional<String> ofGasSide(RigFields fields, String path) {
+        String name = path.substring(path.lastIndexOf('.') + 1);
+        if (path.startsWith("vacuum.gauge")) {
+            return Optional.of(GasSide.Gauge.AT_CHAMBER);
+        }
+        boolean gas = path.startsWith("vacuum.") || path.startsWith("foreline.");
+        if (gas && name.equals("material")) {
+            return Optional.of(path.contains(".seals[") ? "fkm" : "stainless-steel");
+        }
+        if (!gas || !name.equals("name")) {
+            return Optional.empty();
+        }
+        List<String> names = new ArrayList<>();
+        for (String list : List.of("vacuum.line", "vacuum.roughing", "foreline.line")) {
+            for (int i = 0; i < fields.count(list); i++) {
+                names.add(fields.text(list + "[" + i + "].name").orElse(""));
+            }
+        }
+        String entry = path.substring(0, path.lastIndexOf('.'));
+        return Optional.of(free(names, fields.text(entry + ".kind").orElse("piece")));
+    }
+
     /** A name of an element that no other has; two branches where one begins; else an empty text. */
     private static RigFields text(RigFields fields, String path) {
+        Optional<String> gas = ofGasSide(fields, path);
+        if (gas.isPresent()) {
+            return fields.with(path, gas.get());
+        }
         boolean ofElement = path.startsWith(ELEMENTS + "[");
         if (ofElement && path.endsWith(".branch")) {
             return Branches.begun(fields, path);
@@ -146,6 +189,7 @@ public final class FieldDefaults {
         return switch (list) {
             case "schedule" -> later(more, entry, next, list + "[" + (index + 2) + "]");
             case "stages" -> between(more, index);
+            case "vacuum.line", "vacuum.roughing", "foreline.line" -> text(more, next + ".name");
             case ELEMENTS -> more.without(next + ".name");
             default -> more;
         };

@@ -1,0 +1,119 @@
+package boilwright.commandline;
+
+import boilwright.errors.InputRefusedException;
+import boilwright.errors.Message;
+import boilwright.errors.SpreadMessage;
+import boilwright.fluid.WorkingFluid;
+import boilwright.numerics.CancelToken;
+import boilwright.numerics.ProgressSink;
+import boilwright.report.SpreadCsv;
+import boilwright.report.SpreadJson;
+import boilwright.report.SpreadPicture;
+import boilwright.report.SpreadText;
+import boilwright.rig.Rig;
+import boilwright.spread.SpreadAnswer;
+import boilwright.spread.SpreadPlan;
+import boilwright.spread.SpreadScope;
+import boilwright.units.Dimension;
+import boilwright.units.QuantityWriter;
+import java.util.List;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+
+/** How sure the answers for a rig are. */
+@Command(
+        name = "spread",
+        description =
+                "How sure are the answers: bands and chances over many samples of what is uncertain, and what to measure first."
+                        + " --csv writes bands and shares, --png draws the bands. Stopped early, it answers from the samples done.",
+        sortOptions = false)
+final class SpreadCommand extends RigCommand {
+    /** More samples than this take minutes. */
+    private static final int MANY_AT_REST = 50_000;
+
+    private static final int MANY_THROUGH_TIME = 5000;
+    /** Samples from which the time for all of them is told. */
+    private static final int TRIED_AT_REST = 500;
+
+    private static final int TRIED_THROUGH_TIME = 50;
+
+    private final AnswerSource source;
+
+    @Option(names = "--runs", paramLabel = "N", description = "Number of samples; 1000 unless given.")
+    private int runs = 1000;
+
+    @Option(
+            names = "--seed",
+            paramLabel = "S",
+            description = "Which samples: the same number gives the same answer to the last digit; 1 unless given.")
+    private long seed = BandsOption.USUAL_SEED;
+
+    @Option(
+            names = "--threads",
+            paramLabel = "T",
+            description = "How many samples are computed at a time; as many as there are processors unless given.")
+    private int threads = SpreadPlan.usualThreads();
+
+    @Option(names = "--steady", description = "Margins at rest only, without the warm-up: much faster.")
+    private boolean steady;
+
+    @Option(
+            names = "--range",
+            paramLabel = "ID=LOW..HIGH",
+            description = "Range of an uncertain default or of a field of the rig, such as"
+                    + " \"heatSource.ratedPower=1.4 kW..1.5 kW\"; repeat it for several.")
+    private List<String> ranges = List.of();
+
+    @Option(names = "--yes", description = "Go on although it takes long.")
+    private boolean yes;
+
+    SpreadCommand(Terminal terminal, AnswerSource source) {
+        super(terminal);
+        this.source = source;
+    }
+
+    @Override
+    void checkOptions() {
+        NumberOption.require("--runs", runs, SpreadPlan.FEWEST_RUNS, SpreadPlan.MOST_RUNS);
+        NumberOption.require("--threads", threads, 1, SpreadPlan.MOST_THREADS);
+        ranges.forEach(RangeOption::read);
+    }
+
+    @Override
+    Answer answer(Rig rig, WorkingFluid fluid, String dataVersion, CancelToken cancel, ProgressSink progress) {
+        if (!yes && runs > (steady ? MANY_AT_REST : MANY_THROUGH_TIME)) {
+            throw new InputRefusedException(Message.of(
+                    SpreadMessage.SPREAD_TAKES_LONG,
+                    Integer.toString(runs),
+                    Integer.toString(threads),
+                    QuantityWriter.writeAuto(estimateS(rig, fluid, dataVersion, cancel), Dimension.TIME)));
+        }
+        SpreadAnswer answer = source.spread(rig, fluid, dataVersion, plan(runs), cancel, progress);
+        return new Answer(
+                () -> SpreadText.write(answer),
+                () -> SpreadJson.write(answer),
+                () -> SpreadCsv.write(answer),
+                name -> SpreadPicture.png(answer),
+                answer.mostlyFails(),
+                answer.isPartial());
+    }
+
+    private SpreadPlan plan(int samples) {
+        return new SpreadPlan(
+                samples,
+                seed,
+                threads,
+                steady ? SpreadScope.REST : SpreadScope.CHECK,
+                ranges.stream().map(RangeOption::read).toList());
+    }
+
+    /** How long all samples will take, s, by the second of two tries: the first one also warms the program up. */
+    private double estimateS(Rig rig, WorkingFluid fluid, String dataVersion, CancelToken cancel) {
+        int tried = steady ? TRIED_AT_REST : TRIED_THROUGH_TIME;
+        source.spread(rig, fluid, dataVersion, plan(tried), cancel, ProgressSink.NONE);
+        long start = System.nanoTime();
+        source.spread(rig, fluid, dataVersion, plan(tried), cancel, ProgressSink.NONE);
+        cancel.check();
+        return (System.nanoTime() - start) * 1e-9 / tried * runs;
+    }
+}
