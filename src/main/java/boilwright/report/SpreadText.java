@@ -53,11 +53,10 @@ public final class SpreadText {
     private static void margins(Page page, SpreadAnswer answer) {
         page.heading("Margins of " + answer.accepted() + " samples, the likeliest to fail first");
         page.line("Half of the samples lie below the median, a tenth below 10 %, a tenth above 90 %.");
-        page.line(
-                "Ratio: 1.00 is at the limit, below it fails. In brackets: the error of a chance from the samples alone.");
+        page.line("Ratio: 1.00 is at the limit, below it fails. Error: from the number of samples alone.");
         page.gap();
         List<List<String>> rows = new ArrayList<>();
-        rows.add(List.of("margin", "10 %", "median", "90 %", "ratio 10 %", "median", "fails in", ""));
+        rows.add(List.of("margin", "10 %", "median", "90 %", "ratio 10 %", "fails in, error"));
         answer.margins().stream()
                 .filter(m -> !m.band().value().isEmpty())
                 .sorted(Comparator.comparingDouble(
@@ -85,18 +84,24 @@ public final class SpreadText {
                 Sections.figure(value.median(), margin.id(), margin.dimension(), ""),
                 Sections.figure(value.high(), margin.id(), margin.dimension(), ""),
                 known ? Sections.ratio(ratio.low().orElseThrow()) : "",
-                known ? Sections.ratio(ratio.median().orElseThrow()) : "",
-                known ? Percent.of(margin.band().failing().share()) : "no limit",
-                known ? error(margin.band().failing()) : "");
+                known ? share(margin.band().failing()) : "no limit");
     }
 
-    private static String error(Chance chance) {
+    /** A share with its error, both in per cent. */
+    private static String share(Chance chance) {
+        String error;
         if (chance.cases() == 0) {
-            return "(below " + Percent.of(chance.high()).replace("<", "") + ")";
+            error = "<" + plain(chance.high());
+        } else if (chance.cases() == chance.samples()) {
+            error = ">" + plain(chance.low());
+        } else {
+            error = plain(chance.low()) + "-" + plain(chance.high());
         }
-        return chance.cases() == chance.samples()
-                ? "(above " + Percent.of(chance.low()).replace(">", "") + ")"
-                : "(" + Percent.of(chance.low()) + " to " + Percent.of(chance.high()) + ")";
+        return Percent.of(chance.share()) + " (" + error + ")";
+    }
+
+    private static String plain(double share) {
+        return Percent.of(share).replaceAll("[<> %]", "");
     }
 
     private static void events(Page page, SpreadAnswer answer) {

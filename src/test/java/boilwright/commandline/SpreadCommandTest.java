@@ -65,7 +65,7 @@ class SpreadCommandTest {
         assertThat(run.code()).as(run.err()).isZero();
         assertThat(run.out())
                 .contains("Margins of 30 samples", "heat at the boiler", "all jets at full flow", "Assumed");
-        assertThat(run.out().lines()).allMatch(line -> line.length() <= 130);
+        assertThat(run.out().lines()).allMatch(line -> line.length() <= 100);
         List<String> lines = Files.readAllLines(csv);
         assertThat(lines.get(0))
                 .startsWith("kind,id,stage,unit,value,valueLow")
