@@ -14,7 +14,7 @@ import javafx.scene.text.TextAlignment;
 
 /** The powers between full jets and the first limit as a strip, with the power that is set now as a mark. */
 final class PowerStrip extends Region {
-    private static final double HEIGHT_EM = 4.6;
+    private static final double HEIGHT_EM = 5.4;
     /** Room at the right beyond the highest power shown. */
     private static final double BEYOND = 1.12;
 

@@ -25,7 +25,6 @@ import javafx.scene.layout.HBox;
 /** Heat sources, a line each, to be sorted by any column; small bars beside the figures that are compared. */
 final class SourceTable extends TableView<SourceRow> {
     private static final double LEAST_COLUMN = 56;
-    private static final double ROWS_SHOWN_EMS = 22;
     /** A bar is full at this many times the heat needed. */
     private static final double FULL_BAR = 2.5;
 
@@ -37,8 +36,6 @@ final class SourceTable extends TableView<SourceRow> {
         getStyleClass().add("dense");
         setAccessibleText(WindowText.say("heat.table"));
         setPlaceholder(new Label(WindowText.say("heat.table.waits")));
-        setPrefHeight(ROWS_SHOWN_EMS * 13);
-        setMinHeight(200);
         setColumnResizePolicy(CONSTRAINED_RESIZE_POLICY_FLEX_LAST_COLUMN);
         TableColumn<SourceRow, String> name = new TableColumn<>(WindowText.say("heat.column.source"));
         name.setCellValueFactory(cell -> new ReadOnlyObjectWrapper<>(mark(cell.getValue())));
