@@ -110,6 +110,9 @@ enum AnswerText {
     CURE_NOT_FERROUS(0),
     LIMIT_OFF(0),
     CURE_OFF(0),
+    /** {0} source, {1} the most it gives, {2} heat needed. */
+    LIMIT_RATING_SMALL(3),
+    CURE_RATING_SMALL(0),
     /** {0} source, {1} its limit, {2} temperature of the boiler's face for full jets. */
     LIMIT_TOO_COLD(3),
     CURE_TOO_COLD(0),

@@ -52,8 +52,10 @@ public record HeatLimiter(Kind kind, String source, String reason, String cure) 
     private static final double WIDE_FLAME_SHARE = 0.45;
     /** A heated body this near to its limit is held back by it, K. */
     private static final double AT_LIMIT_K = 12;
-    /** With less than this between source and boiler no contact is good enough, K. */
-    private static final double LEAST_DRIVE_K = 15;
+    /** The best contacts that are had on glass and on metal, W/(m2 K): the upper ends of their ranges. */
+    private static final double GOOD_ON_GLASS = Parameter.CONTACT_FLAT_GLASS.high();
+
+    private static final double GOOD_ON_METAL = Parameter.CONTACT_MACHINED_METAL.high();
 
     /**
      * What limits the source of a rig.
@@ -78,15 +80,16 @@ public record HeatLimiter(Kind kind, String source, String reason, String cure) 
                     Kind.LEVEL, name, AnswerText.LIMIT_LEVEL.say(Say.percent(level)), AnswerText.CURE_LEVEL.say());
         }
         if (source instanceof HeatSource.GasBurner burner) {
-            return flame(name, burner, level, needed);
+            return flame(name, burner.ratedPowerW() * level, values, needed);
         }
         return body(rig, values, needed, name, level);
     }
 
-    private static HeatLimiter flame(String name, HeatSource.GasBurner burner, double level, NeededState needed) {
-        double fuel = burner.ratedPowerW() * level;
+    private static HeatLimiter flame(String name, double fuel, ParameterValues values, NeededState needed) {
         double share = needed.heatAvailableW() / fuel;
-        return share < WIDE_FLAME_SHARE
+        // a burner that is too small for any base gains nothing from a wider one
+        boolean small = fuel * values.get(Parameter.BURNER_BEST_EFFICIENCY) < needed.heatNeededW();
+        return share < WIDE_FLAME_SHARE && !small
                 ? new HeatLimiter(
                         Kind.FLAME_WIDER_THAN_BASE,
                         name,
@@ -107,6 +110,14 @@ public record HeatLimiter(Kind kind, String source, String reason, String cure) 
                 && face > direct.limitK() - AT_LIMIT_K) {
             return tooCold(name, direct.limitK(), face);
         }
+        double most = source.ratedPowerW() * level * (source instanceof HeatSource.Induction i ? i.efficiency() : 1);
+        if (most < needed.heatNeededW()) {
+            return new HeatLimiter(
+                    Kind.RATING,
+                    name,
+                    AnswerText.LIMIT_RATING_SMALL.say(name, Say.power(most), Say.power(needed.heatNeededW())),
+                    AnswerText.CURE_RATING_SMALL.say());
+        }
         Touching touching = Touching.of(source, values);
         if (touching != null) {
             double bodyK = face + needed.heatAvailableW() / (touching.conductance() * touching.areaM2());
@@ -123,31 +134,39 @@ public record HeatLimiter(Kind kind, String source, String reason, String cure) 
                 AnswerText.CURE_RATING.say(Say.power(needed.heatNeededW() * wantedRatio(rig) + lost)));
     }
 
-    /** A body at its limit: too cold for this boiler, behind a bad contact, or before a wall that conducts worse still. */
+    /**
+     * A body at its limit. Its contact is to blame when a good one over the whole base would carry the heat; the wall, when a good contact would
+     * do it with a wall that conducts perfectly, and drops less than the wall; else the body is too cold for this boiler.
+     */
     private static HeatLimiter passage(Rig rig, Touching touching, NeededState needed, String name) {
         double face = needed.state().outerFaceK();
         double limit = touching.limitK();
         double room = limit - AT_LIMIT_K - face;
         double wallDrop = face - needed.state().innerFaceK();
-        if (room + wallDrop < LEAST_DRIVE_K) {
-            return tooCold(name, limit, face);
+        double wanted = needed.heatNeededW() * wantedRatio(rig);
+        double good = rig.boiler().material().isGlass() ? GOOD_ON_GLASS : GOOD_ON_METAL;
+        double area = Math.max(rig.boiler().heatedAreaM2(), touching.areaM2());
+        double best = Math.max(good, touching.conductance()) * area;
+        if (room * best >= wanted) {
+            return new HeatLimiter(
+                    Kind.CONTACT,
+                    name,
+                    AnswerText.LIMIT_CONTACT.say(
+                            name, Say.temperature(limit), Say.coefficient(touching.conductance()), touching.contact()),
+                    AnswerText.CURE_CONTACT.say(Say.coefficient(wanted / (touching.areaM2() * room))));
         }
-        double contactDrop = needed.heatNeededW() / (touching.conductance() * touching.areaM2());
-        if (room < LEAST_DRIVE_K || wallDrop > contactDrop) {
+        if ((room + wallDrop) * best >= wanted && wallDrop > wanted / best) {
             return new HeatLimiter(
                     Kind.WALL_CONDUCTION,
                     name,
                     AnswerText.LIMIT_WALL.say(
-                            name, Say.temperature(limit), Say.kelvins(wallDrop), Say.kelvins(contactDrop)),
+                            name,
+                            Say.temperature(limit),
+                            Say.kelvins(wallDrop),
+                            Say.kelvins(needed.heatNeededW() / (touching.conductance() * touching.areaM2()))),
                     AnswerText.CURE_WALL.say());
         }
-        double wanted = needed.heatNeededW() * wantedRatio(rig) / (touching.areaM2() * room);
-        return new HeatLimiter(
-                Kind.CONTACT,
-                name,
-                AnswerText.LIMIT_CONTACT.say(
-                        name, Say.temperature(limit), Say.coefficient(touching.conductance()), touching.contact()),
-                AnswerText.CURE_CONTACT.say(Say.coefficient(wanted)));
+        return tooCold(name, limit, face);
     }
 
     private static HeatLimiter tooCold(String name, double limitK, double faceK) {

@@ -1,6 +1,7 @@
 package boilwright.dashboard;
 
 import boilwright.dashboard.fluids.FluidsPage;
+import boilwright.dashboard.heat.ChoiceView;
 import boilwright.dashboard.model.RunTimeline;
 import boilwright.dashboard.pages.FieldRow;
 import boilwright.dashboard.pages.HeatPage;
@@ -95,7 +96,7 @@ final class Window {
             PageName name, PageContext context, ObservableValue<RunTimeline> timeline, DoubleProperty cursorS) {
         return switch (name) {
             case RIG -> new RigPage(context);
-            case HEAT -> new HeatPage(context, timeline, cursorS);
+            case HEAT -> new HeatPage(context, timeline, cursorS, new ChoiceView(context, work));
             case TIME -> new TimePage(context, timeline, cursorS);
             case WATER -> new WaterPage(context, work, timeline, cursorS);
             case VACUUM -> new VacuumPage(context, work, asker::recordToOpen);

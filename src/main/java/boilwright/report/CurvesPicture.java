@@ -6,11 +6,6 @@ import boilwright.water.CurvePair;
 import boilwright.water.OperatingPoint;
 import java.awt.BasicStroke;
 import java.awt.Color;
-import java.awt.image.BufferedImage;
-import java.io.ByteArrayOutputStream;
-import java.io.IOException;
-import java.io.UncheckedIOException;
-import javax.imageio.ImageIO;
 import org.jfree.chart.JFreeChart;
 import org.jfree.chart.annotations.XYTextAnnotation;
 import org.jfree.chart.plot.XYPlot;
@@ -66,14 +61,7 @@ public final class CurvesPicture {
         JFreeChart chart = new JFreeChart(rig + ": supply and circuit", LineStyle.TITLE, plot, true);
         chart.setBackgroundPaint(Color.WHITE);
         chart.getLegend().setItemFont(LineStyle.TEXT);
-        BufferedImage image = chart.createBufferedImage(WIDTH, HEIGHT, BufferedImage.TYPE_INT_RGB, null);
-        try {
-            ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-            ImageIO.write(image, "png", bytes);
-            return bytes.toByteArray();
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
+        return Png.of(chart, WIDTH, HEIGHT);
     }
 
     private static double[][] scaled(double[] flow, double[] pressure) {

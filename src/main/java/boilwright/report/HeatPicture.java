@@ -11,17 +11,12 @@ import java.awt.BasicStroke;
 import java.awt.Color;
 import java.awt.geom.Ellipse2D;
 import java.awt.geom.Line2D;
-import java.awt.image.BufferedImage;
-import java.io.ByteArrayOutputStream;
-import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import javax.imageio.ImageIO;
 import org.jfree.chart.JFreeChart;
 import org.jfree.chart.axis.NumberAxis;
 import org.jfree.chart.plot.XYPlot;
@@ -153,14 +148,7 @@ public final class HeatPicture {
     }
 
     private static byte[] bytes(JFreeChart chart) {
-        BufferedImage image = chart.createBufferedImage(WIDTH, HEIGHT, BufferedImage.TYPE_INT_RGB, null);
-        try {
-            ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-            ImageIO.write(image, "png", bytes);
-            return bytes.toByteArray();
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
+        return Png.of(chart, WIDTH, HEIGHT);
     }
 
     private void dots(String name, List<WallPoint> points, Color colour) {

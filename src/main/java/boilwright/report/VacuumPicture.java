@@ -3,11 +3,6 @@ package boilwright.report;
 import boilwright.vacuum.VacuumTimeline;
 import java.awt.BasicStroke;
 import java.awt.Color;
-import java.awt.image.BufferedImage;
-import java.io.ByteArrayOutputStream;
-import java.io.IOException;
-import java.io.UncheckedIOException;
-import javax.imageio.ImageIO;
 import org.jfree.chart.JFreeChart;
 import org.jfree.chart.axis.LogarithmicAxis;
 import org.jfree.chart.plot.XYPlot;
@@ -53,14 +48,7 @@ public final class VacuumPicture {
         JFreeChart chart = new JFreeChart(rig + ": pressures", LineStyle.TITLE, plot, true);
         chart.setBackgroundPaint(Color.WHITE);
         chart.getLegend().setItemFont(LineStyle.TEXT);
-        BufferedImage image = chart.createBufferedImage(WIDTH, HEIGHT, BufferedImage.TYPE_INT_RGB, null);
-        try {
-            ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-            ImageIO.write(image, "png", bytes);
-            return bytes.toByteArray();
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
+        return Png.of(chart, WIDTH, HEIGHT);
     }
 
     private static double[][] points(double[] time, double[] pressure) {

@@ -7,6 +7,8 @@ import boilwright.dashboard.chart.SeriesChart;
 import boilwright.dashboard.model.RunTimeline;
 import boilwright.dashboard.text.WindowText;
 import boilwright.dashboard.work.RigAnswer;
+import boilwright.rig.Rig;
+import boilwright.rig.Schedule;
 import boilwright.thermal.SteadyState;
 import boilwright.units.Dimension;
 import boilwright.units.QuantityWriter;
@@ -16,6 +18,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import javafx.beans.property.DoubleProperty;
 import javafx.beans.value.ObservableValue;
+import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.VBox;
@@ -38,8 +41,9 @@ public final class HeatPage extends ScrollPane {
      *
      * @param timeline the axis of the last answer; null until there is one
      * @param cursorS where the time cursor stands, s
+     * @param choice the choice of a heat source, which ends the page
      */
-    public HeatPage(PageContext context, ObservableValue<RunTimeline> timeline, DoubleProperty cursorS) {
+    public HeatPage(PageContext context, ObservableValue<RunTimeline> timeline, DoubleProperty cursorS, Node choice) {
         getStyleClass().addAll("page", "heat-page", "edge-to-edge");
         VBox all = new VBox(
                 title("pages.heat.need"),
@@ -51,7 +55,8 @@ public final class HeatPage extends ScrollPane {
                 title("pages.heat.flow"),
                 flow,
                 title("pages.heat.figures"),
-                figures);
+                figures,
+                choice);
         all.getStyleClass().add("page-content");
         setContent(all);
         setFitToWidth(true);
@@ -88,16 +93,24 @@ public final class HeatPage extends ScrollPane {
                 .filter(cure -> !cure.isEmpty())
                 .orElseGet(() -> WindowText.say("pages.heat.enough")));
         basis.setText(heat.map(Margin::basis).orElse(""));
-        flow.show(flow(steady));
+        flow.show(flow(steady, setW(check.rig())));
         figures(steady);
         cautions.show(answer);
     }
 
-    private static List<WattBars.Bar> flow(SteadyState steady) {
+    /** Power set at the end of the schedule, W; a schedule that ends holding the oil sets none. */
+    private static double setW(Rig rig) {
+        List<Schedule.Step> steps = rig.schedule().steps();
+        return steps.get(steps.size() - 1) instanceof Schedule.Power power
+                ? power.fraction() * rig.heatSource().ratedPowerW()
+                : 0;
+    }
+
+    private static List<WattBars.Bar> flow(SteadyState steady, double setW) {
         List<WattBars.Bar> bars = new ArrayList<>();
         bars.add(new WattBars.Bar(WindowText.say("pages.heat.taken"), steady.sourceInputW(), "taken"));
-        double heldBack = steady.sourceInputW() - steady.sourceLossW() - steady.heatDeliveredW();
-        if (heldBack > WORTH_A_BAR * steady.sourceInputW()) {
+        double heldBack = setW - steady.sourceInputW();
+        if (heldBack > WORTH_A_BAR * setW) {
             bars.add(new WattBars.Bar(WindowText.say("pages.heat.held-back"), heldBack, "lost"));
         }
         bars.add(new WattBars.Bar(WindowText.say("pages.heat.lost"), steady.sourceLossW(), "lost"));
