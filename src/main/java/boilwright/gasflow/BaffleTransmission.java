@@ -33,14 +33,4 @@ public final class BaffleTransmission {
     public static double louvre(double pitchOverDepth, double angleRad) {
         return LOUVRE.at(Math.toDegrees(angleRad), pitchOverDepth);
     }
-
-    /** Lowest pitch over depth with a figure. */
-    public static double leastPitch() {
-        return CHEVRON.lowestColumn();
-    }
-
-    /** Highest pitch over depth with a figure. */
-    public static double greatestPitch() {
-        return CHEVRON.highestColumn();
-    }
 }

@@ -22,14 +22,6 @@ final class MonotoneTable {
         return first + r * (second - first);
     }
 
-    double lowestColumn() {
-        return columns[0];
-    }
-
-    double highestColumn() {
-        return columns[columns.length - 1];
-    }
-
     private static int below(double[] axis, double x) {
         int i = 0;
         while (i < axis.length - 2 && axis[i + 1] <= x) {

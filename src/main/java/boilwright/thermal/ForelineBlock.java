@@ -12,8 +12,6 @@ final class ForelineBlock {
     /** Made when first asked for: a state at rest does without. */
     private BackingSide.Table taken;
 
-    private boolean pumping = true;
-
     ForelineBlock(Rig rig) {
         backing = BackingSide.of(rig);
     }
@@ -40,11 +38,6 @@ final class ForelineBlock {
         return size() > 0 ? y[at] : restingPa();
     }
 
-    /** Stops the backing pump; what stands in its line stays there. */
-    void stop() {
-        pumping = false;
-    }
-
     /** Sets the rate for gas from the oil, Pa m3/s. */
     void evaluate(double[] y, int at, double fromOil, double[] dydt) {
         if (size() == 0) {
@@ -53,7 +46,6 @@ final class ForelineBlock {
         if (taken == null) {
             taken = backing.table();
         }
-        double gone = pumping ? taken.taken(y[at]) : 0;
-        dydt[at] = (backing.restingLoad() + fromOil - gone) / backing.volumeM3();
+        dydt[at] = (backing.restingLoad() + fromOil - taken.taken(y[at])) / backing.volumeM3();
     }
 }

@@ -106,11 +106,6 @@ public final class BackingSide {
         return restingLoad;
     }
 
-    /** Lowest pressure of the backing pump, Pa. */
-    public double ultimatePa() {
-        return curve == null ? givenPa : curve.ultimatePa();
-    }
-
     /** Foreline pressure at a throughput, found piece by piece, Pa. */
     private double exactPressure(double arriving) {
         double flow = arriving + ownLoad;

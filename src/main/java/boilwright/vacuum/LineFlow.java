@@ -194,18 +194,4 @@ public final class LineFlow {
                 Double.toString(afterPa),
                 Double.toString(afterPa + drop)));
     }
-
-    /**
-     * Conductance of the whole line at one pressure throughout.
-     *
-     * @param meanPa Pa
-     * @return m3/s; infinite for a line without pieces
-     */
-    public double whole(double meanPa) {
-        double resistance = 0;
-        for (int i = 0; i < count; i++) {
-            resistance += 1 / conductance(i, meanPa);
-        }
-        return 1 / resistance;
-    }
 }

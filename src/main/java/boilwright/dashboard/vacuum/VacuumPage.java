@@ -15,8 +15,6 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
-import javafx.beans.property.ReadOnlyObjectProperty;
-import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
@@ -30,7 +28,9 @@ public final class VacuumPage extends ScrollPane {
 
     private final PageContext context;
     private final BackgroundWork work;
-    private final ReadOnlyObjectWrapper<VacuumFound> found = new ReadOnlyObjectWrapper<>(this, "found");
+    /** The last answer about the gas; null until there is one. */
+    private VacuumFound found;
+
     private final Label verdict = new Label();
     private final LineView line = new LineView();
     private final Label crossover = new Label();
@@ -100,15 +100,10 @@ public final class VacuumPage extends ScrollPane {
         sort();
     }
 
-    /** The last answer about the gas; null until there is one. */
-    public ReadOnlyObjectProperty<VacuumFound> foundProperty() {
-        return found.getReadOnlyProperty();
-    }
-
     private void sort() {
         boolean chamber = context.session().rig().vacuum().isPresent();
         none.setVisible(!chamber);
-        answered.setVisible(chamber && found.get() != null);
+        answered.setVisible(chamber && found != null);
     }
 
     private void want() {
@@ -134,7 +129,7 @@ public final class VacuumPage extends ScrollPane {
     }
 
     private void show(VacuumFound now) {
-        found.set(now);
+        found = now;
         sort();
         VacuumAnswer answer = now.vacuum();
         verdict.setText(answer.verdict());
