@@ -57,6 +57,8 @@ class ArrowsTest {
             .definedBy("boilwright.dashboard..")
             .layer("report")
             .definedBy("boilwright.report..")
+            .layer("sequence")
+            .definedBy("boilwright.sequence..")
             .layer("spread")
             .definedBy("boilwright.spread..")
             .layer("choice")
@@ -95,22 +97,33 @@ class ArrowsTest {
             .mayOnlyBeAccessedByLayers("commandline")
             .whereLayer("report")
             .mayOnlyBeAccessedByLayers("dashboard", "commandline")
+            .whereLayer("sequence")
+            .mayOnlyBeAccessedByLayers("report", "dashboard", "commandline")
             .whereLayer("spread")
             .mayOnlyBeAccessedByLayers("report", "dashboard", "commandline")
             .whereLayer("choice")
             .mayOnlyBeAccessedByLayers("report", "dashboard", "commandline")
             .whereLayer("answers")
-            .mayOnlyBeAccessedByLayers("choice", "spread", "report", "dashboard", "commandline")
+            .mayOnlyBeAccessedByLayers("choice", "spread", "sequence", "report", "dashboard", "commandline")
             .whereLayer("estimate")
             .mayOnlyBeAccessedByLayers("choice", "answers", "spread", "report", "dashboard", "commandline")
             .whereLayer("thermal")
-            .mayOnlyBeAccessedByLayers("estimate", "choice", "answers", "spread", "report", "dashboard", "commandline")
+            .mayOnlyBeAccessedByLayers(
+                    "estimate", "choice", "answers", "spread", "sequence", "report", "dashboard", "commandline")
             .whereLayer("water")
             .mayOnlyBeAccessedByLayers(
                     "thermal", "estimate", "choice", "answers", "spread", "report", "dashboard", "commandline")
             .whereLayer("vacuum")
             .mayOnlyBeAccessedByLayers(
-                    "thermal", "estimate", "choice", "answers", "spread", "report", "dashboard", "commandline")
+                    "thermal",
+                    "estimate",
+                    "choice",
+                    "answers",
+                    "spread",
+                    "sequence",
+                    "report",
+                    "dashboard",
+                    "commandline")
             .whereLayer("rise")
             .mayOnlyBeAccessedByLayers("report", "dashboard", "commandline")
             .whereLayer("heattransfer")
@@ -124,6 +137,7 @@ class ArrowsTest {
                     "thermal",
                     "choice",
                     "answers",
+                    "sequence",
                     "report",
                     "dashboard",
                     "commandline")
@@ -139,6 +153,7 @@ class ArrowsTest {
                     "choice",
                     "answers",
                     "spread",
+                    "sequence",
                     "report",
                     "dashboard",
                     "commandline")
@@ -166,6 +181,7 @@ class ArrowsTest {
                     "choice",
                     "answers",
                     "spread",
+                    "sequence",
                     "report",
                     "dashboard",
                     "commandline")
@@ -182,12 +198,22 @@ class ArrowsTest {
                     "choice",
                     "answers",
                     "spread",
+                    "sequence",
                     "report",
                     "dashboard",
                     "commandline")
             .whereLayer("files")
             .mayOnlyBeAccessedByLayers(
-                    "fluid", "rigfile", "rise", "choice", "answers", "spread", "report", "dashboard", "commandline")
+                    "fluid",
+                    "rigfile",
+                    "rise",
+                    "choice",
+                    "answers",
+                    "spread",
+                    "sequence",
+                    "report",
+                    "dashboard",
+                    "commandline")
             .because("each package can then be read, tested and replaced knowing only what lies below it");
 
     static final ArchRule ERRORS_KNOW_NOTHING = noClasses()

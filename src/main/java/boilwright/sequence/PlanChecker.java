@@ -1,0 +1,367 @@
+package boilwright.sequence;
+
+import boilwright.sequence.RuleLedger.Look;
+import java.util.List;
+import java.util.OptionalDouble;
+
+/**
+ * Walks through a plan step by step as a person would, in the order in which the steps stand, and holds every rule against the
+ * values that the simulated run has at that moment. A step whose time lies before that of the step it follows is done right
+ * after it.
+ */
+final class PlanChecker {
+    private final SimulatedRun run;
+    private final PumpSetup setup;
+    private final RuleLedger ledger = new RuleLedger();
+    private final SwitchState now;
+    private final double originS;
+
+    private Moment moment = new Moment(Clock.FROM_COLD, 0);
+    private String step = "";
+
+    private PlanChecker(Plan plan, SimulatedRun run) {
+        this.run = run;
+        setup = PumpSetup.of(run.rig());
+        now = SwitchState.atStart(plan.variant(), setup);
+        originS = plan.steps().stream()
+                .filter(s -> s.action() == Action.BACKING_ON)
+                .mapToDouble(s -> s.moment().atS())
+                .findFirst()
+                .orElse(0);
+    }
+
+    /** What holds for each rule in a plan. */
+    static List<RuleFinding> check(Plan plan, SimulatedRun run) {
+        PlanChecker checker = new PlanChecker(plan, run);
+        checker.walk(plan);
+        return checker.ledger.findings();
+    }
+
+    /** True when no rule is broken. */
+    static boolean isSafe(List<RuleFinding> findings) {
+        return findings.stream().noneMatch(f -> f.status() == RuleFinding.Status.BROKEN);
+    }
+
+    private void walk(Plan plan) {
+        if (plan.variant().isFromHot()) {
+            moment = new Moment(Clock.FROM_HOT, 0);
+            heatRunsHot();
+        }
+        for (int i = 0; i < plan.steps().size(); i++) {
+            PlanStep next = plan.steps().get(i);
+            advance(next.moment());
+            step = SequenceText.STEP.say(Integer.toString(i + 1), next.action().id());
+            act(next);
+        }
+        step = SequenceText.STEP_END.say();
+        heatedStretchEnds();
+        valveAfterHeat(OptionalDouble.empty());
+    }
+
+    /** Time never runs back: what stands later in the list is done later. */
+    private void advance(Moment next) {
+        if (next.clock() == moment.clock()) {
+            moment = new Moment(moment.clock(), Math.max(moment.atS(), next.atS()));
+        } else if (next.clock() == Clock.FROM_HOT) {
+            heatedStretchEnds();
+            moment = next;
+        }
+    }
+
+    private void act(PlanStep next) {
+        switch (next.action()) {
+            case AIR_ROOM -> now.roomAired = true;
+            case OPEN_OUTLET -> now.outletOpen = true;
+            case BACKING_ON -> {
+                now.backing = true;
+                now.backingOnS = moment.atS();
+            }
+            case COOLING_ON -> coolingOn();
+            case HEAT -> {
+                if (next.level().isOn()) {
+                    heat();
+                } else {
+                    heatOff();
+                }
+            }
+            case HEAT_OFF -> heatOff();
+            case ROUGH_CHAMBER -> now.roughFromS = OptionalDouble.of(moment.atS());
+            case OPEN_VALVE -> openValve();
+            case CLOSE_VALVE -> {
+                valveAfterHeat(OptionalDouble.of(moment.atS()));
+                now.valveOpen = false;
+            }
+            case VENT_CHAMBER -> {
+                now.roughFromS = OptionalDouble.empty();
+                if (now.valveOpen) {
+                    letAir();
+                }
+            }
+            case LET_AIR_IN, OPEN_PUMP -> letAir();
+            case COOLING_OFF -> coolingOff();
+            case BACKING_OFF -> backingOff();
+            default -> {
+                // looks and pauses change nothing
+            }
+        }
+    }
+
+    private Look look(double closeness, String value, String limit) {
+        return new Look(moment, step, closeness, value, limit);
+    }
+
+    private boolean isHot() {
+        return moment.clock() == Clock.FROM_HOT;
+    }
+
+    /** Time on the run's own clock from cold. */
+    private double upS() {
+        return moment.atS() - originS;
+    }
+
+    private double oilK() {
+        return isHot() ? run.oilDownK(sinceOff()) : run.oilUpK(upS());
+    }
+
+    /** How long the heat has been off on the clock from hot. */
+    private OptionalDouble sinceOff() {
+        return now.heatOffHotS.isPresent()
+                ? OptionalDouble.of(moment.atS() - now.heatOffHotS.getAsDouble())
+                : OptionalDouble.empty();
+    }
+
+    private void heat() {
+        double power = isHot() ? run.powerAtRestW() : run.powerUpW(upS());
+        heatNeedsWater(power);
+        if (setup.isFlame()) {
+            ledger.judge(
+                    Rule.AIR_FOR_FLAME,
+                    now.roomAired,
+                    look(0, SequenceText.VALUE_FLAME.say(Tell.power(power)), SequenceText.LIMIT_AIR.say()));
+        }
+        if (!isHot() && !now.heatOn) {
+            double since = now.backing ? moment.atS() - now.backingOnS : 0;
+            double least = setup.backingLeastS();
+            ledger.judge(
+                    Rule.BACKING_BEFORE_HEAT,
+                    now.backing && since >= least,
+                    look(
+                            least / Math.max(since, 1),
+                            now.backing ? Tell.time(since) : SequenceText.VALUE_BACKING_OFF.say(),
+                            SequenceText.LIMIT_AT_LEAST.say(Tell.time(least))));
+            foreline(
+                    now.backing && !now.airInPump
+                            ? run.forelineUpPa(upS())
+                            : run.rig().room().pressurePa());
+            now.heatOnS = moment.atS();
+        }
+        now.heatOn = true;
+        now.heatOffHotS = OptionalDouble.empty();
+    }
+
+    private void heatNeedsWater(double power) {
+        if (setup.isCooled()) {
+            ledger.judge(
+                    Rule.WATER_WITH_HEAT,
+                    now.cooling && run.coolingFlows(),
+                    look(
+                            0,
+                            SequenceText.VALUE_COOLING.say(
+                                    now.cooling ? setup.coolingInWords(run) : SequenceText.VALUE_NO_FLOW.say(),
+                                    Tell.power(power)),
+                            SequenceText.LIMIT_FLOW.say()));
+        }
+        if (setup.hasWater()) {
+            ledger.judge(
+                    Rule.OUTLET_OPEN,
+                    now.outletOpen,
+                    look(
+                            0,
+                            SequenceText.VALUE_INTO_WATER.say(
+                                    Tell.power(run.check().steady().heatToWaterW())),
+                            SequenceText.LIMIT_OUTLET.say()));
+        }
+    }
+
+    private void foreline(double pa) {
+        double limit = setup.forelineLimitPa();
+        ledger.judge(
+                Rule.FORELINE_WITH_HEAT,
+                pa <= limit,
+                look(pa / limit, Tell.pressure(pa), SequenceText.LIMIT_AT_MOST.say(Tell.pressure(limit))));
+    }
+
+    /** A hot pump at work: what holds at rest. */
+    private void heatRunsHot() {
+        step = SequenceText.STEP_START.say();
+        heatNeedsWater(run.powerAtRestW());
+        foreline(run.forelineAtRestPa());
+        oilLimit(run.check().steady().liquidTemperatureK());
+    }
+
+    private void oilLimit(double oilK) {
+        setup.oilLimitK(run.fluid())
+                .ifPresent(limit -> ledger.judge(
+                        Rule.HEAT_WITHIN_LIMITS,
+                        oilK <= limit,
+                        look(
+                                oilK / limit,
+                                Tell.temperature(oilK),
+                                SequenceText.LIMIT_AT_MOST.say(Tell.temperature(limit)))));
+    }
+
+    private void heatOff() {
+        heatedStretchEnds();
+        if (isHot() && now.heatOn) {
+            now.heatOffHotS = OptionalDouble.of(moment.atS());
+        }
+        now.heatOn = false;
+    }
+
+    /** Looks back over a stretch of the warm-up with heat: the foreline and the limits along it. */
+    private void heatedStretchEnds() {
+        if (isHot() || !now.heatOn || Double.isNaN(now.heatOnS)) {
+            return;
+        }
+        Moment end = moment;
+        double until = step.equals(SequenceText.STEP_END.say()) ? Double.POSITIVE_INFINITY : upS();
+        if (now.backing) {
+            Readings.Extreme highest = run.highestForeline(now.heatOnS - originS, until);
+            moment = new Moment(Clock.FROM_COLD, highest.timeS() + originS);
+            foreline(highest.value());
+        }
+        setup.oilLimitK(run.fluid()).ifPresent(limit -> {
+            Readings.Extreme oil = run.highestOil(now.heatOnS - originS, until);
+            OptionalDouble passed = run.firstAbove("liquidTemperatureK", limit, until);
+            moment = new Moment(Clock.FROM_COLD, passed.orElse(oil.timeS()) + originS);
+            oilLimit(oil.value());
+        });
+        run.brokenOff().ifPresent(event -> {
+            moment = new Moment(Clock.FROM_COLD, run.zeroS() + event.timeS().orElseThrow() + originS);
+            ledger.judge(
+                    Rule.HEAT_WITHIN_LIMITS,
+                    false,
+                    look(
+                            1,
+                            SequenceText.VALUE_BROKEN_OFF.say(event.reason(), Tell.temperature(run.oilUpK(upS()))),
+                            SequenceText.LIMIT_TO_REST.say()));
+        });
+        moment = end;
+        now.heatOnS = Double.NaN;
+    }
+
+    private void coolingOn() {
+        if (!now.cooling && setup.coolsGlass()) {
+            double hottest = Math.max(now.hottestDryK, oilK());
+            double water = run.rig().cooling().inletTemperatureK();
+            ledger.judge(
+                    Rule.NO_COLD_SHOCK,
+                    hottest - water <= Rule.SHOCK_K,
+                    look(
+                            (hottest - water) / Rule.SHOCK_K,
+                            SequenceText.VALUE_SHOCK.say(
+                                    Tell.kelvins(hottest - water), Tell.temperature(hottest), Tell.temperature(water)),
+                            SequenceText.LIMIT_AT_MOST.say(Tell.kelvins(Rule.SHOCK_K))));
+        }
+        now.cooling = true;
+    }
+
+    private void coolingOff() {
+        if (setup.isCooled() && now.cooling) {
+            double oil = oilK();
+            if (now.heatOn) {
+                double power = isHot() ? run.powerAtRestW() : run.powerUpW(upS());
+                ledger.judge(
+                        Rule.WATER_WITH_HEAT,
+                        false,
+                        look(
+                                1,
+                                SequenceText.VALUE_COOLING.say(SequenceText.VALUE_NO_FLOW.say(), Tell.power(power)),
+                                SequenceText.LIMIT_FLOW.say()));
+            }
+            untilCold(Rule.WATER_UNTIL_COLD, oil);
+            now.hottestDryK = oil;
+        }
+        now.cooling = false;
+    }
+
+    private void backingOff() {
+        if (now.backing) {
+            untilCold(Rule.BACKING_UNTIL_COLD, oilK());
+        }
+        now.backing = false;
+    }
+
+    private void untilCold(Rule rule, double oil) {
+        double limit = run.leaveK();
+        ledger.judge(
+                rule,
+                !now.heatOn && oil <= limit + Readings.ROUNDING_K,
+                look(
+                        oil / limit,
+                        now.heatOn ? SequenceText.VALUE_STILL_HEATED.say(Tell.temperature(oil)) : Tell.temperature(oil),
+                        SequenceText.LIMIT_AT_MOST.say(Tell.temperature(limit))));
+    }
+
+    private void letAir() {
+        double limit = run.airK();
+        double oil = oilK();
+        ledger.judge(
+                Rule.AIR_ON_COLD_OIL,
+                !now.heatOn && oil <= limit + Readings.ROUNDING_K,
+                look(
+                        oil / limit,
+                        now.heatOn ? SequenceText.VALUE_STILL_HEATED.say(Tell.temperature(oil)) : Tell.temperature(oil),
+                        SequenceText.LIMIT_AT_MOST.say(Tell.temperature(limit))));
+        now.airInPump = true;
+    }
+
+    private void openValve() {
+        boolean full = now.heatOn && (isHot() ? run.allFullAtRest() : run.allFullUp(upS()));
+        double share = now.heatOn ? (isHot() ? run.leastJetAtRest() : run.leastJetUp(upS())) : 0;
+        ledger.judge(
+                Rule.VALVE_WITH_JETS,
+                full,
+                look(-share, SequenceText.VALUE_JETS.say(Tell.percent(share)), SequenceText.LIMIT_JETS.say()));
+        if (run.vacuum().isEmpty()) {
+            ledger.notProven(Rule.VALVE_BELOW_CROSSOVER, SequenceText.UNKNOWN_CHAMBER.say());
+        } else {
+            double allowed = run.vacuum().get().timeline().crossover().allowedPa();
+            double pa = now.roughFromS.isPresent() && setup.isRoughedApart()
+                    ? run.chamberPa(moment.atS() - now.roughFromS.getAsDouble())
+                    : run.rig().room().pressurePa();
+            ledger.judge(
+                    Rule.VALVE_BELOW_CROSSOVER,
+                    pa <= allowed,
+                    look(pa / allowed, Tell.pressure(pa), SequenceText.LIMIT_AT_MOST.say(Tell.pressure(allowed))));
+        }
+        now.valveOpen = true;
+    }
+
+    /** The valve must be shut before the first jet goes out. */
+    private void valveAfterHeat(OptionalDouble shutAtS) {
+        if (!now.valveOpen
+                || !isHot()
+                || now.heatOffHotS.isEmpty()
+                || run.firstLostS().isEmpty()) {
+            return;
+        }
+        double lost = now.heatOffHotS.getAsDouble() + run.firstLostS().getAsDouble();
+        boolean inTime = shutAtS.isPresent() && shutAtS.getAsDouble() < lost;
+        Moment end = moment;
+        moment = inTime ? end : new Moment(Clock.FROM_HOT, lost);
+        ledger.judge(
+                Rule.VALVE_WITH_JETS,
+                inTime,
+                look(
+                        -1,
+                        inTime
+                                ? SequenceText.VALUE_SHUT.say(Tell.time(lost - shutAtS.orElseThrow()))
+                                : SequenceText.VALUE_JET_LOST.say(),
+                        SequenceText.LIMIT_SHUT.say()));
+        moment = end;
+        if (!inTime) {
+            now.valveOpen = false;
+        }
+    }
+}

@@ -1,0 +1,83 @@
+package boilwright.sequence;
+
+import boilwright.answers.CheckAnswer;
+import boilwright.vacuum.Crossover;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/** Writes the plan of a variant for a run, or says why there can be none. */
+final class PlanMaker {
+    private static final double MINUTE_S = 60;
+
+    private PlanMaker() {}
+
+    /** How long the cold rig must wait before the warm-up's time 0 so that the backing pump runs long enough, s: whole minutes. */
+    static double gapS(SimulatedRun run, boolean fresh) {
+        double least = fresh ? Rule.BACKING_LONG_S : PumpSetup.of(run.rig()).backingLeastS();
+        double heat =
+                run.pumpDownS() + HeatChange.firstHeatS(run.rig().schedule()).orElse(0);
+        return Math.max(0, Math.ceil((least - heat) / MINUTE_S) * MINUTE_S);
+    }
+
+    /** Why no plan of this variant can be made, as far as that is known before it is held against the rules. */
+    static Optional<String> obstacle(Variant variant, SimulatedRun run) {
+        CheckAnswer check = run.check();
+        if (variant == Variant.QUICK_STOP || variant == Variant.EMERGENCY) {
+            return Optional.empty();
+        }
+        boolean pumps = variant == Variant.STANDBY
+                ? run.allFullAtRest()
+                : run.allFullAtRest() && run.upS("full-pumping", "").isPresent();
+        if (!pumps) {
+            return Optional.of(SequenceText.NONE_JETS.say(check.verdict()));
+        }
+        Optional<Crossover> crossover = run.vacuum().map(v -> v.timeline().crossover());
+        if (crossover.isPresent()
+                && crossover.get().aroundPump()
+                && crossover.get().timeS().isEmpty()) {
+            return Optional.of(
+                    SequenceText.NONE_CROSSOVER.say(run.vacuum().get().crossover()));
+        }
+        if (variant != Variant.STANDBY && run.downS("water-may-stop").isEmpty()) {
+            return Optional.of(SequenceText.NONE_COLD.say());
+        }
+        return Optional.empty();
+    }
+
+    /** The plan; there must be no obstacle. */
+    static Plan make(Variant variant, SimulatedRun run) {
+        StepList list = new StepList(run);
+        switch (variant) {
+            case FIRST, NORMAL -> {
+                StartSteps.add(list, variant == Variant.FIRST);
+                StopSteps.addWhole(list);
+            }
+            case STANDBY -> PauseSteps.add(list);
+            case QUICK_STOP -> StopSteps.addQuick(list);
+            case EMERGENCY -> StopSteps.addEmergency(list);
+        }
+        return new Plan(variant, list.steps());
+    }
+
+    /** What a safe plan comes to, in a sentence. */
+    static String verdict(Variant variant, SimulatedRun run) {
+        if (variant == Variant.STANDBY) {
+            return (PumpSetup.of(run.rig()).isRoughedApart()
+                            ? SequenceText.VERDICT_STANDBY
+                            : SequenceText.VERDICT_STANDBY_OPEN)
+                    .say();
+        }
+        OptionalDouble leave = run.downS("water-may-stop");
+        if (variant.isFromHot()) {
+            return leave.isPresent()
+                    ? SequenceText.VERDICT_STOP.say(
+                            Tell.time(run.downS("jets-gone").orElse(0)), Tell.time(leave.getAsDouble()))
+                    : SequenceText.VERDICT_STOP_OPEN.say();
+        }
+        return SequenceText.VERDICT_PLAN.say(
+                (variant == Variant.FIRST ? SequenceText.VERDICT_FIRST : SequenceText.VERDICT_NORMAL).say(),
+                Tell.time(run.upS("heat-on", "").orElseThrow()),
+                Tell.time(run.upS("full-pumping", "").orElseThrow()),
+                Tell.time(leave.orElseThrow()));
+    }
+}

@@ -1,0 +1,212 @@
+package boilwright.sequence;
+
+import boilwright.answers.CheckAnswer;
+import boilwright.answers.Questions;
+import boilwright.fluid.WorkingFluid;
+import boilwright.numerics.CancelToken;
+import boilwright.numerics.ProgressSink;
+import boilwright.rig.Rig;
+import boilwright.rig.Schedule;
+import boilwright.sequence.RuleFinding.Status;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.stream.Collectors;
+
+/** In which order is this rig run, and does a given order keep the rules? */
+public final class PlanQuestion {
+    /** Tries to find how long a fresh charge is heated gently. */
+    private static final int MOST_TRIES = 3;
+    /** Shortest gentle heating of a fresh charge, s; engineering judgement. */
+    private static final double GENTLE_LEAST_S = 600;
+
+    private final PlanRuns runs;
+    private final Variant variant;
+    private final List<String> notes = new ArrayList<>();
+
+    private PlanQuestion(PlanRuns runs, Variant variant) {
+        this.runs = runs;
+        this.variant = variant;
+    }
+
+    /**
+     * The plan for a rig.
+     *
+     * @param rig the rig
+     * @param fluid its fluid
+     * @param dataVersion version of the fluid data
+     * @param variant what it is for
+     * @param cancel stops the computation
+     * @param progress hears how far it is
+     * @throws boilwright.errors.ComputationException when a run can't be stood behind
+     * @throws boilwright.errors.CancelledException when cancelled
+     */
+    public static PlanAnswer ask(
+            Rig rig,
+            WorkingFluid fluid,
+            String dataVersion,
+            Variant variant,
+            CancelToken cancel,
+            ProgressSink progress) {
+        return of(Questions.check(rig, fluid, dataVersion, cancel, progress), fluid, variant, cancel);
+    }
+
+    /** The plan for a rig that was checked already; otherwise as {@link #ask}. */
+    public static PlanAnswer of(CheckAnswer check, WorkingFluid fluid, Variant variant, CancelToken cancel) {
+        PlanRuns runs = new PlanRuns(fluid, cancel);
+        return new PlanQuestion(runs, variant).generate(runs.of(check));
+    }
+
+    /**
+     * Holds a plan that somebody wrote or changed against the rules. Where it heats otherwise than the rig's schedule the rig is
+     * run anew with the plan's heat. Arguments and errors as for {@link #of}.
+     */
+    public static PlanAnswer holdAgainstRules(CheckAnswer check, WorkingFluid fluid, Plan plan, CancelToken cancel) {
+        PlanRuns runs = new PlanRuns(fluid, cancel);
+        return new PlanQuestion(runs, plan.variant()).edited(runs.of(check), plan);
+    }
+
+    private PlanAnswer generate(SimulatedRun own) {
+        Optional<String> obstacle = PlanMaker.obstacle(variant, own);
+        if (obstacle.isPresent()) {
+            return none(own, obstacle.get(), List.of());
+        }
+        if (variant == Variant.FIRST) {
+            return judged(gentle(own), true).orElseThrow();
+        }
+        SimulatedRun run = own;
+        if (variant == Variant.NORMAL) {
+            run = own.withGap(PlanMaker.gapS(own, false));
+        }
+        Optional<PlanAnswer> answer = judged(run, variant != Variant.NORMAL);
+        if (answer.isPresent()) {
+            return answer.get();
+        }
+        notes.add(SequenceText.NOTE_GENTLE.say());
+        return judged(gentle(own), true).orElseThrow();
+    }
+
+    /** The run with half the power until the oil is degassed. */
+    private SimulatedRun gentle(SimulatedRun own) {
+        Schedule schedule = own.rig().schedule();
+        double begin = HeatChange.firstHeatS(schedule).orElseThrow();
+        double gentleS = GENTLE_LEAST_S;
+        SimulatedRun run = own;
+        for (int i = 0; i < MOST_TRIES; i++) {
+            run = runs.heatedBy(own, HeatChange.gentle(schedule, gentleS));
+            OptionalDouble degassed = run.upS("degassed", "");
+            double needed = degassed.isPresent() ? StepList.up(degassed.getAsDouble() - run.zeroS() - begin) : 0;
+            if (needed <= gentleS) {
+                break;
+            }
+            gentleS = needed;
+        }
+        return run.withGap(PlanMaker.gapS(run, true));
+    }
+
+    /** The plan for a run with its proof. Empty when only the foreline stands against it and gentler heat may help. */
+    private Optional<PlanAnswer> judged(SimulatedRun run, boolean lastTry) {
+        Optional<String> obstacle = PlanMaker.obstacle(variant, run);
+        if (obstacle.isPresent()) {
+            return Optional.of(none(run, obstacle.get(), List.of()));
+        }
+        Plan plan = PlanMaker.make(variant, run);
+        List<RuleFinding> findings = PlanChecker.check(plan, run);
+        if (PlanChecker.isSafe(findings)) {
+            notes(run);
+            return Optional.of(answer(run, false, Optional.of(plan), true, PlanMaker.verdict(variant, run), findings));
+        }
+        List<RuleFinding> broken =
+                findings.stream().filter(f -> f.status() == Status.BROKEN).toList();
+        if (!lastTry && broken.stream().allMatch(f -> f.rule() == Rule.FORELINE_WITH_HEAT)) {
+            return Optional.empty();
+        }
+        String reasons = broken.stream().map(RuleFinding::sentence).collect(Collectors.joining(" "));
+        return Optional.of(none(run, reasons, findings));
+    }
+
+    private void notes(SimulatedRun run) {
+        if (!variant.isFromHot() && run.zeroS() > run.pumpDownS()) {
+            notes.add(
+                    SequenceText.NOTE_WAIT.say(Tell.time(run.upS("heat-on", "").orElseThrow())));
+        }
+        if (variant == Variant.STANDBY) {
+            OptionalDouble full = run.upS("full-pumping", "");
+            full.ifPresent(t -> notes.add(SequenceText.NOTE_PAUSE.say(
+                    Tell.time(t + run.downS("jets-gone").orElse(0)))));
+        }
+        notes.add(SequenceText.NOTE_OVERDUE.say());
+    }
+
+    private PlanAnswer edited(SimulatedRun own, Plan plan) {
+        SimulatedRun run = followed(own, plan);
+        List<RuleFinding> findings = PlanChecker.check(plan, run);
+        boolean safe = PlanChecker.isSafe(findings);
+        List<RuleFinding> broken =
+                findings.stream().filter(f -> f.status() == Status.BROKEN).toList();
+        String verdict = safe
+                ? SequenceText.VERDICT_EDITED_SAFE.say()
+                : SequenceText.VERDICT_EDITED_BROKEN.say(
+                        Long.toString(broken.stream()
+                                .map(RuleFinding::rule)
+                                .distinct()
+                                .count()),
+                        broken.stream().map(RuleFinding::sentence).collect(Collectors.joining(" ")));
+        return answer(run, true, Optional.of(plan), safe, verdict, findings);
+    }
+
+    /** The run that a plan leads to: the rig's own when it heats alike, else a new one with the plan's heat. */
+    private SimulatedRun followed(SimulatedRun own, Plan plan) {
+        if (plan.variant().isFromHot()) {
+            return own;
+        }
+        double backing = plan.steps().stream()
+                .filter(s -> s.action() == Action.BACKING_ON)
+                .mapToDouble(s -> s.moment().atS())
+                .findFirst()
+                .orElse(0);
+        OptionalDouble heat = plan.steps().stream()
+                .filter(s -> s.action() == Action.HEAT && s.level().isOn())
+                .mapToDouble(s -> s.moment().atS())
+                .findFirst();
+        double ownHeat = HeatChange.firstHeatS(own.rig().schedule()).orElse(0);
+        double gap = heat.isPresent() ? Math.max(0, heat.getAsDouble() - backing - own.pumpDownS() - ownHeat) : 0;
+        List<Schedule.Step> steps = HeatChange.of(plan, backing + own.pumpDownS() + gap);
+        if (steps.isEmpty() || HeatChange.same(steps, own.rig().schedule().steps())) {
+            return own.withGap(gap);
+        }
+        notes.add(SequenceText.NOTE_EDITED_RUN.say());
+        return runs.anew(own, new Schedule(steps)).withGap(gap);
+    }
+
+    private PlanAnswer none(SimulatedRun run, String reason, List<RuleFinding> findings) {
+        return answer(run, false, Optional.empty(), false, SequenceText.VERDICT_NONE.say(reason), findings);
+    }
+
+    private PlanAnswer answer(
+            SimulatedRun run,
+            boolean edited,
+            Optional<Plan> plan,
+            boolean safe,
+            String verdict,
+            List<RuleFinding> findings) {
+        PlanWords words = new PlanWords(run);
+        List<String> all = new ArrayList<>(notes);
+        all.add(SequenceText.NOTE_TIMES.say());
+        return new PlanAnswer(
+                run.check(),
+                run.cooldown(),
+                variant,
+                edited,
+                plan,
+                safe,
+                verdict,
+                findings,
+                words.limits(),
+                words.emergency(),
+                words.unproven(),
+                words.cautions(),
+                all);
+    }
+}

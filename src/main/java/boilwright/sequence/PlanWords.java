@@ -1,0 +1,106 @@
+package boilwright.sequence;
+
+import boilwright.answers.Cautions;
+import boilwright.answers.VacuumText;
+import boilwright.rig.Foreline;
+import boilwright.units.Dimension;
+import boilwright.vacuum.PumpDown;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
+
+/** What stands beside the steps of a plan: limits, what comes first in an emergency, what can't be promised, cautions. */
+final class PlanWords {
+    private final SimulatedRun run;
+    private final PumpSetup setup;
+
+    PlanWords(SimulatedRun run) {
+        this.run = run;
+        setup = PumpSetup.of(run.rig());
+    }
+
+    List<PlanLimit> limits() {
+        List<PlanLimit> list = new ArrayList<>();
+        add(list, "foreline", SequenceText.LIMIT_FORELINE, setup.forelineLimitPa(), Dimension.PRESSURE);
+        double bears = run.check().steady().criticalBackingPa();
+        add(list, "foreline-of-jets", SequenceText.LIMIT_CRITICAL, bears, Dimension.PRESSURE);
+        if (setup.hasWater()) {
+            add(list, "water-out", SequenceText.LIMIT_WATER_OUT, setup.waterOutLimitK(), Dimension.TEMPERATURE);
+        }
+        setup.oilLimitK(run.fluid()).ifPresent(k -> add(list, "oil", SequenceText.LIMIT_OIL, k, Dimension.TEMPERATURE));
+        add(list, "air", SequenceText.LIMIT_AIR_IN, run.airK(), Dimension.TEMPERATURE);
+        add(list, "leave", SequenceText.LIMIT_LEAVE, run.leaveK(), Dimension.TEMPERATURE);
+        if (setup.isRoughedApart()) {
+            double allowed =
+                    run.vacuum().map(v -> v.timeline().crossover().allowedPa()).orElse(PumpDown.HIGHEST_CROSSOVER_PA);
+            add(list, "crossover", SequenceText.LIMIT_CROSSOVER, allowed, Dimension.PRESSURE);
+        }
+        if (setup.coolsGlass()) {
+            add(list, "glass", SequenceText.LIMIT_GLASS, Rule.SHOCK_K, Dimension.TEMPERATURE_DIFFERENCE);
+        }
+        return list;
+    }
+
+    private static void add(List<PlanLimit> list, String id, SequenceText title, double value, Dimension dimension) {
+        list.add(new PlanLimit(id, title.say(), value, dimension));
+    }
+
+    List<String> emergency() {
+        List<String> list = new ArrayList<>();
+        list.add((setup.isFlame() ? SequenceText.EMERGENCY_HEAT_FLAME : SequenceText.EMERGENCY_HEAT).say());
+        OptionalDouble air = run.downS("air-allowed");
+        list.add(
+                air.isPresent()
+                        ? SequenceText.EMERGENCY_AIR.say(Tell.temperature(run.airK()), Tell.time(air.getAsDouble()))
+                        : SequenceText.EMERGENCY_AIR_UNKNOWN.say());
+        if (setup.hasWater()) {
+            list.add(water());
+        }
+        list.add(SequenceText.EMERGENCY_BACKING.say());
+        run.firstLostS().ifPresent(t -> list.add(SequenceText.EMERGENCY_JETS.say(Tell.time(t))));
+        run.downS("water-may-stop").ifPresent(t -> list.add(SequenceText.EMERGENCY_STAY.say(Tell.time(t))));
+        list.add(SequenceText.EMERGENCY_LEAVE.say());
+        return list;
+    }
+
+    private String water() {
+        double safe = run.rig().cooling().inletTemperatureK() + Rule.SHOCK_K;
+        OptionalDouble when = run.oilBelowS(safe);
+        return setup.coolsGlass() && when.isPresent()
+                ? SequenceText.EMERGENCY_WATER.say(Tell.temperature(safe), Tell.time(when.getAsDouble()))
+                : SequenceText.EMERGENCY_WATER_METAL.say();
+    }
+
+    List<String> unproven() {
+        List<String> list = new ArrayList<>();
+        if (!setup.readsForeline()) {
+            list.add(SequenceText.PROMISE_FORELINE.say());
+        }
+        if (run.rig().foreline() instanceof Foreline.GivenPressure) {
+            list.add(SequenceText.PROMISE_FORELINE_GIVEN.say());
+        }
+        if (!setup.isCooled()) {
+            list.add(SequenceText.PROMISE_WATER.say());
+        }
+        if (run.fluid().airAdmissionLimit().isEmpty()) {
+            list.add(SequenceText.PROMISE_AIR.say(run.fluid().title()));
+        }
+        if (run.rig().vacuum().isEmpty()) {
+            list.add(SequenceText.PROMISE_CHAMBER.say(Tell.pressure(PumpDown.HIGHEST_CROSSOVER_PA)));
+        }
+        if (!setup.hasValve()) {
+            list.add(SequenceText.PROMISE_VALVE.say());
+        }
+        return list;
+    }
+
+    List<String> cautions() {
+        List<String> list = new ArrayList<>();
+        Cautions.placed(run.rig(), run.fluid(), run.check().steady().hottestOutsideK())
+                .forEach(c -> list.add(c.sentence()));
+        if (run.vacuum().isPresent()) {
+            list.add(VacuumText.CAUTION_AIR.say());
+        }
+        return list;
+    }
+}

@@ -1,0 +1,96 @@
+package boilwright.sequence;
+
+import boilwright.thermal.TimeSeries;
+import java.util.OptionalDouble;
+
+/** A time line read between its records, along straight lines; held before its first and after its last. */
+final class Readings {
+    /** What reading between records may be off, K. */
+    static final double ROUNDING_K = 0.05;
+
+    private final TimeSeries series;
+    private final double[] time;
+
+    Readings(TimeSeries series) {
+        this.series = series;
+        time = series.column("timeS").values();
+    }
+
+    /**
+     * An extreme value.
+     *
+     * @param timeS when, s
+     * @param value SI
+     */
+    record Extreme(double timeS, double value) {}
+
+    boolean has(String key) {
+        return series.columns().stream().anyMatch(c -> c.key().equals(key));
+    }
+
+    double endS() {
+        return time[time.length - 1];
+    }
+
+    double at(String key, double t) {
+        return at(time, series.column(key).values(), t);
+    }
+
+    /** A value at a time; the later one where two stand at one time. */
+    static double at(double[] time, double[] values, double t) {
+        int last = time.length - 1;
+        if (t <= time[0]) {
+            return values[0];
+        }
+        if (t >= time[last]) {
+            return values[last];
+        }
+        int low = 0;
+        int high = last;
+        while (high - low > 1) {
+            int middle = (low + high) >>> 1;
+            if (time[middle] <= t) {
+                low = middle;
+            } else {
+                high = middle;
+            }
+        }
+        double step = time[high] - time[low];
+        return step > 0 ? values[low] + (values[high] - values[low]) * (t - time[low]) / step : values[high];
+    }
+
+    /** The highest value between two times. */
+    Extreme highest(String key, double from, double to) {
+        double[] values = series.column(key).values();
+        Extreme highest = new Extreme(from, at(time, values, from));
+        for (int i = 0; i < time.length; i++) {
+            if (time[i] > from && time[i] <= to && values[i] > highest.value()) {
+                highest = new Extreme(time[i], values[i]);
+            }
+        }
+        double end = at(time, values, Math.min(to, endS()));
+        return end > highest.value() ? new Extreme(Math.min(to, endS()), end) : highest;
+    }
+
+    /** First time at which a value is above a limit. */
+    OptionalDouble firstAbove(String key, double limit) {
+        return first(series.column(key).values(), limit, 1);
+    }
+
+    /** First time at which a value is below a limit. */
+    OptionalDouble firstBelow(String key, double limit) {
+        return first(series.column(key).values(), limit, -1);
+    }
+
+    private OptionalDouble first(double[] values, double limit, int sign) {
+        for (int i = 0; i < values.length; i++) {
+            double beyond = sign * (values[i] - limit);
+            if (beyond >= 0) {
+                double before = i == 0 ? beyond : sign * (values[i - 1] - limit);
+                double share = i == 0 || before == beyond ? 1 : before / (before - beyond);
+                return OptionalDouble.of(i == 0 ? time[0] : time[i - 1] + share * (time[i] - time[i - 1]));
+            }
+        }
+        return OptionalDouble.empty();
+    }
+}

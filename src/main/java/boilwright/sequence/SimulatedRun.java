@@ -1,0 +1,259 @@
+package boilwright.sequence;
+
+import boilwright.answers.CheckAnswer;
+import boilwright.answers.VacuumAnswer;
+import boilwright.fluid.WorkingFluid;
+import boilwright.rig.Rig;
+import boilwright.rig.Supply;
+import boilwright.thermal.RunResult;
+import boilwright.thermal.StageState;
+import boilwright.thermal.TimeEvent;
+import boilwright.vacuum.VacuumTimeline;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * What a rig does while a plan is followed: its warm-up and cool-down, read at the times of the plan. Before the run begins the
+ * rig is cold; on the clock from hot it is at rest until the heat goes off.
+ */
+final class SimulatedRun {
+    /** So that a reading at a switch is that after it, whatever rounding does to its time, s. */
+    private static final double JUST_AFTER_S = 1e-6;
+    /** Flow that is as good as none, m3/s. */
+    private static final double HARDLY_ANY_M3_PER_S = 1e-9;
+
+    /** What counts as room temperature, K above it; engineering judgement. */
+    private static final double AT_ROOM_K = 5;
+
+    private final CheckAnswer check;
+    private final WorkingFluid fluid;
+    private final RunResult cooldown;
+    private final Optional<VacuumAnswer> vacuum;
+    private final double zeroS;
+    private final double gapS;
+    private final Readings up;
+    private final Readings down;
+
+    /**
+     * @param check the rig at rest and its warm-up
+     * @param fluid its fluid
+     * @param cooldown from rest with the heat off
+     * @param vacuum the gas side, when the rig describes it
+     * @param gapS how long the cold rig waits with its foreline down before the warm-up's time 0, s
+     */
+    SimulatedRun(
+            CheckAnswer check, WorkingFluid fluid, RunResult cooldown, Optional<VacuumAnswer> vacuum, double gapS) {
+        this.check = check;
+        this.fluid = fluid;
+        this.cooldown = cooldown;
+        this.vacuum = vacuum;
+        this.gapS = gapS;
+        zeroS = gapS + pumpDownS(vacuum);
+        up = new Readings(check.warmup().series());
+        down = new Readings(cooldown.series());
+    }
+
+    CheckAnswer check() {
+        return check;
+    }
+
+    Rig rig() {
+        return check.rig();
+    }
+
+    WorkingFluid fluid() {
+        return fluid;
+    }
+
+    RunResult cooldown() {
+        return cooldown;
+    }
+
+    Optional<VacuumAnswer> vacuum() {
+        return vacuum;
+    }
+
+    /** The same with another wait before the warm-up. */
+    SimulatedRun withGap(double otherS) {
+        return new SimulatedRun(check, fluid, cooldown, vacuum, otherS);
+    }
+
+    /** How long the chamber is drawn down through the cold pump before the foreline is down, s; 0 where that is not known. */
+    static double pumpDownS(Optional<VacuumAnswer> vacuum) {
+        return vacuum.map(v -> v.timeline().crossover())
+                .filter(c -> !c.aroundPump())
+                .map(c -> c.roughingS())
+                .orElse(0.0);
+    }
+
+    double pumpDownS() {
+        return pumpDownS(vacuum);
+    }
+
+    /** Time after the backing pump's start at which the warm-up's time 0 lies, s. */
+    double zeroS() {
+        return zeroS;
+    }
+
+    /** When something happens in the warm-up, s after the backing pump's start. */
+    OptionalDouble upS(String event, String stage) {
+        OptionalDouble t = time(check.warmup(), event, stage);
+        return t.isPresent() ? OptionalDouble.of(zeroS + t.getAsDouble()) : t;
+    }
+
+    /** When something happens in the cool-down, s after heat-off. */
+    OptionalDouble downS(String event) {
+        return time(cooldown, event, "");
+    }
+
+    private static OptionalDouble time(RunResult run, String id, String stage) {
+        return run.events().stream()
+                .filter(e -> e.id().equals(id) && e.stage().equals(stage))
+                .map(TimeEvent::timeS)
+                .filter(OptionalDouble::isPresent)
+                .findFirst()
+                .orElse(OptionalDouble.empty());
+    }
+
+    /** When the first jet goes out after heat-off, s; empty when none works at rest. */
+    OptionalDouble firstLostS() {
+        return cooldown.events().stream()
+                .filter(e -> e.id().equals("jet-lost") && e.timeS().isPresent())
+                .mapToDouble(e -> e.timeS().getAsDouble())
+                .min();
+    }
+
+    /** Oil temperature, K, at a time from cold; the cold oil's before the warm-up begins. */
+    double oilUpK(double seconds) {
+        return up.at("liquidTemperatureK", seconds - zeroS);
+    }
+
+    /** Oil temperature, K, so long after heat-off; that at rest while the heat is on. */
+    double oilDownK(OptionalDouble sinceOffS) {
+        return sinceOffS.isPresent()
+                ? down.at("liquidTemperatureK", sinceOffS.getAsDouble())
+                : check.steady().liquidTemperatureK();
+    }
+
+    /** When the oil is below a temperature for the first time after heat-off, s; empty when not within the run. */
+    OptionalDouble oilBelowS(double kelvin) {
+        return down.firstBelow("liquidTemperatureK", kelvin);
+    }
+
+    /** Water outlet temperature, K, at a time from cold; only where water passes. */
+    double waterOutUpK(double seconds) {
+        return up.at("waterOutK", seconds - zeroS);
+    }
+
+    /** Power that the source takes, W, at a time from cold. */
+    double powerUpW(double seconds) {
+        return up.at("sourceInputW", seconds - zeroS + JUST_AFTER_S);
+    }
+
+    double powerAtRestW() {
+        return check.steady().sourceInputW();
+    }
+
+    /** Foreline pressure, Pa, at a time from cold with the backing pump on since time 0. */
+    double forelineUpPa(double seconds) {
+        double t = seconds - zeroS;
+        if (t < -gapS && vacuum.isPresent()) {
+            VacuumTimeline line = vacuum.get().timeline();
+            return Readings.at(line.timeS(), line.forelinePa(), seconds - pumpDownS());
+        }
+        return up.has("forelinePa") ? up.at("forelinePa", t) : check.steady().forelinePa();
+    }
+
+    /** Highest foreline pressure of the warm-up between two times from cold, with its time. */
+    Readings.Extreme highestForeline(double fromS, double toS) {
+        if (!up.has("forelinePa")) {
+            return new Readings.Extreme(fromS, forelineUpPa(fromS));
+        }
+        Readings.Extreme inRun = up.highest("forelinePa", fromS - zeroS, toS - zeroS);
+        double first = forelineUpPa(fromS);
+        return first >= inRun.value()
+                ? new Readings.Extreme(fromS, first)
+                : new Readings.Extreme(inRun.timeS() + zeroS, inRun.value());
+    }
+
+    /** Hottest oil of the warm-up between two times from cold, with its time. */
+    Readings.Extreme highestOil(double fromS, double toS) {
+        Readings.Extreme inRun = up.highest("liquidTemperatureK", fromS - zeroS, toS - zeroS);
+        return new Readings.Extreme(inRun.timeS() + zeroS, inRun.value());
+    }
+
+    /** Foreline pressure at rest, Pa. */
+    double forelineAtRestPa() {
+        return check.steady().forelinePa();
+    }
+
+    /** First time from cold at which a quantity of the warm-up is above a limit, up to a time from cold. */
+    OptionalDouble firstAbove(String key, double limit, double untilS) {
+        OptionalDouble t = up.has(key) ? up.firstAbove(key, limit) : OptionalDouble.empty();
+        return t.isPresent() && t.getAsDouble() + zeroS <= untilS
+                ? OptionalDouble.of(t.getAsDouble() + zeroS)
+                : OptionalDouble.empty();
+    }
+
+    /** What ended the warm-up before it came to rest, when something did, on the clock from cold. */
+    Optional<TimeEvent> brokenOff() {
+        double end = up.endS();
+        return check.warmup().events().stream()
+                .filter(e -> e.id().equals("limit-reached") && e.timeS().isPresent())
+                .filter(e -> e.timeS().getAsDouble() >= end - 1e-6)
+                .findFirst();
+    }
+
+    /** Least share of its full flow that any jet has at a time from cold. */
+    double leastJetUp(double seconds) {
+        double least = Double.POSITIVE_INFINITY;
+        for (int k = 1; k <= rig().stages().size(); k++) {
+            least = Math.min(least, seconds < zeroS ? 0 : up.at("stage" + k + "FullFlowFraction", seconds - zeroS));
+        }
+        return least;
+    }
+
+    double leastJetAtRest() {
+        return check.steady().stages().stream()
+                .mapToDouble(StageState::fullFlowFraction)
+                .min()
+                .orElse(0);
+    }
+
+    /** Whether every jet is full for good at a time from cold. */
+    boolean allFullUp(double seconds) {
+        OptionalDouble full = upS("full-pumping", "");
+        return full.isPresent() && seconds >= full.getAsDouble() - 1e-9;
+    }
+
+    boolean allFullAtRest() {
+        return check.steady().stages().stream().allMatch(StageState::full);
+    }
+
+    /** Chamber pressure, Pa, so long after roughing from room pressure began. */
+    double chamberPa(double sinceRoughS) {
+        VacuumTimeline line = vacuum.orElseThrow().timeline();
+        if (sinceRoughS >= line.crossover().roughingS()) {
+            return line.crossover().allowedPa();
+        }
+        return Readings.at(line.timeS(), line.chamberPa(), line.crossover().roughingFromS() + sinceRoughS);
+    }
+
+    /** Oil temperature below which water and backing pump may stop, K. */
+    double leaveK() {
+        return Math.min(Rule.LEAVE_K, fluid.saturationTemperature(forelineAtRestPa()));
+    }
+
+    /** Oil temperature below which air may be let in, K: the fluid's limit or, where none is known, room temperature. */
+    double airK() {
+        return fluid.airAdmissionLimit().orElse(rig().room().temperatureK() + AT_ROOM_K);
+    }
+
+    /** Whether the cooling moves when it is on. */
+    boolean coolingFlows() {
+        if (rig().cooling().supply() instanceof Supply.FinsAndFan fan) {
+            return fan.airSpeedMPerS() > 0;
+        }
+        return check.steady().flow().volumeFlowM3PerS() > HARDLY_ANY_M3_PER_S;
+    }
+}
