@@ -13,6 +13,9 @@ import boilwright.gasflow.Gas;
 import boilwright.numerics.CancelToken;
 import boilwright.numerics.ProgressSink;
 import boilwright.rig.Rig;
+import boilwright.sequence.Plan;
+import boilwright.sequence.PlanAnswer;
+import boilwright.sequence.Variant;
 import boilwright.spread.SpreadAnswer;
 import boilwright.spread.SpreadPlan;
 import java.util.List;
@@ -63,6 +66,17 @@ interface AnswerSource {
             SpreadPlan plan,
             CancelToken cancel,
             ProgressSink progress);
+
+    PlanAnswer plan(
+            Rig rig,
+            WorkingFluid fluid,
+            String dataVersion,
+            Variant variant,
+            CancelToken cancel,
+            ProgressSink progress);
+
+    PlanAnswer checkPlan(
+            Rig rig, WorkingFluid fluid, String dataVersion, Plan plan, CancelToken cancel, ProgressSink progress);
 
     RigEstimate estimate(OutsideMeasurements measured, WorkingFluid fluid, Set<String> acceptedFields);
 

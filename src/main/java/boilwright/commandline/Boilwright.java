@@ -36,7 +36,7 @@ import picocli.CommandLine.Spec;
         versionProvider = Boilwright.Version.class,
         footer = {
             "",
-            "Exit codes: 0 all margins hold or are tight, 1 some margin fails or a record stays undecided, 2 input or usage refused, 3 energy balance not"
+            "Exit codes: 0 all margins hold or are tight, 1 some margin fails, a record stays undecided or a plan is not safe, 2 input or usage refused, 3 energy balance not"
                     + " closed, 4 output not written, 5 internal fault, 130 stopped by you."
         },
         sortOptions = false)
@@ -91,6 +91,7 @@ public final class Boilwright implements Runnable {
                 .addSubcommand(new CompareCommand(terminal, source))
                 .addSubcommand(new VacuumCommand(terminal, source))
                 .addSubcommand(new DrillCommand(terminal, source))
+                .addSubcommand(new PlanCommand(terminal, source))
                 .addSubcommand(new RiseCommand(terminal))
                 .addSubcommand(new SpreadCommand(terminal, source))
                 .addSubcommand(new NewCommand(terminal, source))

@@ -19,6 +19,10 @@ import boilwright.gasflow.Gas;
 import boilwright.numerics.CancelToken;
 import boilwright.numerics.ProgressSink;
 import boilwright.rig.Rig;
+import boilwright.sequence.Plan;
+import boilwright.sequence.PlanAnswer;
+import boilwright.sequence.PlanQuestion;
+import boilwright.sequence.Variant;
 import boilwright.spread.Spread;
 import boilwright.spread.SpreadAnswer;
 import boilwright.spread.SpreadPlan;
@@ -98,6 +102,24 @@ enum ModelAnswers implements AnswerSource {
             CancelToken cancel,
             ProgressSink progress) {
         return Spread.run(rig, fluid, dataVersion, plan, cancel, progress);
+    }
+
+    @Override
+    public PlanAnswer plan(
+            Rig rig,
+            WorkingFluid fluid,
+            String dataVersion,
+            Variant variant,
+            CancelToken cancel,
+            ProgressSink progress) {
+        return PlanQuestion.ask(rig, fluid, dataVersion, variant, cancel, progress);
+    }
+
+    @Override
+    public PlanAnswer checkPlan(
+            Rig rig, WorkingFluid fluid, String dataVersion, Plan plan, CancelToken cancel, ProgressSink progress) {
+        return PlanQuestion.holdAgainstRules(
+                Questions.check(rig, fluid, dataVersion, cancel, progress), fluid, plan, cancel);
     }
 
     @Override

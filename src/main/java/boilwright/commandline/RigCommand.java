@@ -11,6 +11,7 @@ import boilwright.rig.Rig;
 import boilwright.thermal.RunResult;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.function.Function;
@@ -63,6 +64,7 @@ abstract class RigCommand implements Callable<Integer> {
      * @param picture what goes to the file named after --png, by the name of the rig
      * @param anyFails whether some margin fails
      * @param partial whether it was stopped on the way and still is an answer
+     * @param sheets what goes to the files of {@link #moreOutputs}, by their options; none: nothing is written there
      */
     record Answer(
             Supplier<String> text,
@@ -70,7 +72,24 @@ abstract class RigCommand implements Callable<Integer> {
             Supplier<String> csv,
             Function<String, byte[]> picture,
             boolean anyFails,
-            boolean partial) {
+            boolean partial,
+            Map<String, Supplier<byte[]>> sheets) {
+        /** Without further files. */
+        Answer(
+                Supplier<String> text,
+                Supplier<String> json,
+                Supplier<String> csv,
+                Function<String, byte[]> picture,
+                boolean anyFails,
+                boolean partial) {
+            this(text, json, csv, picture, anyFails, partial, Map.of());
+        }
+
+        /** The same with further files. */
+        Answer with(Map<String, Supplier<byte[]>> more) {
+            return new Answer(text, json, csv, picture, anyFails, partial, more);
+        }
+
         /** Of one run, with a picture of its own. */
         Answer(
                 Supplier<String> text,
@@ -110,6 +129,11 @@ abstract class RigCommand implements Callable<Integer> {
         return Optional.empty();
     }
 
+    /** Further files that the command was asked to write, by their options. */
+    Map<String, Path> moreOutputs() {
+        return Map.of();
+    }
+
     /** Which of the accepted fields are fields of the rig; a command that reads another file keeps those of that file. */
     List<String> acceptedOfRig(List<String> acceptedFields) {
         return acceptedFields;
@@ -123,7 +147,7 @@ abstract class RigCommand implements Callable<Integer> {
         checkOptions();
         FluidLibrary library = fluids.library();
         RigChoice choice = new RigChoice(rigName);
-        Outputs outputs = new Outputs(csv, png);
+        Outputs outputs = new Outputs(csv, png, moreOutputs());
         outputs.refuseOverlap(choice.file());
         outputs.refuseOverlap(otherFile());
         Rig rig = choice.read(library, acceptedOfRig(accepted));
@@ -131,7 +155,7 @@ abstract class RigCommand implements Callable<Integer> {
         outputs.requireWritable();
         Answer answer = compute(rig, fluid, library.dataVersion());
         String printed = json ? answer.json().get() : answer.text().get();
-        outputs.write(answer.csv(), () -> answer.picture().apply(rig.name()));
+        outputs.write(answer.csv(), () -> answer.picture().apply(rig.name()), answer.sheets());
         terminal.answer(printed);
         if (answer.partial()) {
             return ExitCode.CANCELLED;

@@ -45,6 +45,9 @@ final class PlanChecker {
     private void walk(Plan plan) {
         if (plan.variant().isFromHot()) {
             moment = new Moment(Clock.FROM_HOT, 0);
+        }
+        if (plan.variant() == Variant.STANDBY) {
+            // a stop is right however the pump stands; a pause goes on with it
             heatRunsHot();
         }
         for (int i = 0; i < plan.steps().size(); i++) {
@@ -54,7 +57,7 @@ final class PlanChecker {
             act(next);
         }
         step = SequenceText.STEP_END.say();
-        heatedStretchEnds();
+        heatedStretchEnds(Double.POSITIVE_INFINITY);
         valveAfterHeat(OptionalDouble.empty());
     }
 
@@ -63,7 +66,8 @@ final class PlanChecker {
         if (next.clock() == moment.clock()) {
             moment = new Moment(moment.clock(), Math.max(moment.atS(), next.atS()));
         } else if (next.clock() == Clock.FROM_HOT) {
-            heatedStretchEnds();
+            // between the clocks the pump works as long as anybody likes
+            heatedStretchEnds(Double.POSITIVE_INFINITY);
             moment = next;
         }
     }
@@ -137,7 +141,11 @@ final class PlanChecker {
             ledger.judge(
                     Rule.AIR_FOR_FLAME,
                     now.roomAired,
-                    look(0, SequenceText.VALUE_FLAME.say(Tell.power(power)), SequenceText.LIMIT_AIR.say()));
+                    look(
+                            0,
+                            (now.roomAired ? SequenceText.VALUE_FLAME : SequenceText.VALUE_FLAME_UNAIRED)
+                                    .say(Tell.power(power)),
+                            SequenceText.LIMIT_AIR.say()));
         }
         if (!isHot() && !now.heatOn) {
             double since = now.backing ? moment.atS() - now.backingOnS : 0;
@@ -177,8 +185,8 @@ final class PlanChecker {
                     now.outletOpen,
                     look(
                             0,
-                            SequenceText.VALUE_INTO_WATER.say(
-                                    Tell.power(run.check().steady().heatToWaterW())),
+                            (now.outletOpen ? SequenceText.VALUE_INTO_WATER : SequenceText.VALUE_INTO_WATER_SHUT)
+                                    .say(Tell.power(run.check().steady().heatToWaterW())),
                             SequenceText.LIMIT_OUTLET.say()));
         }
     }
@@ -211,20 +219,19 @@ final class PlanChecker {
     }
 
     private void heatOff() {
-        heatedStretchEnds();
+        heatedStretchEnds(upS());
         if (isHot() && now.heatOn) {
             now.heatOffHotS = OptionalDouble.of(moment.atS());
         }
         now.heatOn = false;
     }
 
-    /** Looks back over a stretch of the warm-up with heat: the foreline and the limits along it. */
-    private void heatedStretchEnds() {
+    /** Looks back over a stretch of the warm-up with heat, up to a time of the run: the foreline and the limits along it. */
+    private void heatedStretchEnds(double until) {
         if (isHot() || !now.heatOn || Double.isNaN(now.heatOnS)) {
             return;
         }
         Moment end = moment;
-        double until = step.equals(SequenceText.STEP_END.say()) ? Double.POSITIVE_INFINITY : upS();
         if (now.backing) {
             Readings.Extreme highest = run.highestForeline(now.heatOnS - originS, until);
             moment = new Moment(Clock.FROM_COLD, highest.timeS() + originS);

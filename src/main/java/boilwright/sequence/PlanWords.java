@@ -48,11 +48,7 @@ final class PlanWords {
     List<String> emergency() {
         List<String> list = new ArrayList<>();
         list.add((setup.isFlame() ? SequenceText.EMERGENCY_HEAT_FLAME : SequenceText.EMERGENCY_HEAT).say());
-        OptionalDouble air = run.downS("air-allowed");
-        list.add(
-                air.isPresent()
-                        ? SequenceText.EMERGENCY_AIR.say(Tell.temperature(run.airK()), Tell.time(air.getAsDouble()))
-                        : SequenceText.EMERGENCY_AIR_UNKNOWN.say());
+        list.add(air());
         if (setup.hasWater()) {
             list.add(water());
         }
@@ -61,6 +57,17 @@ final class PlanWords {
         run.downS("water-may-stop").ifPresent(t -> list.add(SequenceText.EMERGENCY_STAY.say(Tell.time(t))));
         list.add(SequenceText.EMERGENCY_LEAVE.say());
         return list;
+    }
+
+    private String air() {
+        if (run.fluid().airAdmissionLimit().isEmpty()) {
+            return SequenceText.EMERGENCY_AIR_UNKNOWN.say();
+        }
+        String limit = Tell.temperature(run.airK());
+        OptionalDouble cold = run.downS("air-allowed");
+        return cold.isPresent()
+                ? SequenceText.EMERGENCY_AIR.say(limit, Tell.time(cold.getAsDouble()))
+                : SequenceText.EMERGENCY_AIR_LATE.say(limit);
     }
 
     private String water() {

@@ -19,6 +19,8 @@ import java.util.OptionalDouble;
 final class SimulatedRun {
     /** So that a reading at a switch is that after it, whatever rounding does to its time, s. */
     private static final double JUST_AFTER_S = 1e-6;
+
+    private static final double SAME_TIME_S = 1e-6;
     /** Flow that is as good as none, m3/s. */
     private static final double HARDLY_ANY_M3_PER_S = 1e-9;
 
@@ -101,9 +103,12 @@ final class SimulatedRun {
         return t.isPresent() ? OptionalDouble.of(zeroS + t.getAsDouble()) : t;
     }
 
-    /** When something happens in the cool-down, s after heat-off. */
+    /**
+     * When something happens in the cool-down, s after heat-off; empty too when the cool-down had to be broken off, for then
+     * nothing can be said of what holds after it.
+     */
     OptionalDouble downS(String event) {
-        return time(cooldown, event, "");
+        return brokenOff(cooldown, down).isPresent() ? OptionalDouble.empty() : time(cooldown, event, "");
     }
 
     private static OptionalDouble time(RunResult run, String id, String stage) {
@@ -195,12 +200,15 @@ final class SimulatedRun {
                 : OptionalDouble.empty();
     }
 
-    /** What ended the warm-up before it came to rest, when something did, on the clock from cold. */
+    /** What ended the warm-up before it came to rest, when something did. */
     Optional<TimeEvent> brokenOff() {
-        double end = up.endS();
-        return check.warmup().events().stream()
+        return brokenOff(check.warmup(), up);
+    }
+
+    private static Optional<TimeEvent> brokenOff(RunResult run, Readings readings) {
+        return run.events().stream()
                 .filter(e -> e.id().equals("limit-reached") && e.timeS().isPresent())
-                .filter(e -> e.timeS().getAsDouble() >= end - 1e-6)
+                .filter(e -> e.timeS().getAsDouble() >= readings.endS() - SAME_TIME_S)
                 .findFirst();
     }
 

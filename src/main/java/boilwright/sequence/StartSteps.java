@@ -5,7 +5,6 @@ import boilwright.rig.Schedule;
 import boilwright.vacuum.Crossover;
 import boilwright.vacuum.PumpDown;
 import java.util.Comparator;
-import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -28,9 +27,9 @@ final class StartSteps {
         StartSteps steps = new StartSteps(list, fresh);
         steps.cold();
         steps.warming();
+        steps.pumping();
         // looks and heat come in the order of their times, whichever jet lights first
         list.steps().sort(Comparator.comparingDouble(s -> s.moment().atS()));
-        steps.pumping();
     }
 
     private static Moment at(double seconds) {
@@ -78,7 +77,7 @@ final class StartSteps {
                 Action.LOOK_FORELINE,
                 at(heatS),
                 0,
-                SequenceText.WHAT_LOOK_FORELINE.say(),
+                (setup.readsForeline() ? SequenceText.WHAT_LOOK_FORELINE : SequenceText.WHAT_LOOK_FORELINE_BLIND).say(),
                 setup.readsForeline()
                         ? SequenceText.HOLD_LOOK_FORELINE.say(limit, Tell.pressure(run.forelineUpPa(heatS)))
                         : SequenceText.HOLD_LOOK_FORELINE_BLIND.say(),
@@ -233,8 +232,7 @@ final class StartSteps {
     }
 
     private void pumping() {
-        List<PlanStep> steps = list.steps();
-        double ready = steps.get(steps.size() - 1).moment().atS();
+        double ready = StepList.up(run.upS("full-pumping", "").orElseThrow());
         if (setup.isRoughedApart()) {
             ready = handOver(list, at(ready), at(ready));
         }

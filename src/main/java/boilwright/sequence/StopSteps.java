@@ -73,14 +73,7 @@ final class StopSteps {
         } else if (quick && run.rig().heatSource() instanceof HeatSource.HeatingMantle) {
             what = SequenceText.WHAT_HEAT_OFF_PLATE.say("the mantle");
         }
-        list.add(
-                Action.HEAT_OFF,
-                at(0),
-                what,
-                "",
-                "",
-                SequenceText.WHY_HEAT_OFF.say(),
-                list.cautions(Cautions.Place.HEAT));
+        list.add(Action.HEAT_OFF, at(0), what, "", "", SequenceText.WHY_HEAT_OFF.say(), "");
     }
 
     private void keep() {

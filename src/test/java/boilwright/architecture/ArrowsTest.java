@@ -112,7 +112,15 @@ class ArrowsTest {
                     "estimate", "choice", "answers", "spread", "sequence", "report", "dashboard", "commandline")
             .whereLayer("water")
             .mayOnlyBeAccessedByLayers(
-                    "thermal", "estimate", "choice", "answers", "spread", "report", "dashboard", "commandline")
+                    "thermal",
+                    "estimate",
+                    "choice",
+                    "answers",
+                    "spread",
+                    "sequence",
+                    "report",
+                    "dashboard",
+                    "commandline")
             .whereLayer("vacuum")
             .mayOnlyBeAccessedByLayers(
                     "thermal",

@@ -15,6 +15,9 @@ import boilwright.numerics.CancelToken;
 import boilwright.numerics.ProgressSink;
 import boilwright.report.Samples;
 import boilwright.rig.Rig;
+import boilwright.sequence.Plan;
+import boilwright.sequence.PlanAnswer;
+import boilwright.sequence.Variant;
 import boilwright.spread.SpreadAnswer;
 import boilwright.spread.SpreadPlan;
 import java.util.List;
@@ -95,6 +98,25 @@ final class StoredAnswers implements AnswerSource {
             ProgressSink progress) {
         ask();
         return ModelAnswers.INSTANCE.water(rig, fluid, dataVersion, sessionS, cancel, progress);
+    }
+
+    @Override
+    public PlanAnswer plan(
+            Rig rig,
+            WorkingFluid fluid,
+            String dataVersion,
+            Variant variant,
+            CancelToken cancel,
+            ProgressSink progress) {
+        ask();
+        return ModelAnswers.INSTANCE.plan(rig, fluid, dataVersion, variant, cancel, progress);
+    }
+
+    @Override
+    public PlanAnswer checkPlan(
+            Rig rig, WorkingFluid fluid, String dataVersion, Plan plan, CancelToken cancel, ProgressSink progress) {
+        ask();
+        return ModelAnswers.INSTANCE.checkPlan(rig, fluid, dataVersion, plan, cancel, progress);
     }
 
     @Override

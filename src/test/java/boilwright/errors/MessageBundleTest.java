@@ -18,7 +18,11 @@ class MessageBundleTest {
 
     static Stream<MessageId> keys() {
         return Stream.<MessageId[]>of(
-                        MessageKey.values(), GasMessage.values(), RiseMessage.values(), SpreadMessage.values())
+                        MessageKey.values(),
+                        GasMessage.values(),
+                        RiseMessage.values(),
+                        SpreadMessage.values(),
+                        PlanMessage.values())
                 .flatMap(Stream::of);
     }
 

@@ -1,0 +1,94 @@
+package boilwright.sequence;
+
+import boilwright.answers.CheckAnswer;
+import boilwright.answers.Questions;
+import boilwright.fluid.FluidLibrary;
+import boilwright.fluid.WorkingFluid;
+import boilwright.numerics.CancelToken;
+import boilwright.numerics.ProgressSink;
+import boilwright.rig.Rig;
+import boilwright.rig.file.RigReader;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.Predicate;
+import java.util.function.UnaryOperator;
+
+/** Plans of rigs for tests, and the same plans with one thing changed. */
+public final class PlanCases {
+    private static final FluidLibrary LIBRARY = FluidLibrary.builtIn();
+    private static final Map<Rig, CheckAnswer> CHECKS = new ConcurrentHashMap<>();
+
+    private PlanCases() {}
+
+    /** A demo rig. */
+    public static Rig demo(String name) {
+        return RigReader.readDemo(name, LIBRARY.workingFluids(), Set.of());
+    }
+
+    /** The fluid of a rig. */
+    public static WorkingFluid fluid(Rig rig) {
+        return LIBRARY.find(rig.fluidId());
+    }
+
+    /** The check of a rig, made once. */
+    public static CheckAnswer check(Rig rig) {
+        return CHECKS.computeIfAbsent(
+                rig, r -> Questions.check(r, fluid(r), LIBRARY.dataVersion(), new CancelToken(), ProgressSink.NONE));
+    }
+
+    /** The plan of a rig. */
+    public static PlanAnswer plan(Rig rig, Variant variant) {
+        return PlanQuestion.of(check(rig), fluid(rig), variant, new CancelToken());
+    }
+
+    /** What the rules say of a plan that somebody changed. */
+    public static PlanAnswer held(Rig rig, Plan plan) {
+        return PlanQuestion.holdAgainstRules(check(rig), fluid(rig), plan, new CancelToken());
+    }
+
+    /** The plan without some steps. */
+    static Plan without(Plan plan, Action action) {
+        return new Plan(
+                plan.variant(),
+                plan.steps().stream().filter(s -> s.action() != action).toList());
+    }
+
+    /** The plan with some steps at another time, in their place in the list. */
+    static Plan retimed(Plan plan, Predicate<PlanStep> which, UnaryOperator<Moment> when) {
+        return new Plan(
+                plan.variant(),
+                plan.steps().stream()
+                        .map(s -> which.test(s)
+                                ? new PlanStep(s.action(), when.apply(s.moment()), s.level(), s.latestS(), s.words())
+                                : s)
+                        .toList());
+    }
+
+    /** The plan with one step taken out and put right behind the first step of another kind. */
+    static Plan moved(Plan plan, Action action, Action behind) {
+        PlanStep moved = step(plan, action);
+        List<PlanStep> steps = new ArrayList<>(plan.steps());
+        steps.remove(moved);
+        steps.add(steps.indexOf(step(plan, behind)) + 1, moved);
+        return new Plan(plan.variant(), steps);
+    }
+
+    /** The first step of a kind. */
+    static PlanStep step(Plan plan, Action action) {
+        return plan.steps().stream()
+                .filter(s -> s.action() == action)
+                .findFirst()
+                .orElseThrow();
+    }
+
+    /** The first breach of a rule. */
+    static RuleFinding breach(PlanAnswer answer, Rule rule) {
+        return answer.findings().stream()
+                .filter(f -> f.rule() == rule && f.status() == RuleFinding.Status.BROKEN)
+                .findFirst()
+                .orElseThrow(() -> new AssertionError(rule + " is not broken: " + answer.findings()));
+    }
+}
