@@ -2,8 +2,8 @@ package boilwright.report;
 
 import boilwright.sequence.Clock;
 import boilwright.sequence.PlanAnswer;
-import boilwright.sequence.PlanLimit;
 import boilwright.sequence.PlanStep;
+import java.util.ArrayList;
 import java.util.List;
 import org.apache.pdfbox.pdmodel.common.PDRectangle;
 
@@ -14,9 +14,6 @@ final class PlanSheet {
     private static final float SIDE = 168;
     private static final float LEADING = 1.24f;
     private static final float PAD = 5;
-    /** A line to write on needs this height at any size of type. */
-    private static final float BLANK = 17;
-
     private final PdfPen pen;
     private final PlanAnswer answer;
     private final float width;
@@ -54,7 +51,7 @@ final class PlanSheet {
         below = new PlanTimeLine(pen, answer.variant(), steps, MARGIN, width - MARGIN, size).draw(below);
         stepY = below;
         boxY = below;
-        boxes();
+        List<PlanBox> later = besideSteps();
         Clock before = null;
         for (int i = 0; i < steps.size(); i++) {
             PlanStep step = steps.get(i);
@@ -64,6 +61,7 @@ final class PlanSheet {
             }
             step(i + 1, step);
         }
+        afterSteps(later);
         feet();
     }
 
@@ -149,93 +147,59 @@ final class PlanSheet {
         }
     }
 
-    private void boxes() {
-        box("If something fails", answer.emergency(), 1.6f, true);
-        blanks();
-        limits();
-        box("Not promised", answer.unproven(), 0.8f, false);
-        box("Cautions", answer.cautions(), 0.8f, false);
-        box("Proof", List.of(PlanTexts.kept(answer)), 0.8f, false);
+    private List<PlanBox> boxes() {
+        return List.of(
+                PlanBox.sentences("If something fails", answer.emergency(), true),
+                PlanBox.blanks("Write down", PlanTexts.blanks(answer.variant())),
+                PlanBox.limits("Limits", answer.limits()),
+                PlanBox.sentences("Not promised", answer.unproven(), false),
+                PlanBox.sentences("Cautions", answer.cautions(), false),
+                PlanBox.sentences("Proof", List.of(PlanTexts.kept(answer)), false));
     }
 
-    private void boxRoom(float h) {
-        if (boxY + h > bottom) {
-            boxPage++;
-            boxY = MARGIN;
-        }
-    }
-
-    private float heading(String title, float h, float frame, boolean shaded) {
-        boxRoom(h);
-        if (shaded) {
-            pen.fill(boxPage, boxX(), boxY, SIDE, h, PdfPen.LIGHT);
-        }
-        pen.frame(boxPage, boxX(), boxY, SIDE, h, frame);
-        float y = boxY + PAD + size;
-        pen.text(boxPage, boxX() + PAD, y, true, size + 0.6f, PdfPen.BLACK, title);
-        return y + 2;
-    }
-
-    private void box(String title, List<String> sentences, float frame, boolean shaded) {
-        if (sentences.isEmpty()) {
-            return;
-        }
-        float inner = SIDE - 2 * PAD - 7;
-        float lines = 0;
-        for (String sentence : sentences) {
-            lines += pen.wrap(false, size, inner, sentence).size();
-        }
-        float h = lines * size * LEADING + sentences.size() * 1.5f + size + 2 * PAD + 4;
-        float y = heading(title, h, frame, shaded);
-        for (String sentence : sentences) {
-            boolean start = true;
-            for (String line : pen.wrap(false, size, inner, sentence)) {
-                y += size * LEADING;
-                if (start) {
-                    pen.text(boxPage, boxX() + PAD, y, true, size, PdfPen.BLACK, "\u2022");
+    /** Puts boxes into the right column of the first page as far as they fit, and gives the others. */
+    private List<PlanBox> besideSteps() {
+        List<PlanBox> later = new ArrayList<>();
+        for (PlanBox box : boxes()) {
+            if (!box.isEmpty()) {
+                if (later.isEmpty() && fitsRight(box)) {
+                    right(box);
+                } else {
+                    later.add(box);
                 }
-                pen.text(boxPage, boxX() + PAD + 7, y, false, size, PdfPen.BLACK, line);
-                start = false;
-            }
-            y += 1.5f;
-        }
-        boxY += h + 7;
-    }
-
-    private void blanks() {
-        float h = PlanTexts.blanks(answer.variant()).size() * BLANK + size + 2 * PAD + 4;
-        float y = heading("Write down", h, 0.8f, false);
-        for (String blank : PlanTexts.blanks(answer.variant())) {
-            y += BLANK;
-            pen.text(boxPage, boxX() + PAD, y - 3, false, size, PdfPen.BLACK, blank);
-            float from = boxX() + PAD + pen.width(false, size, blank) + 4;
-            pen.line(boxPage, from, y - 2, boxX() + SIDE - PAD, y - 2, 0.6f, PdfPen.GREY);
-        }
-        boxY += h + 7;
-    }
-
-    private void limits() {
-        float row = size * LEADING;
-        float lines = 0;
-        for (PlanLimit limit : answer.limits()) {
-            lines += titleLines(limit).size();
-        }
-        float h = lines * row + size + 2 * PAD + 6;
-        float y = heading("Limits", h, 0.8f, false);
-        for (PlanLimit limit : answer.limits()) {
-            String value = limit.inWords();
-            float x = boxX() + SIDE - PAD - pen.width(true, size, value);
-            pen.text(boxPage, x, y + row, true, size, PdfPen.BLACK, value);
-            for (String line : titleLines(limit)) {
-                y += row;
-                pen.text(boxPage, boxX() + PAD, y, false, size, PdfPen.BLACK, line);
             }
         }
-        boxY += h + 7;
+        return later;
     }
 
-    private List<String> titleLines(PlanLimit limit) {
-        return pen.wrap(false, size, SIDE - 2 * PAD - 6 - pen.width(true, size, limit.inWords()), limit.title());
+    /** Puts what is left beside further steps or, on the last page, under them. */
+    private void afterSteps(List<PlanBox> later) {
+        for (PlanBox box : later) {
+            while (!fitsRight(box) && boxPage < stepPage) {
+                boxPage++;
+                boxY = MARGIN;
+            }
+            float h = box.height(pen, stepsWidth(), size);
+            if (!fitsRight(box) && stepY + h + 4 <= bottom) {
+                box.draw(pen, stepPage, MARGIN, stepY + 4, stepsWidth(), size);
+                stepY += h + 11;
+                continue;
+            }
+            if (!fitsRight(box)) {
+                boxPage++;
+                boxY = MARGIN;
+            }
+            right(box);
+        }
+    }
+
+    private boolean fitsRight(PlanBox box) {
+        return boxY + box.height(pen, SIDE, size) <= bottom;
+    }
+
+    private void right(PlanBox box) {
+        box.draw(pen, boxPage, boxX(), boxY, SIDE, size);
+        boxY += box.height(pen, SIDE, size) + 7;
     }
 
     private void feet() {
@@ -257,7 +221,7 @@ final class PlanSheet {
      */
     private record Part(String words, boolean heavy, float grey) {
         static List<Part> of(PlanStep step, boolean reasons) {
-            List<Part> parts = new java.util.ArrayList<>();
+            List<Part> parts = new ArrayList<>();
             parts.add(new Part(PlanTexts.what(step), true, PdfPen.BLACK));
             add(parts, "See: ", step.words().hold(), PdfPen.BLACK);
             add(parts, PlanTexts.overdue(step), step.words().otherwise(), PdfPen.BLACK);

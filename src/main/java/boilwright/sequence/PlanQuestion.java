@@ -203,7 +203,7 @@ public final class PlanQuestion {
                 safe,
                 verdict,
                 findings,
-                words.limits(),
+                words.limits(variant),
                 words.emergency(),
                 words.unproven(),
                 words.cautions(),

@@ -2,7 +2,6 @@ package boilwright.sequence;
 
 import boilwright.answers.CheckAnswer;
 import boilwright.answers.Questions;
-import boilwright.answers.VacuumAnswer;
 import boilwright.answers.VacuumQuestion;
 import boilwright.fluid.TabulatedFluid;
 import boilwright.fluid.WorkingFluid;
@@ -13,7 +12,6 @@ import boilwright.rig.Rig;
 import boilwright.rig.Schedule;
 import boilwright.thermal.RunResult;
 import boilwright.thermal.RunSimulator;
-import java.util.Optional;
 
 /** The runs that a plan is held against. */
 final class PlanRuns {
@@ -33,11 +31,12 @@ final class PlanRuns {
     /** The run of a rig that was checked. */
     SimulatedRun of(CheckAnswer check) {
         RunResult cooldown = RunSimulator.cooldown(check.rig(), tables, check.parameters(), cancel, ProgressSink.NONE);
-        return new SimulatedRun(check, fluid, cooldown, vacuum(check), 0);
+        return new SimulatedRun(check, fluid, cooldown, gas(check), 0);
     }
 
-    private Optional<VacuumAnswer> vacuum(CheckAnswer check) {
-        return check.rig().vacuum().map(side -> VacuumQuestion.of(check, fluid, Gas.AIR, LOOK_S, cancel));
+    private GasRun gas(CheckAnswer check) {
+        return new GasRun(
+                () -> check.rig().vacuum().map(side -> VacuumQuestion.of(check, fluid, Gas.AIR, LOOK_S, cancel)));
     }
 
     /** The same rig warmed up along another schedule that ends with the same level; its rest and cool-down stay. */
@@ -58,7 +57,7 @@ final class PlanRuns {
                 check.notes(),
                 check.programVersion(),
                 check.dataVersion());
-        return new SimulatedRun(other, fluid, own.cooldown(), vacuum(other), 0);
+        return new SimulatedRun(other, fluid, own.cooldown(), gas(other), 0);
     }
 
     /** The same rig checked anew with another schedule. */

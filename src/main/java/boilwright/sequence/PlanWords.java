@@ -19,7 +19,8 @@ final class PlanWords {
         setup = PumpSetup.of(run.rig());
     }
 
-    List<PlanLimit> limits() {
+    /** What to keep an eye on; a stop has no crossover. */
+    List<PlanLimit> limits(Variant variant) {
         List<PlanLimit> list = new ArrayList<>();
         add(list, "foreline", SequenceText.LIMIT_FORELINE, setup.forelineLimitPa(), Dimension.PRESSURE);
         double bears = run.check().steady().criticalBackingPa();
@@ -30,7 +31,7 @@ final class PlanWords {
         setup.oilLimitK(run.fluid()).ifPresent(k -> add(list, "oil", SequenceText.LIMIT_OIL, k, Dimension.TEMPERATURE));
         add(list, "air", SequenceText.LIMIT_AIR_IN, run.airK(), Dimension.TEMPERATURE);
         add(list, "leave", SequenceText.LIMIT_LEAVE, run.leaveK(), Dimension.TEMPERATURE);
-        if (setup.isRoughedApart()) {
+        if (setup.isRoughedApart() && variant != Variant.QUICK_STOP && variant != Variant.EMERGENCY) {
             double allowed =
                     run.vacuum().map(v -> v.timeline().crossover().allowedPa()).orElse(PumpDown.HIGHEST_CROSSOVER_PA);
             add(list, "crossover", SequenceText.LIMIT_CROSSOVER, allowed, Dimension.PRESSURE);
@@ -105,7 +106,7 @@ final class PlanWords {
         List<String> list = new ArrayList<>();
         Cautions.placed(run.rig(), run.fluid(), run.check().steady().hottestOutsideK())
                 .forEach(c -> list.add(c.sentence()));
-        if (run.vacuum().isPresent()) {
+        if (run.rig().vacuum().isPresent()) {
             list.add(VacuumText.CAUTION_AIR.say());
         }
         return list;

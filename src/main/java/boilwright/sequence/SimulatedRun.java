@@ -30,8 +30,7 @@ final class SimulatedRun {
     private final CheckAnswer check;
     private final WorkingFluid fluid;
     private final RunResult cooldown;
-    private final Optional<VacuumAnswer> vacuum;
-    private final double zeroS;
+    private final GasRun gas;
     private final double gapS;
     private final Readings up;
     private final Readings down;
@@ -40,17 +39,15 @@ final class SimulatedRun {
      * @param check the rig at rest and its warm-up
      * @param fluid its fluid
      * @param cooldown from rest with the heat off
-     * @param vacuum the gas side, when the rig describes it
+     * @param gas its gas side
      * @param gapS how long the cold rig waits with its foreline down before the warm-up's time 0, s
      */
-    SimulatedRun(
-            CheckAnswer check, WorkingFluid fluid, RunResult cooldown, Optional<VacuumAnswer> vacuum, double gapS) {
+    SimulatedRun(CheckAnswer check, WorkingFluid fluid, RunResult cooldown, GasRun gas, double gapS) {
         this.check = check;
         this.fluid = fluid;
         this.cooldown = cooldown;
-        this.vacuum = vacuum;
+        this.gas = gas;
         this.gapS = gapS;
-        zeroS = gapS + pumpDownS(vacuum);
         up = new Readings(check.warmup().series());
         down = new Readings(cooldown.series());
     }
@@ -71,36 +68,33 @@ final class SimulatedRun {
         return cooldown;
     }
 
+    /** The gas side, when the rig describes it. */
     Optional<VacuumAnswer> vacuum() {
-        return vacuum;
+        return gas.answer();
     }
 
     /** The same with another wait before the warm-up. */
     SimulatedRun withGap(double otherS) {
-        return new SimulatedRun(check, fluid, cooldown, vacuum, otherS);
+        return new SimulatedRun(check, fluid, cooldown, gas, otherS);
     }
 
     /** How long the chamber is drawn down through the cold pump before the foreline is down, s; 0 where that is not known. */
-    static double pumpDownS(Optional<VacuumAnswer> vacuum) {
-        return vacuum.map(v -> v.timeline().crossover())
+    double pumpDownS() {
+        return vacuum().map(v -> v.timeline().crossover())
                 .filter(c -> !c.aroundPump())
                 .map(c -> c.roughingS())
                 .orElse(0.0);
     }
 
-    double pumpDownS() {
-        return pumpDownS(vacuum);
-    }
-
     /** Time after the backing pump's start at which the warm-up's time 0 lies, s. */
     double zeroS() {
-        return zeroS;
+        return gapS + pumpDownS();
     }
 
     /** When something happens in the warm-up, s after the backing pump's start. */
     OptionalDouble upS(String event, String stage) {
         OptionalDouble t = time(check.warmup(), event, stage);
-        return t.isPresent() ? OptionalDouble.of(zeroS + t.getAsDouble()) : t;
+        return t.isPresent() ? OptionalDouble.of(zeroS() + t.getAsDouble()) : t;
     }
 
     /**
@@ -130,7 +124,7 @@ final class SimulatedRun {
 
     /** Oil temperature, K, at a time from cold; the cold oil's before the warm-up begins. */
     double oilUpK(double seconds) {
-        return up.at("liquidTemperatureK", seconds - zeroS);
+        return up.at("liquidTemperatureK", seconds - zeroS());
     }
 
     /** Oil temperature, K, so long after heat-off; that at rest while the heat is on. */
@@ -147,12 +141,12 @@ final class SimulatedRun {
 
     /** Water outlet temperature, K, at a time from cold; only where water passes. */
     double waterOutUpK(double seconds) {
-        return up.at("waterOutK", seconds - zeroS);
+        return up.at("waterOutK", seconds - zeroS());
     }
 
     /** Power that the source takes, W, at a time from cold. */
     double powerUpW(double seconds) {
-        return up.at("sourceInputW", seconds - zeroS + JUST_AFTER_S);
+        return up.at("sourceInputW", seconds - zeroS() + JUST_AFTER_S);
     }
 
     double powerAtRestW() {
@@ -161,9 +155,9 @@ final class SimulatedRun {
 
     /** Foreline pressure, Pa, at a time from cold with the backing pump on since time 0. */
     double forelineUpPa(double seconds) {
-        double t = seconds - zeroS;
-        if (t < -gapS && vacuum.isPresent()) {
-            VacuumTimeline line = vacuum.get().timeline();
+        double t = seconds - zeroS();
+        if (t < -gapS && vacuum().isPresent()) {
+            VacuumTimeline line = vacuum().get().timeline();
             return Readings.at(line.timeS(), line.forelinePa(), seconds - pumpDownS());
         }
         return up.has("forelinePa") ? up.at("forelinePa", t) : check.steady().forelinePa();
@@ -174,17 +168,17 @@ final class SimulatedRun {
         if (!up.has("forelinePa")) {
             return new Readings.Extreme(fromS, forelineUpPa(fromS));
         }
-        Readings.Extreme inRun = up.highest("forelinePa", fromS - zeroS, toS - zeroS);
+        Readings.Extreme inRun = up.highest("forelinePa", fromS - zeroS(), toS - zeroS());
         double first = forelineUpPa(fromS);
         return first >= inRun.value()
                 ? new Readings.Extreme(fromS, first)
-                : new Readings.Extreme(inRun.timeS() + zeroS, inRun.value());
+                : new Readings.Extreme(inRun.timeS() + zeroS(), inRun.value());
     }
 
     /** Hottest oil of the warm-up between two times from cold, with its time. */
     Readings.Extreme highestOil(double fromS, double toS) {
-        Readings.Extreme inRun = up.highest("liquidTemperatureK", fromS - zeroS, toS - zeroS);
-        return new Readings.Extreme(inRun.timeS() + zeroS, inRun.value());
+        Readings.Extreme inRun = up.highest("liquidTemperatureK", fromS - zeroS(), toS - zeroS());
+        return new Readings.Extreme(inRun.timeS() + zeroS(), inRun.value());
     }
 
     /** Foreline pressure at rest, Pa. */
@@ -195,8 +189,8 @@ final class SimulatedRun {
     /** First time from cold at which a quantity of the warm-up is above a limit, up to a time from cold. */
     OptionalDouble firstAbove(String key, double limit, double untilS) {
         OptionalDouble t = up.has(key) ? up.firstAbove(key, limit) : OptionalDouble.empty();
-        return t.isPresent() && t.getAsDouble() + zeroS <= untilS
-                ? OptionalDouble.of(t.getAsDouble() + zeroS)
+        return t.isPresent() && t.getAsDouble() + zeroS() <= untilS
+                ? OptionalDouble.of(t.getAsDouble() + zeroS())
                 : OptionalDouble.empty();
     }
 
@@ -216,7 +210,7 @@ final class SimulatedRun {
     double leastJetUp(double seconds) {
         double least = Double.POSITIVE_INFINITY;
         for (int k = 1; k <= rig().stages().size(); k++) {
-            least = Math.min(least, seconds < zeroS ? 0 : up.at("stage" + k + "FullFlowFraction", seconds - zeroS));
+            least = Math.min(least, seconds < zeroS() ? 0 : up.at("stage" + k + "FullFlowFraction", seconds - zeroS()));
         }
         return least;
     }
@@ -240,7 +234,7 @@ final class SimulatedRun {
 
     /** Chamber pressure, Pa, so long after roughing from room pressure began. */
     double chamberPa(double sinceRoughS) {
-        VacuumTimeline line = vacuum.orElseThrow().timeline();
+        VacuumTimeline line = vacuum().orElseThrow().timeline();
         if (sinceRoughS >= line.crossover().roughingS()) {
             return line.crossover().allowedPa();
         }
