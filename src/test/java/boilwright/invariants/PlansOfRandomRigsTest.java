@@ -12,7 +12,6 @@ import boilwright.fluid.WorkingFluid;
 import boilwright.gasflow.Gas;
 import boilwright.numerics.CancelToken;
 import boilwright.numerics.ProgressSink;
-import boilwright.rig.GasSide;
 import boilwright.rig.HeatSource;
 import boilwright.rig.Rig;
 import boilwright.rig.Schedule;
@@ -20,6 +19,7 @@ import boilwright.sequence.Action;
 import boilwright.sequence.Clock;
 import boilwright.sequence.Plan;
 import boilwright.sequence.PlanAnswer;
+import boilwright.sequence.PlanCases;
 import boilwright.sequence.PlanQuestion;
 import boilwright.sequence.PlanStep;
 import boilwright.sequence.Variant;
@@ -33,6 +33,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
+import net.jqwik.api.Assume;
 import net.jqwik.api.EdgeCasesMode;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
@@ -79,15 +80,13 @@ class PlansOfRandomRigsTest {
     }
 
     private static void assertPlansWithAChamber(Rig rig) {
-        GasSide through = VacuumRigs.side(VacuumRigs.tube("neck", 0.05, 0.1));
-        GasSide past = new GasSide(
-                through.chamber(),
-                through.line(),
-                through.gauge(),
-                List.of(VacuumRigs.tube("roughing tube", 0.02, 1)),
-                through.targetPa());
-        for (GasSide side : List.of(through, past)) {
-            Rig whole = rig.withForeline(VacuumRigs.backing()).withVacuum(side);
+        // a foreline that follows mercury's vapour takes seconds a run
+        Assume.that(!rig.fluidId().equals("mercury"));
+        Rig through =
+                rig.withForeline(VacuumRigs.backing()).withVacuum(VacuumRigs.side(VacuumRigs.tube("neck", 0.05, 0.1)));
+        Rig club = PlanCases.demo("mirror-club");
+        Rig past = rig.withForeline(club.foreline()).withVacuum(club.vacuum().orElseThrow());
+        for (Rig whole : List.of(through, past)) {
             // the explicit method takes minutes for a foreline that follows the gas
             assertPlans(whole, r -> runs(r).warmup(), r -> runs(r).cooldown());
         }
