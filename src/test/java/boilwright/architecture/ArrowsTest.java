@@ -57,6 +57,8 @@ class ArrowsTest {
             .definedBy("boilwright.dashboard..")
             .layer("report")
             .definedBy("boilwright.report..")
+            .layer("companion")
+            .definedBy("boilwright.companion..")
             .layer("sequence")
             .definedBy("boilwright.sequence..")
             .layer("spread")
@@ -97,19 +99,30 @@ class ArrowsTest {
             .mayOnlyBeAccessedByLayers("commandline")
             .whereLayer("report")
             .mayOnlyBeAccessedByLayers("dashboard", "commandline")
-            .whereLayer("sequence")
+            .whereLayer("companion")
             .mayOnlyBeAccessedByLayers("report", "dashboard", "commandline")
+            .whereLayer("sequence")
+            .mayOnlyBeAccessedByLayers("companion", "report", "dashboard", "commandline")
             .whereLayer("spread")
             .mayOnlyBeAccessedByLayers("report", "dashboard", "commandline")
             .whereLayer("choice")
             .mayOnlyBeAccessedByLayers("report", "dashboard", "commandline")
             .whereLayer("answers")
-            .mayOnlyBeAccessedByLayers("choice", "spread", "sequence", "report", "dashboard", "commandline")
+            .mayOnlyBeAccessedByLayers(
+                    "choice", "spread", "sequence", "companion", "report", "dashboard", "commandline")
             .whereLayer("estimate")
             .mayOnlyBeAccessedByLayers("choice", "answers", "spread", "report", "dashboard", "commandline")
             .whereLayer("thermal")
             .mayOnlyBeAccessedByLayers(
-                    "estimate", "choice", "answers", "spread", "sequence", "report", "dashboard", "commandline")
+                    "estimate",
+                    "choice",
+                    "answers",
+                    "spread",
+                    "sequence",
+                    "companion",
+                    "report",
+                    "dashboard",
+                    "commandline")
             .whereLayer("water")
             .mayOnlyBeAccessedByLayers(
                     "thermal",
@@ -118,6 +131,7 @@ class ArrowsTest {
                     "answers",
                     "spread",
                     "sequence",
+                    "companion",
                     "report",
                     "dashboard",
                     "commandline")
@@ -162,6 +176,7 @@ class ArrowsTest {
                     "answers",
                     "spread",
                     "sequence",
+                    "companion",
                     "report",
                     "dashboard",
                     "commandline")
@@ -219,6 +234,7 @@ class ArrowsTest {
                     "answers",
                     "spread",
                     "sequence",
+                    "companion",
                     "report",
                     "dashboard",
                     "commandline")
