@@ -23,6 +23,8 @@ final class ComputedRun {
     private final OptionalDouble heatS;
     private final double heatOffS;
     private final double zeroS;
+    /** When the warm-up's own schedule first heats, s from its time 0. */
+    private final double heatOnS;
 
     ComputedRun(PlanAnswer answer) {
         this.answer = answer;
@@ -31,7 +33,8 @@ final class ComputedRun {
         down = answer.cooldown().series();
         heatS = moment(Action.HEAT, Clock.FROM_COLD);
         heatOffS = moment(Action.HEAT_OFF, Clock.FROM_HOT).orElse(0);
-        zeroS = heatS.orElse(0) - firstHeatS(answer.check().rig().schedule());
+        heatOnS = firstHeatS(answer.check().rig().schedule());
+        zeroS = heatS.orElse(0) - heatOnS;
     }
 
     private static double firstHeatS(Schedule schedule) {
@@ -91,7 +94,7 @@ final class ComputedRun {
                 has(up, "forelinePa")
                         ? read(up, "forelinePa", t)
                         : OptionalDouble.of(answer.check().steady().forelinePa());
-            case POWER -> t < 0 ? OptionalDouble.of(0) : read(up, "sourceInputW", t);
+            case POWER -> t < heatOnS ? OptionalDouble.of(0) : read(up, "sourceInputW", t);
             default -> both(kind, up, t);
         };
     }
