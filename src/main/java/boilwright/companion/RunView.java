@@ -59,7 +59,7 @@ public record RunView(
     /**
      * Something to come.
      *
-     * @param words what, as it follows a number of minutes: "until every jet is full"
+     * @param words what, as it goes on after "until": "every jet is full"
      * @param leftS time until then, s, never negative
      */
     public record Ahead(String words, double leftS) {}

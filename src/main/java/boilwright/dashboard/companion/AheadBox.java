@@ -16,6 +16,8 @@ import javafx.scene.layout.VBox;
 /** The clock, and what is still to come with how that was found. */
 final class AheadBox extends HBox {
     private static final int MOST = 3;
+    /** What is nearer than this is due, s. */
+    private static final double DUE_S = 0.5;
 
     private final Label clock = new Label();
     private final Label from = Says.label("companion-from");
@@ -56,7 +58,10 @@ final class AheadBox extends HBox {
             if (i < view.remaining().size() && !view.ended()) {
                 RunView.Ahead ahead = view.remaining().get(i);
                 Instant at = now.plusMillis(Math.round(1000 * ahead.leftS()));
-                words = WindowText.say("companion.ahead", Says.span(ahead.leftS()), ahead.words(), Says.wall(at, zone));
+                words = ahead.leftS() < DUE_S
+                        ? WindowText.say("companion.ahead.due", ahead.words())
+                        : WindowText.say(
+                                "companion.ahead", Says.span(ahead.leftS()), ahead.words(), Says.wall(at, zone));
             }
             Says.show(lines.get(i), words);
         }

@@ -64,6 +64,7 @@ final class CompanionPane extends BorderPane {
     private int warned;
 
     private boolean endAsked;
+    private boolean held;
 
     CompanionPane(Companion run, InstantSource now, ZoneId zone) {
         this.run = run;
@@ -124,9 +125,11 @@ final class CompanionPane extends BorderPane {
     private Node middle() {
         FlowPane sights = new FlowPane(tick, topJet, firstJet, full, back, stop);
         sights.getStyleClass().add("companion-buttons");
-        VBox left = new VBox(step, sights, outcome);
+        // below what scrolls: the keys' buttons keep their place whatever the step has to say
+        ScrollPane stepScroll = scrolled(step);
+        VBox.setVgrow(stepScroll, Priority.ALWAYS);
+        VBox left = new VBox(stepScroll, outcome, sights);
         left.getStyleClass().add("companion-left");
-        ScrollPane leftScroll = scrolled(left);
         Label title = Says.label("companion-head");
         title.setText(WindowText.say("companion.readings"));
         ScrollPane lines = scrolled(table);
@@ -134,8 +137,8 @@ final class CompanionPane extends BorderPane {
         VBox right = new VBox(title, readings, lines);
         right.getStyleClass().add("companion-right");
         right.setMinWidth(Region.USE_PREF_SIZE);
-        HBox.setHgrow(leftScroll, Priority.ALWAYS);
-        return new HBox(leftScroll, right);
+        HBox.setHgrow(left, Priority.ALWAYS);
+        return new HBox(left, right);
     }
 
     private static ScrollPane scrolled(Region inside) {
@@ -272,8 +275,22 @@ final class CompanionPane extends BorderPane {
         }
     }
 
+    /** Lets nothing be entered until a question above was answered. */
+    void hold(boolean until) {
+        held = until;
+        getCenter().setDisable(until);
+        getBottom().setDisable(until);
+    }
+
     private void keys(KeyEvent event) {
         Node owner = getScene().getFocusOwner();
+        if (held) {
+            if (event.getCode() == KeyCode.ENTER && owner instanceof Button asked) {
+                asked.fire();
+                event.consume();
+            }
+            return;
+        }
         boolean typing = owner instanceof TextInputControl || owner instanceof ComboBoxBase;
         if (typing && event.getCode() == KeyCode.ESCAPE) {
             tick.requestFocus();

@@ -149,8 +149,12 @@ public final class CompanionStage extends Stage {
                 Says.day(last.head().begun(), zone),
                 Says.day(last.lastTime(), zone),
                 last.file().getFileName().toString())));
-        goOn.setOnAction(event -> keeper.resume(last.file(), this::takenUp, this::notTakenUp));
+        goOn.setOnAction(event -> {
+            goOn.setDisable(true);
+            keeper.resume(last.file(), this::takenUp, this::notTakenUp);
+        });
         anew.setOnAction(event -> offerIsOver());
+        pane.hold(true);
         goOn.requestFocus();
     }
 
@@ -162,12 +166,13 @@ public final class CompanionStage extends Stage {
 
     private void notTakenUp(String why) {
         offer.say(List.of(why));
-        goOn.setDisable(true);
+        goOn.setDisable(false);
         anew.requestFocus();
     }
 
     private void offerIsOver() {
         offer.say(List.of());
+        pane.hold(false);
         pane.begin();
     }
 

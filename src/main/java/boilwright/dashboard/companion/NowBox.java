@@ -69,8 +69,9 @@ final class NowBox extends VBox {
     }
 
     private static String line(RunView.StepView step) {
+        // a figure's width of blank, so that one figure stands under two
+        String number = (step.number() < 10 ? "\u2007" : "") + step.number();
         double when = step.expectedS().orElse(step.step().moment().atS());
-        return WindowText.say(
-                "companion.next.line", Integer.toString(step.number()), Says.clock(when), Says.brief(step.step()));
+        return WindowText.say("companion.next.line", number, Says.clock(when), Says.brief(step.step()));
     }
 }

@@ -7,8 +7,10 @@ import boilwright.units.Dimension;
 import boilwright.units.QuantityWriter;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import javafx.geometry.HPos;
+import javafx.geometry.VPos;
 import javafx.scene.control.Label;
 import javafx.scene.layout.ColumnConstraints;
 import javafx.scene.layout.GridPane;
@@ -16,7 +18,11 @@ import javafx.scene.layout.Priority;
 
 /** Computed against actual: steps first, then readings. */
 final class RunTable extends GridPane {
-    private static final int COLUMNS = 4;
+    private static final int COLUMNS = 6;
+    /** The column of names; before it stand a mark and a number. */
+    private static final int NAME = 2;
+    /** Most readings that are shown; all are in the log. */
+    private static final int MOST_READINGS = 5;
 
     /**
      * A line.
@@ -33,9 +39,9 @@ final class RunTable extends GridPane {
         getStyleClass().add("companion-table");
         for (int i = 0; i < COLUMNS; i++) {
             ColumnConstraints column = new ColumnConstraints();
-            column.setHgrow(i == 0 ? Priority.ALWAYS : Priority.NEVER);
-            column.setHalignment(i == 0 ? HPos.LEFT : HPos.RIGHT);
-            if (i > 0) {
+            column.setHgrow(i == NAME ? Priority.ALWAYS : Priority.NEVER);
+            column.setHalignment(i == 0 || i == NAME ? HPos.LEFT : HPos.RIGHT);
+            if (i != NAME) {
                 column.setMinWidth(USE_PREF_SIZE);
             }
             getColumnConstraints().add(column);
@@ -44,23 +50,16 @@ final class RunTable extends GridPane {
 
     void show(RunView view) {
         List<Line> lines = new ArrayList<>();
-        if (!view.readings().isEmpty()) {
+        List<RunView.ReadingView> readings = view.readings();
+        if (!readings.isEmpty()) {
             lines.add(head("companion.table.reading", "companion.table.read"));
-            for (int i = view.readings().size() - 1; i >= 0; i--) {
-                lines.add(reading(view.readings().get(i)));
+            for (int i = readings.size() - 1; i >= Math.max(0, readings.size() - MOST_READINGS); i--) {
+                lines.add(reading(readings.get(i)));
             }
         }
-        Clock before = null;
-        for (RunView.StepView step : view.steps()) {
-            Clock clock = step.step().moment().clock();
-            if (clock != before) {
-                lines.add(head(
-                        clock == Clock.FROM_COLD ? "companion.table.start" : "companion.table.stop",
-                        "companion.table.done"));
-                before = clock;
-            }
-            lines.add(step(step, view));
-        }
+        boolean stopping = view.clock().equals(Optional.of(Clock.FROM_HOT));
+        steps(view, stopping ? Clock.FROM_HOT : Clock.FROM_COLD, lines);
+        steps(view, stopping ? Clock.FROM_COLD : Clock.FROM_HOT, lines);
         // made anew only when some word changed: this is asked every second
         if (!lines.equals(shown)) {
             shown = lines;
@@ -68,10 +67,24 @@ final class RunTable extends GridPane {
         }
     }
 
+    private static void steps(RunView view, Clock clock, List<Line> lines) {
+        List<RunView.StepView> steps = view.steps().stream()
+                .filter(step -> step.step().moment().clock() == clock)
+                .toList();
+        if (!steps.isEmpty()) {
+            lines.add(head(
+                    clock == Clock.FROM_COLD ? "companion.table.start" : "companion.table.stop",
+                    "companion.table.done"));
+            steps.forEach(step -> lines.add(step(step, view)));
+        }
+    }
+
     private static Line head(String title, String actual) {
         return new Line(
                 "companion-table-head",
                 List.of(
+                        "",
+                        "",
                         WindowText.say(title),
                         WindowText.say("companion.table.computed"),
                         WindowText.say(actual),
@@ -89,11 +102,13 @@ final class RunTable extends GridPane {
             actual = WindowText.say(
                     "companion.table.about", Says.clock(step.expectedS().getAsDouble()));
         }
-        String mark = step.done() ? "o" : now ? ">" : step.overdue() ? "!" : "\u2007";
+        String mark = step.done() ? "o" : now ? ">" : step.overdue() ? "!" : "";
         return new Line(
                 now ? "companion-table-now" : "companion-table-line",
                 List.of(
-                        mark + " " + step.number() + " " + Says.brief(step.step()),
+                        mark,
+                        Integer.toString(step.number()),
+                        Says.brief(step.step()),
                         step.step().moment().time(),
                         actual,
                         step.lateS().isPresent() ? Says.difference(step.lateS().getAsDouble()) : ""));
@@ -106,6 +121,8 @@ final class RunTable extends GridPane {
         return new Line(
                 "companion-table-line",
                 List.of(
+                        "",
+                        "",
                         at + reading.kind().title(),
                         computed.isPresent() ? QuantityWriter.writeAuto(computed.getAsDouble(), dimension) : "\u2013",
                         QuantityWriter.writeAuto(reading.value(), dimension),
@@ -130,15 +147,23 @@ final class RunTable extends GridPane {
     private void fill() {
         getChildren().clear();
         for (int row = 0; row < shown.size(); row++) {
-            Line line = shown.get(row);
-            for (int column = 0; column < COLUMNS; column++) {
-                Label label = new Label(line.cells().get(column));
-                label.getStyleClass().add(line.style());
-                if (column == 0) {
-                    label.setWrapText(true);
-                }
+            List<String> cells = shown.get(row).cells();
+            boolean numbered = !cells.get(1).isEmpty();
+            for (int column = numbered ? 0 : NAME; column < COLUMNS; column++) {
+                Label label = new Label(cells.get(column));
+                label.getStyleClass().add(shown.get(row).style());
                 label.setMinHeight(USE_PREF_SIZE);
-                add(label, column, row);
+                GridPane.setValignment(label, VPos.TOP);
+                if (column == NAME) {
+                    label.setWrapText(true);
+                } else if (column > NAME) {
+                    label.getStyleClass().add("companion-table-figure");
+                }
+                if (column == NAME && !numbered) {
+                    add(label, 0, row, NAME + 1, 1);
+                } else {
+                    add(label, column, row);
+                }
             }
         }
     }

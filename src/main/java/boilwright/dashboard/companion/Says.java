@@ -32,7 +32,8 @@ final class Says {
     }
 
     static String span(double seconds) {
-        return QuantityWriter.writeAuto(Math.rint(seconds), Dimension.TIME);
+        double whole = Math.rint(seconds);
+        return whole < 60 ? (long) whole + " s" : QuantityWriter.writeAuto(whole, Dimension.TIME);
     }
 
     /** A difference of times with its sign. */
