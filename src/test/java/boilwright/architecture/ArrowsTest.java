@@ -57,6 +57,8 @@ class ArrowsTest {
             .definedBy("boilwright.dashboard..")
             .layer("report")
             .definedBy("boilwright.report..")
+            .layer("drill")
+            .definedBy("boilwright.drill..")
             .layer("sequence")
             .definedBy("boilwright.sequence..")
             .layer("spread")
@@ -97,6 +99,8 @@ class ArrowsTest {
             .mayOnlyBeAccessedByLayers("commandline")
             .whereLayer("report")
             .mayOnlyBeAccessedByLayers("dashboard", "commandline")
+            .whereLayer("drill")
+            .mayOnlyBeAccessedByLayers("report", "dashboard", "commandline")
             .whereLayer("sequence")
             .mayOnlyBeAccessedByLayers("report", "dashboard", "commandline")
             .whereLayer("spread")
@@ -104,12 +108,20 @@ class ArrowsTest {
             .whereLayer("choice")
             .mayOnlyBeAccessedByLayers("report", "dashboard", "commandline")
             .whereLayer("answers")
-            .mayOnlyBeAccessedByLayers("choice", "spread", "sequence", "report", "dashboard", "commandline")
+            .mayOnlyBeAccessedByLayers("choice", "spread", "sequence", "drill", "report", "dashboard", "commandline")
             .whereLayer("estimate")
             .mayOnlyBeAccessedByLayers("choice", "answers", "spread", "report", "dashboard", "commandline")
             .whereLayer("thermal")
             .mayOnlyBeAccessedByLayers(
-                    "estimate", "choice", "answers", "spread", "sequence", "report", "dashboard", "commandline")
+                    "estimate",
+                    "choice",
+                    "answers",
+                    "spread",
+                    "sequence",
+                    "drill",
+                    "report",
+                    "dashboard",
+                    "commandline")
             .whereLayer("water")
             .mayOnlyBeAccessedByLayers(
                     "thermal",
@@ -118,6 +130,7 @@ class ArrowsTest {
                     "answers",
                     "spread",
                     "sequence",
+                    "drill",
                     "report",
                     "dashboard",
                     "commandline")
@@ -129,6 +142,7 @@ class ArrowsTest {
                     "answers",
                     "spread",
                     "sequence",
+                    "drill",
                     "report",
                     "dashboard",
                     "commandline")
@@ -146,6 +160,7 @@ class ArrowsTest {
                     "choice",
                     "answers",
                     "sequence",
+                    "drill",
                     "report",
                     "dashboard",
                     "commandline")
@@ -162,6 +177,7 @@ class ArrowsTest {
                     "answers",
                     "spread",
                     "sequence",
+                    "drill",
                     "report",
                     "dashboard",
                     "commandline")
@@ -190,6 +206,7 @@ class ArrowsTest {
                     "answers",
                     "spread",
                     "sequence",
+                    "drill",
                     "report",
                     "dashboard",
                     "commandline")
@@ -207,6 +224,7 @@ class ArrowsTest {
                     "answers",
                     "spread",
                     "sequence",
+                    "drill",
                     "report",
                     "dashboard",
                     "commandline")
@@ -219,6 +237,7 @@ class ArrowsTest {
                     "answers",
                     "spread",
                     "sequence",
+                    "drill",
                     "report",
                     "dashboard",
                     "commandline")
