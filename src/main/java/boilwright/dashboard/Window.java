@@ -9,6 +9,7 @@ import boilwright.dashboard.pages.NewRigForm;
 import boilwright.dashboard.pages.PageContext;
 import boilwright.dashboard.pages.RigPage;
 import boilwright.dashboard.pages.TimePage;
+import boilwright.dashboard.run.RunPage;
 import boilwright.dashboard.session.FluidShelf;
 import boilwright.dashboard.session.Recovery;
 import boilwright.dashboard.session.Remembered;
@@ -100,6 +101,8 @@ final class Window {
             case TIME -> new TimePage(context, timeline, cursorS);
             case WATER -> new WaterPage(context, work, timeline, cursorS);
             case VACUUM -> new VacuumPage(context, work, asker::recordToOpen);
+            case RUN ->
+                new RunPage(context, work, timeline, cursorS, this::writeSheet, this::openCompanion);
             case FLUIDS -> new FluidsPage(context, work, asker::fluidToOpen);
         };
     }

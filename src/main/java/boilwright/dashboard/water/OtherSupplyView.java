@@ -1,5 +1,6 @@
 package boilwright.dashboard.water;
 
+import boilwright.dashboard.work.Latest;
 import boilwright.answers.WaterTrial;
 import boilwright.dashboard.text.WindowText;
 import boilwright.fluid.WorkingFluid;

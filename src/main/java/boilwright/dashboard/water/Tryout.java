@@ -1,5 +1,6 @@
 package boilwright.dashboard.water;
 
+import boilwright.dashboard.work.Latest;
 import boilwright.answers.WaterTrial;
 import boilwright.dashboard.pages.PageContext;
 import boilwright.dashboard.session.RigFields;

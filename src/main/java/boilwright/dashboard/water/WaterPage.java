@@ -1,5 +1,6 @@
 package boilwright.dashboard.water;
 
+import boilwright.dashboard.work.Latest;
 import boilwright.answers.Cautions.Place;
 import boilwright.answers.WaterAnswer;
 import boilwright.dashboard.chart.ChartData;
