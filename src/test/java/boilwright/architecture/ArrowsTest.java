@@ -59,6 +59,8 @@ class ArrowsTest {
             .definedBy("boilwright.report..")
             .layer("drill")
             .definedBy("boilwright.drill..")
+            .layer("companion")
+            .definedBy("boilwright.companion..")
             .layer("sequence")
             .definedBy("boilwright.sequence..")
             .layer("spread")
@@ -101,14 +103,17 @@ class ArrowsTest {
             .mayOnlyBeAccessedByLayers("dashboard", "commandline")
             .whereLayer("drill")
             .mayOnlyBeAccessedByLayers("report", "dashboard", "commandline")
-            .whereLayer("sequence")
+            .whereLayer("companion")
             .mayOnlyBeAccessedByLayers("report", "dashboard", "commandline")
+            .whereLayer("sequence")
+            .mayOnlyBeAccessedByLayers("companion", "report", "dashboard", "commandline")
             .whereLayer("spread")
             .mayOnlyBeAccessedByLayers("report", "dashboard", "commandline")
             .whereLayer("choice")
             .mayOnlyBeAccessedByLayers("report", "dashboard", "commandline")
             .whereLayer("answers")
-            .mayOnlyBeAccessedByLayers("choice", "spread", "sequence", "drill", "report", "dashboard", "commandline")
+            .mayOnlyBeAccessedByLayers(
+                    "choice", "spread", "sequence", "drill", "companion", "report", "dashboard", "commandline")
             .whereLayer("estimate")
             .mayOnlyBeAccessedByLayers("choice", "answers", "spread", "report", "dashboard", "commandline")
             .whereLayer("thermal")
@@ -119,6 +124,7 @@ class ArrowsTest {
                     "spread",
                     "sequence",
                     "drill",
+                    "companion",
                     "report",
                     "dashboard",
                     "commandline")
@@ -131,6 +137,7 @@ class ArrowsTest {
                     "spread",
                     "sequence",
                     "drill",
+                    "companion",
                     "report",
                     "dashboard",
                     "commandline")
@@ -178,6 +185,7 @@ class ArrowsTest {
                     "spread",
                     "sequence",
                     "drill",
+                    "companion",
                     "report",
                     "dashboard",
                     "commandline")
@@ -238,6 +246,7 @@ class ArrowsTest {
                     "spread",
                     "sequence",
                     "drill",
+                    "companion",
                     "report",
                     "dashboard",
                     "commandline")

@@ -22,7 +22,8 @@ class MessageBundleTest {
                         GasMessage.values(),
                         RiseMessage.values(),
                         SpreadMessage.values(),
-                        PlanMessage.values())
+                        PlanMessage.values(),
+                        CompanionMessage.values())
                 .flatMap(Stream::of);
     }
 

@@ -78,19 +78,22 @@ final class DrillCharts {
         TimeSeries all = run.run().series();
         double failed = drill.atS().orElse(0);
         double[] time = all.column("timeS").values();
-        return all.columns().stream().filter(c -> c.key().equals(key)).findFirst().map(column -> {
-            int from = 0;
-            while (from < time.length - 1 && time[from] < failed) {
-                from++;
-            }
-            double[] x = new double[time.length - from];
-            double[] y = new double[x.length];
-            for (int i = 0; i < x.length; i++) {
-                x[i] = time[from + i] - failed;
-                y[i] = column.values()[from + i];
-            }
-            return new Series(title, x, y);
-        });
+        return all.columns().stream()
+                .filter(c -> c.key().equals(key))
+                .findFirst()
+                .map(column -> {
+                    int from = 0;
+                    while (from < time.length - 1 && time[from] < failed) {
+                        from++;
+                    }
+                    double[] x = new double[time.length - from];
+                    double[] y = new double[x.length];
+                    for (int i = 0; i < x.length; i++) {
+                        x[i] = time[from + i] - failed;
+                        y[i] = column.values()[from + i];
+                    }
+                    return new Series(title, x, y);
+                });
     }
 
     private List<Mark> marks() {
@@ -99,9 +102,7 @@ final class DrillCharts {
                 .filter(l -> l.limit().harms() && l.passedS().isPresent())
                 .sorted((a, b) -> Double.compare(a.orNever(), b.orNever()))
                 .forEach(l -> mark(marks, DrillAnswer.title(l.limit()), l.orNever()));
-        drill.heatOn()
-                .firstJetLostS()
-                .ifPresent(t -> mark(marks, WindowText.say("run.chart.first-jet"), t));
+        drill.heatOn().firstJetLostS().ifPresent(t -> mark(marks, WindowText.say("run.chart.first-jet"), t));
         return marks;
     }
 

@@ -40,7 +40,8 @@ final class InterlockGrid extends GridPane {
             String set = lock.setPoint().isPresent()
                     ? QuantityWriter.writeAuto(lock.setPoint().getAsDouble(), lock.dimension())
                     : "-";
-            Label standing = new Label(WindowText.say("run.interlock." + lock.standing().id()));
+            Label standing =
+                    new Label(WindowText.say("run.interlock." + lock.standing().id()));
             standing.getStyleClass().add(lock.standing().isWanting() ? "interlock-wanting" : "interlock-fine");
             addRow(
                     row++,

@@ -91,7 +91,8 @@ final class PlanStrip extends Region {
         }
         for (Span span : SwitchSpans.of(plan.variant(), steps)) {
             Region bar = new Region();
-            bar.getStyleClass().addAll("plan-strip-bar", "plan-strip-" + span.what().name().toLowerCase(Locale.ROOT));
+            bar.getStyleClass()
+                    .addAll("plan-strip-bar", "plan-strip-" + span.what().name().toLowerCase(Locale.ROOT));
             bars.add(new Bar(bar, span));
             getChildren().add(bar);
         }

@@ -43,9 +43,8 @@ final class RuleRows extends VBox {
     private static List<Label> row(RuleFinding finding) {
         Status status = finding.status();
         String mark = WindowText.say("run.rules.mark." + status.id());
-        String found = status == Status.BROKEN
-                ? finding.sentence()
-                : finding.rule().sentence() + " " + finding.sentence();
+        String found =
+                status == Status.BROKEN ? finding.sentence() : finding.rule().sentence() + " " + finding.sentence();
         Label what = label(mark + " " + PlanTexts.status(finding) + ": " + found);
         what.getStyleClass().add("rule-" + status.id());
         Label basis = label(finding.rule().basis());

@@ -180,13 +180,10 @@ public final class RunPage extends ScrollPane {
         }
         RigAnswer answer = wanted;
         Variant now = variant.getValue();
-        plans.ask(
-                cancel -> PlanQuestion.of(answer.check(), answer.fluid(), now, cancel),
-                this::show,
-                words -> {
-                    wanted = null;
-                    verdict.setText(words);
-                });
+        plans.ask(cancel -> PlanQuestion.of(answer.check(), answer.fluid(), now, cancel), this::show, words -> {
+            wanted = null;
+            verdict.setText(words);
+        });
     }
 
     private void show(PlanAnswer now) {
@@ -201,7 +198,8 @@ public final class RunPage extends ScrollPane {
             strip.show(p);
             steps.show(p);
         });
-        unproven.getChildren().setAll(now.unproven().stream().map(RunPage::unproven).toList());
+        unproven.getChildren()
+                .setAll(now.unproven().stream().map(RunPage::unproven).toList());
         unproven.setVisible(!now.unproven().isEmpty());
         rules.show(now.findings());
         hold();

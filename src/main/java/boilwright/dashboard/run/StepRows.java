@@ -57,8 +57,8 @@ final class StepRows extends VBox {
     }
 
     private Row row(int i, PlanStep step) {
-        ToggleButton head =
-                new ToggleButton((i + 1) + "   " + step.moment().time() + "   " + step.words().what());
+        ToggleButton head = new ToggleButton(
+                (i + 1) + "   " + step.moment().time() + "   " + step.words().what());
         head.setId("run-step-" + (i + 1));
         head.getStyleClass().setAll("toggle-button", "plan-step");
         head.setWrapText(true);

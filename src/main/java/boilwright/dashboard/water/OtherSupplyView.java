@@ -1,8 +1,8 @@
 package boilwright.dashboard.water;
 
-import boilwright.dashboard.work.Latest;
 import boilwright.answers.WaterTrial;
 import boilwright.dashboard.text.WindowText;
+import boilwright.dashboard.work.Latest;
 import boilwright.fluid.WorkingFluid;
 import boilwright.rig.Rig;
 import boilwright.rig.SupplyKind;
