@@ -170,35 +170,6 @@ enum AnswerText {
     WATER_VERDICT_TIGHT(2),
     /** {0} capacity, {1} duty. */
     WATER_VERDICT_ENOUGH(2),
-    DRILL_TITLE_FILM(0),
-    DRILL_TITLE_CAP(0),
-    DRILL_TITLE_BOILS(0),
-    DRILL_TITLE_SHOCK(0),
-    DRILL_TITLE_OIL(0),
-    DRILL_TITLE_OIL_LOSS(0),
-    DRILL_TITLE_TOUCH(0),
-    /** {0} how long it was watched. */
-    DRILL_NOTHING(1),
-    /** {0} limit, {1} time. */
-    DRILL_AFTER(2),
-    /** {0} what happens after what time. */
-    DRILL_HEAT_ON(1),
-    /** {0} time. */
-    DRILL_BROKEN_OFF(1),
-    /** {0} delay, {1} limit. */
-    DRILL_DELAY(2),
-    /** {0} limits. */
-    DRILL_NOT_KEPT(1),
-    DRILL_CAUTION_CLOSED(0),
-    DRILL_CAUTION_BACK(0),
-    DRILL_CAUTION_FLAME(0),
-    /** {0} time. */
-    DRILL_NOTE_AT(1),
-    DRILL_NOTE_FULL_POWER(0),
-    DRILL_NOTE_STANDS(0),
-    /** {0} time. */
-    DRILL_NOTE_WATCHED(1),
-    DRILL_NOTE_LIMITS(0),
     /** {0} source, {1} lit, {2} all, {3} delivered, {4} needed. */
     VERDICT_SOME_LIT(5),
     /** {0} source, {1} full, {2} all, {3} delivered, {4} needed. */

@@ -3,39 +3,57 @@ package boilwright.answers;
 import boilwright.units.Dimension;
 import boilwright.units.QuantityWriter;
 
-/** Quantities in sentences. */
-final class Say {
+/** Quantities in sentences, each in a unit that suits its size. */
+public final class Say {
     private Say() {}
 
-    static String power(double watts) {
+    /** A power given in W. */
+    public static String power(double watts) {
         return QuantityWriter.writeAuto(watts, Dimension.POWER);
     }
 
-    static String pressure(double pa) {
+    /** A pressure given in Pa. */
+    public static String pressure(double pa) {
         return QuantityWriter.writeAuto(pa, Dimension.PRESSURE);
     }
 
-    static String temperature(double kelvin) {
+    /** A temperature given in K. */
+    public static String temperature(double kelvin) {
         return QuantityWriter.writeAuto(kelvin, Dimension.TEMPERATURE);
     }
 
-    static String kelvins(double difference) {
+    /** A difference of temperatures given in K. */
+    public static String kelvins(double difference) {
         return QuantityWriter.writeAuto(difference, Dimension.TEMPERATURE_DIFFERENCE);
     }
 
-    static String time(double seconds) {
+    /** A time given in s. */
+    public static String time(double seconds) {
         return QuantityWriter.writeAuto(seconds, Dimension.TIME);
     }
 
-    static String coefficient(double h) {
+    /** A heat transfer coefficient given in W/(m2 K). */
+    public static String coefficient(double h) {
         return QuantityWriter.writeAuto(h, Dimension.HEAT_TRANSFER_COEFFICIENT);
     }
 
-    static String percent(double share) {
+    /** A volume flow given in m3/s. */
+    public static String flow(double m3PerS) {
+        return QuantityWriter.writeAuto(m3PerS, Dimension.VOLUME_FLOW);
+    }
+
+    /** A volume given in m3. */
+    public static String volume(double m3) {
+        return QuantityWriter.writeAuto(m3, Dimension.VOLUME);
+    }
+
+    /** A share as a whole number of hundredths, without the sign. */
+    public static String percent(double share) {
         return Long.toString(Math.round(100 * share));
     }
 
-    static String ratio(double ratio) {
+    /** A ratio with two decimals. */
+    public static String ratio(double ratio) {
         return String.format(java.util.Locale.ROOT, "%.2f", ratio);
     }
 }

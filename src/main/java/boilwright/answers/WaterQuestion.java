@@ -152,10 +152,15 @@ public final class WaterQuestion {
         return list;
     }
 
+    /** Highest temperature, K, at which water should leave a rig's circuit: its own limit, or the usual one. */
+    public static double outletLimitK(Rig rig) {
+        return rig.limits().waterOutK().orElse(CoolingMargins.WATER_OUT_K);
+    }
+
     private List<LeastFlow> leastFlows() {
         Limits limits = rig.limits();
         List<LeastFlow> list = new ArrayList<>();
-        double out = limits.waterOutK().orElse(CoolingMargins.WATER_OUT_K);
+        double out = outletLimitK(rig);
         list.add(new LeastFlow(
                 "water-out",
                 AnswerText.TITLE_WATER_OUT.say(),

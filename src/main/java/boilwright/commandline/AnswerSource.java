@@ -1,10 +1,10 @@
 package boilwright.commandline;
 
 import boilwright.answers.CheckAnswer;
-import boilwright.answers.DrillAnswer;
 import boilwright.answers.RunAnswer;
 import boilwright.answers.VacuumAnswer;
 import boilwright.answers.WaterAnswer;
+import boilwright.drill.DrillSet;
 import boilwright.estimate.OutsideMeasurements;
 import boilwright.estimate.RankedGuess;
 import boilwright.estimate.RigEstimate;
@@ -18,6 +18,7 @@ import boilwright.sequence.PlanAnswer;
 import boilwright.sequence.Variant;
 import boilwright.spread.SpreadAnswer;
 import boilwright.spread.SpreadPlan;
+import boilwright.thermal.Fault;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.Set;
@@ -33,10 +34,11 @@ interface AnswerSource {
 
     RunAnswer cooldown(Rig rig, WorkingFluid fluid, String dataVersion, CancelToken cancel, ProgressSink progress);
 
-    DrillAnswer drillWater(
+    DrillSet drills(
             Rig rig,
             WorkingFluid fluid,
             String dataVersion,
+            List<Fault> faults,
             OptionalDouble atS,
             double lateS,
             CancelToken cancel,

@@ -1,39 +1,49 @@
 package boilwright.commandline;
 
-import boilwright.answers.DrillAnswer;
+import boilwright.drill.DrillSet;
 import boilwright.errors.InputRefusedException;
 import boilwright.errors.Message;
 import boilwright.errors.MessageKey;
 import boilwright.fluid.WorkingFluid;
 import boilwright.numerics.CancelToken;
 import boilwright.numerics.ProgressSink;
+import boilwright.report.DrillCsv;
 import boilwright.report.DrillJson;
 import boilwright.report.DrillText;
+import boilwright.report.RunPicture;
 import boilwright.rig.Rig;
+import boilwright.thermal.Fault;
+import boilwright.thermal.FaultDrill;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 
-/** A fault, played through. */
+/** Faults, played through. */
 @Command(
         name = "drill",
-        description = "What a fault does in the next hour, with the heat left on, cut later, and cut at once.",
+        description = {
+            "What a fault does in the next hour, with the heat left on, cut later, and cut at once; what acts by itself, what to"
+                    + " do first, and which trips would catch it.",
+            "Ends with 1 when something is harmed although all that acts by itself has acted."
+        },
         sortOptions = false)
 final class DrillCommand extends RigCommand {
-    /** Faults whose names are taken for drills to come. */
-    private static final List<String> TO_COME =
-            List.of("mains", "heater-stuck", "backing", "cartridge-empty", "air-inlet", "chiller-trip", "fan");
-
-    private static final String WATER = "water";
     /** Nobody waits longer than this for a fault, s. */
     private static final double LATEST_S = 48 * 3600;
 
     private final AnswerSource source;
 
-    @Option(names = "--fault", required = true, paramLabel = "FAULT", description = "What fails: water.")
+    @Option(
+            names = "--fault",
+            paramLabel = "FAULT",
+            description =
+                    "What fails: water, mains, heater-stuck, backing, cartridge-empty, air-inlet, chiller-trip or fan.")
     private String fault;
+
+    @Option(names = "--all", description = "Every fault that this rig can have, and its interlocks.")
+    private boolean all;
 
     @Option(
             names = "--at",
@@ -56,12 +66,12 @@ final class DrillCommand extends RigCommand {
 
     @Override
     void checkOptions() {
-        if (TO_COME.contains(fault)) {
-            throw new InputRefusedException(Message.of(MessageKey.DRILL_NOT_YET, fault, WATER));
+        if (all == (fault != null)) {
+            throw new InputRefusedException(Message.of(
+                    MessageKey.DRILL_WHICH, all ? "both" : "neither", "either --fault with a fault, or --all"));
         }
-        if (!fault.equals(WATER)) {
-            throw new InputRefusedException(
-                    Message.of(MessageKey.DRILL_UNKNOWN, fault.replaceAll("\\p{Cntrl}", "?"), WATER));
+        if (!all) {
+            fault();
         }
         if (at != null) {
             TimeOption.read("--at", at, LATEST_S);
@@ -69,17 +79,47 @@ final class DrillCommand extends RigCommand {
         TimeOption.read("--cut-after", cutAfter, LATEST_S);
     }
 
+    private Fault fault() {
+        return Fault.of(fault)
+                .orElseThrow(() -> new InputRefusedException(Message.of(
+                        MessageKey.DRILL_UNKNOWN,
+                        fault.replaceAll("\\p{Cntrl}", "?"),
+                        String.join(", ", Fault.ids()))));
+    }
+
     @Override
     Answer answer(Rig rig, WorkingFluid fluid, String dataVersion, CancelToken cancel, ProgressSink progress) {
+        if (!all) {
+            Optional<String> reason = FaultDrill.notPlayed(rig, fault());
+            if (reason.isPresent()) {
+                throw new InputRefusedException(Message.of(MessageKey.DRILL_NOT_HERE, fault, reason.get()));
+            }
+        }
         OptionalDouble when =
                 at == null ? OptionalDouble.empty() : OptionalDouble.of(TimeOption.read("--at", at, LATEST_S));
-        DrillAnswer answer = source.drillWater(
-                rig, fluid, dataVersion, when, TimeOption.read("--cut-after", cutAfter, LATEST_S), cancel, progress);
+        DrillSet set = source.drills(
+                rig,
+                fluid,
+                dataVersion,
+                all ? List.of(Fault.values()) : List.of(fault()),
+                when,
+                TimeOption.read("--cut-after", cutAfter, LATEST_S),
+                cancel,
+                progress);
+        if (all) {
+            return new Answer(
+                    () -> DrillText.all(set),
+                    () -> DrillJson.all(set),
+                    () -> DrillCsv.write(set),
+                    name -> RunPicture.png(name, set.check().warmup()),
+                    set.anyHarms(),
+                    false);
+        }
         return new Answer(
-                () -> DrillText.write(answer),
-                () -> DrillJson.write(answer),
-                answer.heatOn().run(),
+                () -> DrillText.one(set),
+                () -> DrillJson.one(set),
+                set.played().get(0).heatOn().run(),
                 Optional.empty(),
-                !answer.notKept().isEmpty());
+                set.anyHarms());
     }
 }

@@ -1,14 +1,14 @@
 package boilwright.commandline;
 
 import boilwright.answers.CheckAnswer;
-import boilwright.answers.DrillAnswer;
-import boilwright.answers.Drills;
 import boilwright.answers.Questions;
 import boilwright.answers.RunAnswer;
 import boilwright.answers.VacuumAnswer;
 import boilwright.answers.VacuumQuestion;
 import boilwright.answers.WaterAnswer;
 import boilwright.answers.WaterQuestion;
+import boilwright.drill.DrillQuestion;
+import boilwright.drill.DrillSet;
 import boilwright.estimate.GuessRanking;
 import boilwright.estimate.OutsideMeasurements;
 import boilwright.estimate.RankedGuess;
@@ -26,6 +26,7 @@ import boilwright.sequence.Variant;
 import boilwright.spread.Spread;
 import boilwright.spread.SpreadAnswer;
 import boilwright.spread.SpreadPlan;
+import boilwright.thermal.Fault;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.Set;
@@ -59,15 +60,17 @@ enum ModelAnswers implements AnswerSource {
     }
 
     @Override
-    public DrillAnswer drillWater(
+    public DrillSet drills(
             Rig rig,
             WorkingFluid fluid,
             String dataVersion,
+            List<Fault> faults,
             OptionalDouble atS,
             double lateS,
             CancelToken cancel,
             ProgressSink progress) {
-        return Drills.water(rig, fluid, dataVersion, atS, lateS, cancel, progress);
+        CheckAnswer check = Questions.check(rig, fluid, dataVersion, cancel, progress);
+        return DrillQuestion.ask(check, fluid, faults, atS, lateS, cancel, progress);
     }
 
     @Override

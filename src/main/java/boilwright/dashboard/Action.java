@@ -22,7 +22,8 @@ public enum Action {
     PAGE_TIME(KeyCode.DIGIT3),
     PAGE_WATER(KeyCode.DIGIT4),
     PAGE_VACUUM(KeyCode.DIGIT5),
-    PAGE_FLUIDS(KeyCode.DIGIT6),
+    PAGE_RUN(KeyCode.DIGIT6),
+    PAGE_FLUIDS(KeyCode.DIGIT7),
     CLOSE(KeyCode.W);
 
     private final KeyCombination keys;

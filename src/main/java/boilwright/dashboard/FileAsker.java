@@ -14,6 +14,9 @@ interface FileAsker {
     /** Which record of a rise test to open. */
     Optional<Path> recordToOpen();
 
+    /** Where to save a sheet for the bench. */
+    Optional<Path> sheetToSave(String suggestedName);
+
     /** Where to save the rig. */
     Optional<Path> fileToSave(String suggestedName);
 }

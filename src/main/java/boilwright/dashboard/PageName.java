@@ -12,6 +12,7 @@ public enum PageName {
     TIME("time"),
     WATER("water"),
     VACUUM("vacuum"),
+    RUN("run"),
     FLUIDS("fluids");
 
     private final String id;

@@ -112,6 +112,11 @@ final class Picture {
         }
 
         @Override
+        public Optional<Path> sheetToSave(String suggestedName) {
+            return Optional.empty();
+        }
+
+        @Override
         public Optional<Path> fileToSave(String suggestedName) {
             return Optional.empty();
         }

@@ -33,6 +33,13 @@ final class SystemDialogues implements FileAsker {
     }
 
     @Override
+    public Optional<Path> sheetToSave(String suggestedName) {
+        FileChooser chooser = chooser("frame.files.sheet", "frame.files.sheets", "*.pdf");
+        chooser.setInitialFileName(suggestedName);
+        return taken(chooser.showSaveDialog(owner));
+    }
+
+    @Override
     public Optional<Path> fileToSave(String suggestedName) {
         FileChooser chooser = chooser("frame.files.save", "frame.files.rigs");
         chooser.setInitialFileName(suggestedName);

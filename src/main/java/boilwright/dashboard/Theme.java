@@ -16,8 +16,8 @@ public enum Theme {
     DARK;
 
     private static final PseudoClass DARK_CLASS = PseudoClass.getPseudoClass("dark");
-    private static final List<String> SHEETS =
-            List.of("bridge", "frame", "drawing", "band", "chart", "parts", "pages", "water", "vacuum", "fluids");
+    private static final List<String> SHEETS = List.of(
+            "bridge", "frame", "drawing", "band", "chart", "parts", "pages", "water", "vacuum", "run", "fluids");
 
     /** How the command line spells it. */
     public String id() {

@@ -9,6 +9,7 @@ import boilwright.dashboard.pages.NewRigForm;
 import boilwright.dashboard.pages.PageContext;
 import boilwright.dashboard.pages.RigPage;
 import boilwright.dashboard.pages.TimePage;
+import boilwright.dashboard.run.RunPage;
 import boilwright.dashboard.session.FluidShelf;
 import boilwright.dashboard.session.Recovery;
 import boilwright.dashboard.session.Remembered;
@@ -54,6 +55,7 @@ final class Window {
     private final Desk desk;
     private final FluidShelf shelf;
     private final FileAsker asker;
+    private final RunDesk run;
     private final Frame frame;
     private final Scene scene;
     private Theme theme;
@@ -72,6 +74,7 @@ final class Window {
                 .orElseGet(() -> Stored.nowhere(opening.rig()));
         session = new RigSession(stored);
         desk = new Desk(session, work, answering, shelf, recovery, remembered, asker, this::tell);
+        run = new RunDesk(work, asker, this::tell, () -> scene().getWindow());
         PageContext context = new PageContext(session, answering, shelf);
         Spine spine = new Spine(session, desk, remembered, this::act);
         frame = new Frame(context, work, spine, this::page);
@@ -100,6 +103,7 @@ final class Window {
             case TIME -> new TimePage(context, timeline, cursorS);
             case WATER -> new WaterPage(context, work, timeline, cursorS);
             case VACUUM -> new VacuumPage(context, work, asker::recordToOpen);
+            case RUN -> new RunPage(context, work, timeline, cursorS, run::writeSheet, run::openCompanion);
             case FLUIDS -> new FluidsPage(context, work, asker::fluidToOpen);
         };
     }

@@ -365,8 +365,10 @@ public enum MessageKey implements MessageId {
     SIZE_NOT_UNDERSTOOD(3),
     /** {0} why the rig has no answer. */
     PICTURE_WITHOUT_ANSWER(1),
-    /** {0} fault asked for, {1} faults there are. */
-    DRILL_NOT_YET(2),
+    /** {0} fault asked for, {1} why this rig can't have it. */
+    DRILL_NOT_HERE(2),
+    /** {0} what was given, {1} what is needed. */
+    DRILL_WHICH(2),
     /** {0} fault asked for, {1} faults there are. */
     DRILL_UNKNOWN(2),
     /** {0} option, {1} what it was given, {2} what is wrong with it. */

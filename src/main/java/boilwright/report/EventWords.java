@@ -16,6 +16,8 @@ public final class EventWords {
             Map.entry("full-pumping", "all jets at full flow"),
             Map.entry("crossover-allowed", "crossover allowed"),
             Map.entry("limit-reached", "limit reached"),
+            Map.entry("fault", "it fails"),
+            Map.entry("battery-ends", "battery empty"),
             Map.entry("fuel-empty", "fuel used up"),
             Map.entry("heat-off", "heat off"),
             Map.entry("jet-lost", "jet lost:"),

@@ -9,7 +9,7 @@ import java.util.List;
 import java.util.stream.Collectors;
 
 /** Words that the forms of a plan have in common. */
-final class PlanTexts {
+public final class PlanTexts {
     static final String CODES =
             "Local codes, the papers of your equipment and licensed practice for gas, mains and pressure stand above this sheet.";
 
@@ -62,7 +62,8 @@ final class PlanTexts {
                 : "Else: ";
     }
 
-    static String status(RuleFinding finding) {
+    /** Whether a rule is kept, in a word or two. */
+    public static String status(RuleFinding finding) {
         return switch (finding.status()) {
             case BROKEN -> "BROKEN";
             case NOT_PROVEN -> "not proven";

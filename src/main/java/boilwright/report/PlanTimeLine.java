@@ -1,8 +1,9 @@
 package boilwright.report;
 
-import boilwright.sequence.Action;
 import boilwright.sequence.Clock;
 import boilwright.sequence.PlanStep;
+import boilwright.sequence.SwitchSpans;
+import boilwright.sequence.SwitchSpans.Switch;
 import boilwright.sequence.Variant;
 import java.util.ArrayList;
 import java.util.List;
@@ -16,31 +17,13 @@ final class PlanTimeLine {
     /** Numbers nearer to each other than this share one label, points. */
     private static final float NEAR = 9;
 
-    /** What a row shows: when it goes on and off. */
-    private enum Row {
-        BACKING("backing", Action.BACKING_ON, Action.BACKING_OFF),
-        COOLING("cooling", Action.COOLING_ON, Action.COOLING_OFF),
-        HEAT("heat", Action.HEAT, Action.HEAT_OFF),
-        VALVE("valve open", Action.OPEN_VALVE, Action.CLOSE_VALVE);
-
-        private final String title;
-        private final Action on;
-        private final Action off;
-
-        Row(String title, Action on, Action off) {
-            this.title = title;
-            this.on = on;
-            this.off = off;
-        }
-    }
-
     private final PdfPen pen;
     private final Variant variant;
     private final List<PlanStep> steps;
     private final float left;
     private final float right;
     private final float size;
-    private final List<Row> rows = new ArrayList<>();
+    private final List<Switch> rows;
 
     PlanTimeLine(PdfPen pen, Variant variant, List<PlanStep> steps, float left, float right, float size) {
         this.pen = pen;
@@ -49,39 +32,32 @@ final class PlanTimeLine {
         this.left = left;
         this.right = right;
         this.size = Math.min(size, 7.4f);
-        for (Row row : Row.values()) {
-            if (has(row.on) || has(row.off)) {
-                rows.add(row);
-            }
-        }
-    }
-
-    private boolean has(Action action) {
-        return steps.stream().anyMatch(s -> s.action() == action);
+        rows = SwitchSpans.switches(steps);
     }
 
     /** Draws from a height on the first page and gives the height below it. */
     float draw(float top) {
-        List<Clock> clocks =
-                steps.stream().map(s -> s.moment().clock()).distinct().toList();
+        List<Clock> clocks = SwitchSpans.clocks(steps);
         float width = (right - left - LABEL - GAP * (clocks.size() - 1)) / clocks.size();
         float axis = top + 2 * size + 4;
         for (int i = 0; i < rows.size(); i++) {
-            pen.text(0, left, axis + 4 + i * ROW + BAR, false, size, PdfPen.BLACK, rows.get(i).title);
-        }
-        boolean[] on = new boolean[rows.size()];
-        for (int i = 0; i < rows.size(); i++) {
-            boolean opensLater = rows.get(i) != Row.VALVE || has(Action.OPEN_VALVE);
-            on[i] = variant.isFromHot() || !opensLater;
+            pen.text(
+                    0,
+                    left,
+                    axis + 4 + i * ROW + BAR,
+                    false,
+                    size,
+                    PdfPen.BLACK,
+                    rows.get(i).title());
         }
         for (int c = 0; c < clocks.size(); c++) {
             float x = left + LABEL + c * (width + GAP);
-            panel(clocks.get(c), x, width, top, axis, on);
+            panel(clocks.get(c), x, width, top, axis);
         }
         return axis + 4 + rows.size() * ROW + size + 12;
     }
 
-    private void panel(Clock clock, float x, float width, float top, float axis, boolean[] on) {
+    private void panel(Clock clock, float x, float width, float top, float axis) {
         List<Integer> own = new ArrayList<>();
         double last = 60;
         for (int i = 0; i < steps.size(); i++) {
@@ -102,7 +78,11 @@ final class PlanTimeLine {
         pen.line(0, x, axis, x + width, axis, 0.8f, PdfPen.BLACK);
         numbers(own, x, width, end, axis);
         for (int r = 0; r < rows.size(); r++) {
-            on[r] = bars(rows.get(r), own, on[r], x, width, end, axis + 4 + r * ROW);
+            for (SwitchSpans.Span span : SwitchSpans.of(variant, steps)) {
+                if (span.what() == rows.get(r) && span.clock() == clock) {
+                    bar(x, width, span.fromS(), Math.min(end, span.toS()), end, axis + 4 + r * ROW);
+                }
+            }
         }
         ticks(x, width, end, axis + 4 + rows.size() * ROW);
     }
@@ -127,28 +107,6 @@ final class PlanTimeLine {
             }
             i = j + 1;
         }
-    }
-
-    private boolean bars(Row row, List<Integer> own, boolean before, float x, float width, double end, float y) {
-        boolean on = before;
-        double since = 0;
-        for (int i : own) {
-            PlanStep step = steps.get(i);
-            boolean next =
-                    step.action() == row.on && (row != Row.HEAT || step.level().fraction() > 0)
-                            || on && step.action() != row.off;
-            if (next != on) {
-                if (on && step.moment().atS() > since) {
-                    bar(x, width, since, step.moment().atS(), end, y);
-                }
-                since = step.moment().atS();
-                on = next;
-            }
-        }
-        if (on) {
-            bar(x, width, since, end, end, y);
-        }
-        return on;
     }
 
     private void bar(float x, float width, double from, double to, double end, float y) {

@@ -133,6 +133,30 @@ public record Rig(
         return with(fluidId, chargeM3, boiler, heatSource, schedule, foreline, cooling, Optional.of(other), guesses);
     }
 
+    /** The same rig with other trips and another stand-by supply. */
+    public Rig withProtection(Protection other) {
+        return new Rig(
+                name,
+                note,
+                fluidId,
+                chargeM3,
+                boiler,
+                column,
+                stages,
+                body,
+                topCap,
+                heatSource,
+                schedule,
+                foreline,
+                cooling,
+                room,
+                limits,
+                vacuum,
+                other,
+                parameters,
+                guesses);
+    }
+
     /** The same rig with other fields marked as guesses. */
     public Rig withGuesses(Set<String> paths) {
         return with(fluidId, chargeM3, boiler, heatSource, schedule, foreline, cooling, vacuum, paths);

@@ -1,6 +1,7 @@
 package boilwright.sequence;
 
 import boilwright.answers.Cautions;
+import boilwright.answers.Say;
 
 /** A pause: the pump stays hot behind its shut valve. */
 final class PauseSteps {
@@ -23,7 +24,7 @@ final class PauseSteps {
                     SequenceText.WHY_CLOSE_VALVE.say(),
                     "");
         }
-        String bears = Tell.pressure(
+        String bears = Say.pressure(
                 Math.min(list.setup().forelineLimitPa(), run.check().steady().criticalBackingPa()));
         list.add(
                 Action.KEEP,

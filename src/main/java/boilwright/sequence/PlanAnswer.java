@@ -44,4 +44,19 @@ public record PlanAnswer(
         cautions = List.copyOf(cautions);
         notes = List.copyOf(notes);
     }
+
+    /** When the warm-up's time 0 comes on the clock from cold, s; 0 for a plan that turns no heat on from cold. */
+    public double runStartsS() {
+        double heatOnS = check.warmup().events().stream()
+                .filter(e -> e.id().equals("heat-on") && e.timeS().isPresent())
+                .mapToDouble(e -> e.timeS().getAsDouble())
+                .findFirst()
+                .orElse(0);
+        return plan.stream()
+                .flatMap(p -> p.steps().stream())
+                .filter(s -> s.action() == Action.HEAT && s.moment().clock() == Clock.FROM_COLD)
+                .mapToDouble(s -> s.moment().atS() - heatOnS)
+                .findFirst()
+                .orElse(0);
+    }
 }

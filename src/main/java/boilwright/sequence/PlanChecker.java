@@ -1,5 +1,6 @@
 package boilwright.sequence;
 
+import boilwright.answers.Say;
 import boilwright.sequence.RuleLedger.Look;
 import java.util.List;
 import java.util.OptionalDouble;
@@ -144,7 +145,7 @@ final class PlanChecker {
                     look(
                             0,
                             (now.roomAired ? SequenceText.VALUE_FLAME : SequenceText.VALUE_FLAME_UNAIRED)
-                                    .say(Tell.power(power)),
+                                    .say(Say.power(power)),
                             SequenceText.LIMIT_AIR.say()));
         }
         if (!isHot() && !now.heatOn) {
@@ -155,8 +156,8 @@ final class PlanChecker {
                     now.backing && since >= least,
                     look(
                             least / Math.max(since, 1),
-                            now.backing ? Tell.time(since) : SequenceText.VALUE_BACKING_OFF.say(),
-                            SequenceText.LIMIT_AT_LEAST.say(Tell.time(least))));
+                            now.backing ? Say.time(since) : SequenceText.VALUE_BACKING_OFF.say(),
+                            SequenceText.LIMIT_AT_LEAST.say(Say.time(least))));
             foreline(
                     now.backing && !now.airInPump
                             ? run.forelineUpPa(upS())
@@ -176,7 +177,7 @@ final class PlanChecker {
                             0,
                             SequenceText.VALUE_COOLING.say(
                                     now.cooling ? setup.coolingInWords(run) : SequenceText.VALUE_NO_FLOW.say(),
-                                    Tell.power(power)),
+                                    Say.power(power)),
                             SequenceText.LIMIT_FLOW.say()));
         }
         if (setup.hasWater()) {
@@ -186,7 +187,7 @@ final class PlanChecker {
                     look(
                             0,
                             (now.outletOpen ? SequenceText.VALUE_INTO_WATER : SequenceText.VALUE_INTO_WATER_SHUT)
-                                    .say(Tell.power(run.check().steady().heatToWaterW())),
+                                    .say(Say.power(run.check().steady().heatToWaterW())),
                             SequenceText.LIMIT_OUTLET.say()));
         }
     }
@@ -196,7 +197,7 @@ final class PlanChecker {
         ledger.judge(
                 Rule.FORELINE_WITH_HEAT,
                 pa <= limit,
-                look(pa / limit, Tell.pressure(pa), SequenceText.LIMIT_AT_MOST.say(Tell.pressure(limit))));
+                look(pa / limit, Say.pressure(pa), SequenceText.LIMIT_AT_MOST.say(Say.pressure(limit))));
     }
 
     /** A hot pump at work: what holds at rest. */
@@ -214,8 +215,8 @@ final class PlanChecker {
                         oilK <= limit,
                         look(
                                 oilK / limit,
-                                Tell.temperature(oilK),
-                                SequenceText.LIMIT_AT_MOST.say(Tell.temperature(limit)))));
+                                Say.temperature(oilK),
+                                SequenceText.LIMIT_AT_MOST.say(Say.temperature(limit)))));
     }
 
     private void heatOff() {
@@ -250,7 +251,7 @@ final class PlanChecker {
                     false,
                     look(
                             1,
-                            SequenceText.VALUE_BROKEN_OFF.say(event.reason(), Tell.temperature(run.oilUpK(upS()))),
+                            SequenceText.VALUE_BROKEN_OFF.say(event.reason(), Say.temperature(run.oilUpK(upS()))),
                             SequenceText.LIMIT_TO_REST.say()));
         });
         moment = end;
@@ -267,8 +268,8 @@ final class PlanChecker {
                     look(
                             (hottest - water) / Rule.SHOCK_K,
                             SequenceText.VALUE_SHOCK.say(
-                                    Tell.kelvins(hottest - water), Tell.temperature(hottest), Tell.temperature(water)),
-                            SequenceText.LIMIT_AT_MOST.say(Tell.kelvins(Rule.SHOCK_K))));
+                                    Say.kelvins(hottest - water), Say.temperature(hottest), Say.temperature(water)),
+                            SequenceText.LIMIT_AT_MOST.say(Say.kelvins(Rule.SHOCK_K))));
         }
         now.cooling = true;
     }
@@ -283,7 +284,7 @@ final class PlanChecker {
                         false,
                         look(
                                 1,
-                                SequenceText.VALUE_COOLING.say(SequenceText.VALUE_NO_FLOW.say(), Tell.power(power)),
+                                SequenceText.VALUE_COOLING.say(SequenceText.VALUE_NO_FLOW.say(), Say.power(power)),
                                 SequenceText.LIMIT_FLOW.say()));
             }
             untilCold(Rule.WATER_UNTIL_COLD, oil);
@@ -306,8 +307,8 @@ final class PlanChecker {
                 !now.heatOn && oil <= limit + Readings.ROUNDING_K,
                 look(
                         oil / limit,
-                        now.heatOn ? SequenceText.VALUE_STILL_HEATED.say(Tell.temperature(oil)) : Tell.temperature(oil),
-                        SequenceText.LIMIT_AT_MOST.say(Tell.temperature(limit))));
+                        now.heatOn ? SequenceText.VALUE_STILL_HEATED.say(Say.temperature(oil)) : Say.temperature(oil),
+                        SequenceText.LIMIT_AT_MOST.say(Say.temperature(limit))));
     }
 
     private void letAir() {
@@ -318,8 +319,8 @@ final class PlanChecker {
                 !now.heatOn && oil <= limit + Readings.ROUNDING_K,
                 look(
                         oil / limit,
-                        now.heatOn ? SequenceText.VALUE_STILL_HEATED.say(Tell.temperature(oil)) : Tell.temperature(oil),
-                        SequenceText.LIMIT_AT_MOST.say(Tell.temperature(limit))));
+                        now.heatOn ? SequenceText.VALUE_STILL_HEATED.say(Say.temperature(oil)) : Say.temperature(oil),
+                        SequenceText.LIMIT_AT_MOST.say(Say.temperature(limit))));
         now.airInPump = true;
     }
 
@@ -329,7 +330,7 @@ final class PlanChecker {
         ledger.judge(
                 Rule.VALVE_WITH_JETS,
                 full,
-                look(-share, SequenceText.VALUE_JETS.say(Tell.percent(share)), SequenceText.LIMIT_JETS.say()));
+                look(-share, SequenceText.VALUE_JETS.say(Say.percent(share) + " %"), SequenceText.LIMIT_JETS.say()));
         if (run.vacuum().isEmpty()) {
             ledger.notProven(Rule.VALVE_BELOW_CROSSOVER, SequenceText.UNKNOWN_CHAMBER.say());
         } else {
@@ -340,7 +341,7 @@ final class PlanChecker {
             ledger.judge(
                     Rule.VALVE_BELOW_CROSSOVER,
                     pa <= allowed,
-                    look(pa / allowed, Tell.pressure(pa), SequenceText.LIMIT_AT_MOST.say(Tell.pressure(allowed))));
+                    look(pa / allowed, Say.pressure(pa), SequenceText.LIMIT_AT_MOST.say(Say.pressure(allowed))));
         }
         now.valveOpen = true;
     }
@@ -363,7 +364,7 @@ final class PlanChecker {
                 look(
                         -1,
                         inTime
-                                ? SequenceText.VALUE_SHUT.say(Tell.time(lost - shutAtS.orElseThrow()))
+                                ? SequenceText.VALUE_SHUT.say(Say.time(lost - shutAtS.orElseThrow()))
                                 : SequenceText.VALUE_JET_LOST.say(),
                         SequenceText.LIMIT_SHUT.say()));
         moment = end;

@@ -1,6 +1,7 @@
 package boilwright.sequence;
 
 import boilwright.answers.CheckAnswer;
+import boilwright.answers.Say;
 import boilwright.vacuum.Crossover;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -71,13 +72,13 @@ final class PlanMaker {
         if (variant.isFromHot()) {
             return leave.isPresent()
                     ? SequenceText.VERDICT_STOP.say(
-                            Tell.time(run.downS("jets-gone").orElse(0)), Tell.time(leave.getAsDouble()))
+                            Say.time(run.downS("jets-gone").orElse(0)), Say.time(leave.getAsDouble()))
                     : SequenceText.VERDICT_STOP_OPEN.say();
         }
         return SequenceText.VERDICT_PLAN.say(
                 (variant == Variant.FIRST ? SequenceText.VERDICT_FIRST : SequenceText.VERDICT_NORMAL).say(),
-                Tell.time(run.upS("heat-on", "").orElseThrow()),
-                Tell.time(run.upS("full-pumping", "").orElseThrow()),
-                Tell.time(leave.orElseThrow()));
+                Say.time(run.upS("heat-on", "").orElseThrow()),
+                Say.time(run.upS("full-pumping", "").orElseThrow()),
+                Say.time(leave.orElseThrow()));
     }
 }

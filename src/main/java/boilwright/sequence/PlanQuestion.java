@@ -2,6 +2,7 @@ package boilwright.sequence;
 
 import boilwright.answers.CheckAnswer;
 import boilwright.answers.Questions;
+import boilwright.answers.Say;
 import boilwright.fluid.WorkingFluid;
 import boilwright.numerics.CancelToken;
 import boilwright.numerics.ProgressSink;
@@ -128,13 +129,12 @@ public final class PlanQuestion {
 
     private void notes(SimulatedRun run) {
         if (!variant.isFromHot() && run.zeroS() > run.pumpDownS()) {
-            notes.add(
-                    SequenceText.NOTE_WAIT.say(Tell.time(run.upS("heat-on", "").orElseThrow())));
+            notes.add(SequenceText.NOTE_WAIT.say(Say.time(run.upS("heat-on", "").orElseThrow())));
         }
         if (variant == Variant.STANDBY) {
             OptionalDouble full = run.upS("full-pumping", "");
             full.ifPresent(t -> notes.add(SequenceText.NOTE_PAUSE.say(
-                    Tell.time(t + run.downS("jets-gone").orElse(0)))));
+                    Say.time(t + run.downS("jets-gone").orElse(0)))));
         }
         notes.add(SequenceText.NOTE_OVERDUE.say());
     }

@@ -1,6 +1,7 @@
 package boilwright.sequence;
 
 import boilwright.answers.Cautions;
+import boilwright.answers.Say;
 import boilwright.answers.VacuumText;
 import boilwright.rig.Foreline;
 import boilwright.units.Dimension;
@@ -54,8 +55,8 @@ final class PlanWords {
             list.add(water());
         }
         list.add(SequenceText.EMERGENCY_BACKING.say());
-        run.firstLostS().ifPresent(t -> list.add(SequenceText.EMERGENCY_JETS.say(Tell.time(t))));
-        run.downS("water-may-stop").ifPresent(t -> list.add(SequenceText.EMERGENCY_STAY.say(Tell.time(t))));
+        run.firstLostS().ifPresent(t -> list.add(SequenceText.EMERGENCY_JETS.say(Say.time(t))));
+        run.downS("water-may-stop").ifPresent(t -> list.add(SequenceText.EMERGENCY_STAY.say(Say.time(t))));
         list.add(SequenceText.EMERGENCY_LEAVE.say());
         return list;
     }
@@ -64,10 +65,10 @@ final class PlanWords {
         if (run.fluid().airAdmissionLimit().isEmpty()) {
             return SequenceText.EMERGENCY_AIR_UNKNOWN.say();
         }
-        String limit = Tell.temperature(run.airK());
+        String limit = Say.temperature(run.airK());
         OptionalDouble cold = run.downS("air-allowed");
         return cold.isPresent()
-                ? SequenceText.EMERGENCY_AIR.say(limit, Tell.time(cold.getAsDouble()))
+                ? SequenceText.EMERGENCY_AIR.say(limit, Say.time(cold.getAsDouble()))
                 : SequenceText.EMERGENCY_AIR_LATE.say(limit);
     }
 
@@ -75,7 +76,7 @@ final class PlanWords {
         double safe = run.rig().cooling().inletTemperatureK() + Rule.SHOCK_K;
         OptionalDouble when = run.oilBelowS(safe);
         return setup.coolsGlass() && when.isPresent()
-                ? SequenceText.EMERGENCY_WATER.say(Tell.temperature(safe), Tell.time(when.getAsDouble()))
+                ? SequenceText.EMERGENCY_WATER.say(Say.temperature(safe), Say.time(when.getAsDouble()))
                 : SequenceText.EMERGENCY_WATER_METAL.say();
     }
 
@@ -94,7 +95,7 @@ final class PlanWords {
             list.add(SequenceText.PROMISE_AIR.say(run.fluid().title()));
         }
         if (run.rig().vacuum().isEmpty()) {
-            list.add(SequenceText.PROMISE_CHAMBER.say(Tell.pressure(PumpDown.HIGHEST_CROSSOVER_PA)));
+            list.add(SequenceText.PROMISE_CHAMBER.say(Say.pressure(PumpDown.HIGHEST_CROSSOVER_PA)));
         }
         if (!setup.hasValve()) {
             list.add(SequenceText.PROMISE_VALVE.say());

@@ -1,5 +1,6 @@
 package boilwright.sequence;
 
+import boilwright.answers.Say;
 import boilwright.fluid.WorkingFluid;
 import boilwright.rig.Cooling;
 import boilwright.rig.GasSide;
@@ -56,7 +57,7 @@ record PumpSetup(Rig rig) {
             return SequenceText.VALUE_FAN.say();
         }
         double flow = run.check().steady().flow().volumeFlowM3PerS();
-        return flow > 0 ? Tell.flow(flow) : SequenceText.VALUE_NO_FLOW.say();
+        return flow > 0 ? Say.flow(flow) : SequenceText.VALUE_NO_FLOW.say();
     }
 
     /** Whether the chamber is roughed past the pump; taken so when no chamber is described. */

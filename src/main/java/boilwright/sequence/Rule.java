@@ -1,6 +1,7 @@
 package boilwright.sequence;
 
 import boilwright.errors.Sentences;
+import boilwright.thermal.DrillLimit;
 
 /** A rule for every plan: an order or a limit, where it comes from, and what it is measured in. */
 public enum Rule {
@@ -18,7 +19,7 @@ public enum Rule {
     NO_COLD_SHOCK(SequenceText.RULE_NO_COLD_SHOCK, SequenceText.BASIS_NO_COLD_SHOCK);
 
     /** Highest foreline pressure with heat, Pa (0.5 Torr): common practice, no source. */
-    public static final double FORELINE_PA = 66.5;
+    public static final double FORELINE_PA = DrillLimit.FORELINE_WITH_HOT_OIL_PA;
 
     /** Least time of the backing pump before heat, s: common practice, five to ten minutes. */
     public static final double BACKING_LEAST_S = 300;

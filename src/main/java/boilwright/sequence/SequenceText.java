@@ -209,7 +209,11 @@ enum SequenceText {
     EMERGENCY_BACKING(0),
     EMERGENCY_JETS(1),
     EMERGENCY_LEAVE(0),
-    EMERGENCY_STAY(1);
+    EMERGENCY_STAY(1),
+    SWITCH_BACKING(0),
+    SWITCH_COOLING(0),
+    SWITCH_HEAT(0),
+    SWITCH_VALVE(0);
 
     private static final Sentences SENTENCES = new Sentences("boilwright.text.sequence");
 

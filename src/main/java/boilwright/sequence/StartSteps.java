@@ -1,6 +1,7 @@
 package boilwright.sequence;
 
 import boilwright.answers.Cautions;
+import boilwright.answers.Say;
 import boilwright.rig.Schedule;
 import boilwright.vacuum.Crossover;
 import boilwright.vacuum.PumpDown;
@@ -39,7 +40,7 @@ final class StartSteps {
     private void cold() {
         Moment start = at(0);
         if (fresh) {
-            String volume = Tell.volume(run.rig().chargeM3());
+            String volume = Say.volume(run.rig().chargeM3());
             list.add(
                     Action.FILL,
                     start,
@@ -71,7 +72,7 @@ final class StartSteps {
                     list.cautions(Cautions.Place.WATER));
         }
         cooling(start);
-        String limit = Tell.pressure(setup.forelineLimitPa());
+        String limit = Say.pressure(setup.forelineLimitPa());
         double heatS = heatOnS();
         list.await(
                 Action.LOOK_FORELINE,
@@ -79,7 +80,7 @@ final class StartSteps {
                 0,
                 (setup.readsForeline() ? SequenceText.WHAT_LOOK_FORELINE : SequenceText.WHAT_LOOK_FORELINE_BLIND).say(),
                 setup.readsForeline()
-                        ? SequenceText.HOLD_LOOK_FORELINE.say(limit, Tell.pressure(run.forelineUpPa(heatS)))
+                        ? SequenceText.HOLD_LOOK_FORELINE.say(limit, Say.pressure(run.forelineUpPa(heatS)))
                         : SequenceText.HOLD_LOOK_FORELINE_BLIND.say(),
                 SequenceText.ELSE_LOOK_FORELINE.say(),
                 SequenceText.WHY_LOOK_FORELINE.say());
@@ -97,7 +98,7 @@ final class StartSteps {
                 (through ? SequenceText.WHAT_BACKING_ON_THROUGH : SequenceText.WHAT_BACKING_ON).say(),
                 through && roughing > 0
                         ? SequenceText.HOLD_BACKING_ON_THROUGH.say(
-                                Tell.pressure(chamberDownPa()), Tell.time(StepList.up(roughing)))
+                                Say.pressure(chamberDownPa()), Say.time(StepList.up(roughing)))
                         : SequenceText.HOLD_BACKING_ON.say(),
                 SequenceText.ELSE_BACKING_ON.say(),
                 SequenceText.WHY_BACKING_ON.say(),
@@ -118,7 +119,7 @@ final class StartSteps {
                 ? SequenceText.WHAT_FAN_ON.say()
                 : SequenceText.WHAT_COOLING_ON.say(
                         setup.coolingInWords(run),
-                        Tell.temperature(run.rig().cooling().inletTemperatureK()));
+                        Say.temperature(run.rig().cooling().inletTemperatureK()));
         list.add(
                 Action.COOLING_ON,
                 start,
@@ -164,7 +165,9 @@ final class StartSteps {
         }
         double watts = level.fraction() * run.rig().heatSource().ratedPowerW();
         String why = first
-                ? fresh ? SequenceText.WHY_HEAT_GENTLE.say(Tell.percent(level.fraction())) : SequenceText.WHY_HEAT.say()
+                ? fresh
+                        ? SequenceText.WHY_HEAT_GENTLE.say(Say.percent(level.fraction()) + " %")
+                        : SequenceText.WHY_HEAT.say()
                 : SequenceText.WHY_HEAT_LEVEL.say();
         list.add(
                 Action.HEAT,
@@ -173,8 +176,8 @@ final class StartSteps {
                 OptionalDouble.empty(),
                 level.holdOilK().isPresent()
                         ? SequenceText.WHAT_HEAT_HOLD.say(
-                                Tell.temperature(level.holdOilK().getAsDouble()))
-                        : SequenceText.WHAT_HEAT.say(Tell.percent(level.fraction()), Tell.power(watts)),
+                                Say.temperature(level.holdOilK().getAsDouble()))
+                        : SequenceText.WHAT_HEAT.say(Say.percent(level.fraction()) + " %", Say.power(watts)),
                 "",
                 "",
                 why,
@@ -182,7 +185,7 @@ final class StartSteps {
     }
 
     private void looks(double from) {
-        String base = Tell.pressure(run.forelineAtRestPa());
+        String base = Say.pressure(run.forelineAtRestPa());
         run.upS("degassed", "")
                 .ifPresent(t -> list.await(
                         Action.LOOK_DEGASSED,
@@ -217,7 +220,7 @@ final class StartSteps {
                         SequenceText.ELSE_LOOK_TOP_JET.say(),
                         SequenceText.WHY_LOOK_TOP_JET.say()));
         double full = run.upS("full-pumping", "").orElseThrow();
-        String oil = Tell.temperature(run.oilUpK(full));
+        String oil = Say.temperature(run.oilUpK(full));
         OptionalDouble out = run.check().steady().waterOutK();
         list.await(
                 Action.LOOK_FULL,
@@ -225,7 +228,7 @@ final class StartSteps {
                 from,
                 SequenceText.WHAT_LOOK_FULL.say(),
                 out.isPresent()
-                        ? SequenceText.HOLD_LOOK_FULL.say(oil, Tell.temperature(run.waterOutUpK(full)))
+                        ? SequenceText.HOLD_LOOK_FULL.say(oil, Say.temperature(run.waterOutUpK(full)))
                         : SequenceText.HOLD_LOOK_FULL_DRY.say(oil),
                 SequenceText.ELSE_LOOK_FULL.say(),
                 SequenceText.WHY_LOOK_FULL.say());
@@ -249,7 +252,7 @@ final class StartSteps {
     static double handOver(StepList list, Moment rough, Moment open) {
         SimulatedRun run = list.run();
         Optional<Crossover> crossover = run.vacuum().map(v -> v.timeline().crossover());
-        String bears = Tell.pressure(run.check().steady().criticalBackingPa());
+        String bears = Say.pressure(run.check().steady().criticalBackingPa());
         list.add(
                 Action.ROUGH_CHAMBER,
                 rough,
@@ -266,10 +269,10 @@ final class StartSteps {
                 new Moment(rough.clock(), opened),
                 rough.atS(),
                 SequenceText.WHAT_OPEN_VALVE.say(),
-                SequenceText.HOLD_OPEN_VALVE.say(Tell.pressure(allowed)),
+                SequenceText.HOLD_OPEN_VALVE.say(Say.pressure(allowed)),
                 SequenceText.ELSE_OPEN_VALVE.say(),
                 crossover
-                        .map(c -> SequenceText.WHY_OPEN_VALVE.say(Tell.time(c.overloadS())))
+                        .map(c -> SequenceText.WHY_OPEN_VALVE.say(Say.time(c.overloadS())))
                         .orElseGet(SequenceText.WHY_OPEN_VALVE_PLAIN::say));
         return opened;
     }
@@ -277,16 +280,15 @@ final class StartSteps {
     /** The pump at work. */
     static void run(StepList list, Moment when) {
         SimulatedRun run = list.run();
-        String bears = Tell.pressure(
+        String bears = Say.pressure(
                 Math.min(list.setup().forelineLimitPa(), run.check().steady().criticalBackingPa()));
-        String oil = Tell.temperature(run.check().steady().liquidTemperatureK());
+        String oil = Say.temperature(run.check().steady().liquidTemperatureK());
         list.add(
                 Action.RUN,
                 when,
                 SequenceText.WHAT_RUN.say(),
                 list.setup().hasWater()
-                        ? SequenceText.HOLD_RUN.say(
-                                Tell.temperature(list.setup().waterOutLimitK()), bears, oil)
+                        ? SequenceText.HOLD_RUN.say(Say.temperature(list.setup().waterOutLimitK()), bears, oil)
                         : SequenceText.HOLD_RUN_DRY.say(bears, oil),
                 SequenceText.ELSE_RUN.say(bears),
                 SequenceText.WHY_RUN.say(),

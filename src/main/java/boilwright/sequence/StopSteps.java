@@ -1,6 +1,7 @@
 package boilwright.sequence;
 
 import boilwright.answers.Cautions;
+import boilwright.answers.Say;
 import boilwright.rig.HeatSource;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -106,7 +107,7 @@ final class StopSteps {
             return Optional.empty();
         }
         double t = StepList.up(leave.getAsDouble());
-        String below = Tell.temperature(run.leaveK());
+        String below = Say.temperature(run.leaveK());
         list.await(
                 Action.LOOK_COLD,
                 at(t),
@@ -160,7 +161,7 @@ final class StopSteps {
                 at(t),
                 0,
                 SequenceText.WHAT_LET_AIR_IN.say(),
-                SequenceText.HOLD_LET_AIR_IN.say(Tell.temperature(run.airK())),
+                SequenceText.HOLD_LET_AIR_IN.say(Say.temperature(run.airK())),
                 SequenceText.ELSE_LET_AIR_IN.say(),
                 SequenceText.WHY_LET_AIR_IN.say());
         run.downS("touch-safe")

@@ -15,6 +15,7 @@ final class DirectSource implements SourceBlock {
     private final double limitK;
     private double fraction = 1;
     private double holdK = Double.POSITIVE_INFINITY;
+    private boolean held = true;
     private double delivered;
     private double faceK;
     private double input;
@@ -89,11 +90,15 @@ final class DirectSource implements SourceBlock {
     }
 
     @Override
+    public void setHeld(boolean isHeld) {
+        held = isHeld;
+    }
+
+    @Override
     public double steadyDeliveredW(double outerFaceK, double oilK) {
         // a field that heats nothing draws nothing worth counting
-        input = efficiency > 0
-                ? ratedW * fraction * HeatedBody.proportional(holdK, oilK) * HeatedBody.proportional(limitK, outerFaceK)
-                : 0;
+        double share = held ? HeatedBody.proportional(holdK, oilK) * HeatedBody.proportional(limitK, outerFaceK) : 1;
+        input = efficiency > 0 ? ratedW * fraction * share : 0;
         delivered = input * efficiency;
         faceK = outerFaceK;
         return delivered;

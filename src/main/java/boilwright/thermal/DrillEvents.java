@@ -12,8 +12,9 @@ final class DrillEvents {
 
     static List<TimeEvent> of(PumpModel model, RunWatches watches, RunSimulator.Script script) {
         List<TimeEvent> events = new ArrayList<>();
-        events.add(
-                new TimeEvent("water-stops", "", OptionalDouble.of(script.waterStopsS()), ModelText.WATER_STOPS.say()));
+        script.happenings()
+                .forEach(h -> events.add(
+                        new TimeEvent(h.id(), "", OptionalDouble.of(h.change().atS()), h.sentence())));
         double before = 0;
         for (Schedule.Step step : script.steps()) {
             double level = step instanceof Schedule.Power power ? power.fraction() : 1;
@@ -47,6 +48,7 @@ final class DrillEvents {
             case COLD_SHOCK -> ModelText.DRILL_SHOCK.say();
             case OIL -> ModelText.DRILL_OIL.say();
             case OIL_LOSS -> ModelText.DRILL_OIL_LOSS.say();
+            case FORELINE -> ModelText.DRILL_FORELINE.say();
             case TOUCH -> ModelText.DRILL_TOUCH.say();
         };
     }

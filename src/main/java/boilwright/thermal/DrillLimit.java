@@ -14,8 +14,13 @@ public enum DrillLimit {
     OIL(true),
     /** A hundredth of the charge has left into the foreline. */
     OIL_LOSS(true),
+    /** More air in the foreline than hot oil may meet. */
+    FORELINE(true),
     /** An outside face is too hot to touch. */
     TOUCH(false);
+
+    /** Highest foreline pressure while the oil is too hot for air, Pa (0.5 Torr): common practice, no source. */
+    public static final double FORELINE_WITH_HOT_OIL_PA = 66.5;
 
     private final boolean harms;
 

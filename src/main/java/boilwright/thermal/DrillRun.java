@@ -31,7 +31,7 @@ public record DrillRun(
      *
      * @param limit which
      * @param value where it lies, K, but the condensed share for {@link DrillLimit#FILM} and kg for {@link
-     *     DrillLimit#OIL_LOSS}; for glass the wall's temperature
+     *     DrillLimit#OIL_LOSS}, Pa for {@link DrillLimit#FORELINE}; for glass the wall's temperature
      * @param passedS when, s after the failure; empty when it was not passed; 0 when it was passed before
      */
     public record LimitTime(DrillLimit limit, double value, OptionalDouble passedS) {

@@ -20,6 +20,9 @@ final class DrillWatches {
     /** Share of the charge that may go in one failure (engineering judgement). */
     private static final double LOSS = 0.01;
 
+    /** Where no temperature for air is known, the oil must be this near to the room's, K. */
+    private static final double AT_ROOM_K = 5;
+
     private record Watched(DrillLimit limit, double value, RunWatch.Value excess) {}
 
     private final PumpModel model;
@@ -55,6 +58,14 @@ final class DrillWatches {
         double loss = LOSS * model.chargeKg;
         double before = start[at.oilMass];
         watched.add(new Watched(DrillLimit.OIL_LOSS, loss, (t, y) -> (before - y[at.oilMass]) / loss - 1));
+        if (at.forelineSize > 0) {
+            double most = DrillLimit.FORELINE_WITH_HOT_OIL_PA;
+            double airK = model.fluid.airAdmissionLimit().orElse(model.roomK + AT_ROOM_K);
+            watched.add(new Watched(
+                    DrillLimit.FORELINE,
+                    most,
+                    (t, y) -> Math.min(model.forelinePa(y) / most - 1, (y[at.oil] - airK) / AT_ROOM_K)));
+        }
         watched.add(new Watched(
                 DrillLimit.TOUCH,
                 OutsideFaces.touchLimitK(body),

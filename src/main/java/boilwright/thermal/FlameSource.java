@@ -29,6 +29,7 @@ final class FlameSource implements SourceBlock {
     private double fraction = 1;
     private double holdK = Double.POSITIVE_INFINITY;
     private boolean empty;
+    private boolean held = true;
     private double delivered;
     private double faceK;
     private double input;
@@ -103,7 +104,7 @@ final class FlameSource implements SourceBlock {
     }
 
     private double asked(double oilK) {
-        return fraction * HeatedBody.proportional(holdK, oilK);
+        return fraction * (held ? HeatedBody.proportional(holdK, oilK) : 1);
     }
 
     private double orificeShare(double cartridgeK) {
@@ -148,6 +149,11 @@ final class FlameSource implements SourceBlock {
     public void setLevel(double share, double holdOilK) {
         fraction = share;
         holdK = holdOilK;
+    }
+
+    @Override
+    public void setHeld(boolean isHeld) {
+        held = isHeld;
     }
 
     @Override

@@ -15,6 +15,9 @@ final class HeatedBody implements SourceBlock {
     /** Band of a proportional thermostat and hysteresis of an on/off one, K. */
     static final double BAND_K = 10;
 
+    /** How far a thermostat that does not switch stands from switching, K: any figure that is not -1, which means none. */
+    private static final double HELD_OFF_K = 100;
+
     private final double ratedW;
     private final double inputPerHeat;
     private final double contactConductance;
@@ -28,6 +31,7 @@ final class HeatedBody implements SourceBlock {
     private double fraction = 1;
     private double holdK = Double.POSITIVE_INFINITY;
     private boolean heaterOn = true;
+    private boolean held = true;
     private double delivered;
     private double faceK;
     private double input;
@@ -156,10 +160,10 @@ final class HeatedBody implements SourceBlock {
     @Override
     public void evaluate(double[] y, int start, double wallK, double oilK, double[] dydt) {
         double bodyK = y[start];
-        double power = ratedW * fraction * proportional(holdK, oilK);
-        if (onOff) {
+        double power = ratedW * fraction * (held ? proportional(holdK, oilK) : 1);
+        if (held && onOff) {
             power = heaterOn ? power : 0;
-        } else {
+        } else if (held) {
             power *= proportional(limitK, bodyK);
         }
         delivered = (bodyK - wallK) / (1 / contactConductance + halfResistance);
@@ -196,6 +200,11 @@ final class HeatedBody implements SourceBlock {
     }
 
     @Override
+    public void setHeld(boolean isHeld) {
+        held = isHeld;
+    }
+
+    @Override
     public void setHeaterOn(boolean on) {
         heaterOn = on;
     }
@@ -209,6 +218,9 @@ final class HeatedBody implements SourceBlock {
     public double thermostatExcess(double[] y, int start) {
         if (!onOff) {
             return -1;
+        }
+        if (!held) {
+            return -HELD_OFF_K;
         }
         return heaterOn ? y[start] - limitK : limitK - BAND_K - y[start];
     }

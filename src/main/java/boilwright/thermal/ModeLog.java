@@ -28,6 +28,11 @@ final class ModeLog {
         return OptionalDouble.empty();
     }
 
+    /** Whether it was on at the start, or came on and held. */
+    boolean wasOn() {
+        return (!states.isEmpty() && states.get(0)) || first(true).isPresent();
+    }
+
     /** Last change to on that held. */
     OptionalDouble lastOn() {
         for (int i = times.size() - 1; i >= 0; i--) {

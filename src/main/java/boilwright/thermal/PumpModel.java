@@ -52,6 +52,7 @@ final class PumpModel implements OdeSystem {
     /** Made when first asked for: explicit runs do without. */
     private ModelJacobian linear;
 
+    private boolean fanRuns = true;
     private double toWaterW;
     private double toAirW;
 
@@ -148,6 +149,11 @@ final class PumpModel implements OdeSystem {
     /** Foreline pressure of a state, Pa. */
     double forelinePa(double[] y) {
         return foreline.pressurePa(y, layout.foreline);
+    }
+
+    /** Sets whether the fan turns; fins in still air are not counted. */
+    void setFanRuns(boolean on) {
+        fanRuns = on;
     }
 
     /** Forgets the last evaluation, after modes or levels were changed. */
@@ -352,7 +358,7 @@ final class PumpModel implements OdeSystem {
         if (w == wallGeometry.cap) {
             return wallGeometry.innerAreaM2[w] * ThermalRadiation.flux(wallGeometry.emissivityInside[w], wallK, roomK);
         }
-        double fan = finsW[w] * (wallK - fanK);
+        double fan = fanRuns ? finsW[w] * (wallK - fanK) : 0;
         return fan + (bareShare == 0 ? 0 : bareShare * wallGeometry.outerAreaM2[w] * wallLoss[w].flux(wallK));
     }
 

@@ -78,15 +78,29 @@ public final class RunSimulator {
      *
      * @param kind what kind of run
      * @param steps the heat's schedule
-     * @param waterStopsS when the water stops, s; infinity for never
+     * @param happenings what fails or comes to an end, by rising time
      * @param longestS longest time after the last change, or the end itself, s
      * @param toTheEnd true for a run of that very length
      */
-    record Script(String kind, List<Schedule.Step> steps, double waterStopsS, double longestS, boolean toTheEnd) {
+    record Script(
+            String kind, List<Schedule.Step> steps, List<Happening> happenings, double longestS, boolean toTheEnd) {
         static Script of(String kind, List<Schedule.Step> steps, double longestS) {
-            return new Script(kind, steps, Double.POSITIVE_INFINITY, longestS, false);
+            return new Script(kind, steps, List.of(), longestS, false);
+        }
+
+        private List<Running.Change> changes() {
+            return happenings.stream().map(Happening::change).toList();
         }
     }
+
+    /**
+     * Something that fails.
+     *
+     * @param id what it is called among the events
+     * @param change what works from then on
+     * @param sentence what is said of it
+     */
+    record Happening(String id, Running.Change change, String sentence) {}
 
     static Outcome warmup(
             PumpModel model, CancelToken cancel, ProgressSink progress, double accuracy, OdeIntegrator integrator) {
@@ -119,7 +133,7 @@ public final class RunSimulator {
     private Outcome run(Script script, double[] start, Consumer<RunWatches> more) {
         String kind = script.kind();
         model.modesChanged();
-        RunSystem system = new RunSystem(model, script.steps(), script.waterStopsS());
+        RunSystem system = new RunSystem(model, script.steps(), script.changes());
         boolean cooling = kind.equals("cooldown");
         RunWatches watches = new RunWatches(model, start, cooling);
         more.accept(watches);

@@ -9,30 +9,38 @@ import java.util.stream.DoubleStream;
 final class RunSystem implements OdeSystem {
     private final PumpModel model;
     private final List<Schedule.Step> steps;
-    private final double waterStopsS;
+    private final List<Running.Change> changes;
     private int level = -1;
+    private int change = -1;
 
     RunSystem(PumpModel model, List<Schedule.Step> steps) {
-        this(model, steps, Double.POSITIVE_INFINITY);
+        this(model, steps, List.of());
     }
 
     /**
-     * Follows a schedule with water that stops.
+     * Follows a schedule while something fails.
      *
      * @param model the model
      * @param steps the schedule
-     * @param waterStopsS when the water stops, s; infinity for never
+     * @param changes what works from when on, by rising time; until then everything does
      */
-    RunSystem(PumpModel model, List<Schedule.Step> steps, double waterStopsS) {
+    RunSystem(PumpModel model, List<Schedule.Step> steps, List<Running.Change> changes) {
         this.model = model;
         this.steps = steps;
-        this.waterStopsS = waterStopsS;
+        this.changes = List.copyOf(changes);
         follow(0);
     }
 
-    /** Sets the source to the level that holds at t. */
+    /** Sets the source to the level that holds at t, and the rest to what works then. */
     private void follow(double t) {
-        model.water.setRunning(t < waterStopsS);
+        int works = 0;
+        while (works < changes.size() && changes.get(works).atS() <= t) {
+            works++;
+        }
+        if (works != change) {
+            change = works;
+            (works == 0 ? Running.ALL : changes.get(works - 1).running()).applyTo(model);
+        }
         int now = 0;
         while (now + 1 < steps.size() && steps.get(now + 1).atS() <= t) {
             now++;
@@ -45,11 +53,13 @@ final class RunSystem implements OdeSystem {
 
     double lastChangeS() {
         double heat = steps.get(steps.size() - 1).atS();
-        return waterStopsS < Double.POSITIVE_INFINITY ? Math.max(heat, waterStopsS) : heat;
+        return changes.stream().mapToDouble(Running.Change::atS).reduce(heat, Math::max);
     }
 
     double[] stopPoints() {
-        return DoubleStream.concat(steps.stream().mapToDouble(Schedule.Step::atS), DoubleStream.of(waterStopsS))
+        return DoubleStream.concat(
+                        steps.stream().mapToDouble(Schedule.Step::atS),
+                        changes.stream().mapToDouble(Running.Change::atS))
                 .filter(t -> t > 0 && t < Double.POSITIVE_INFINITY)
                 .sorted()
                 .distinct()

@@ -58,6 +58,9 @@ interface SourceBlock {
     /** On/off thermostat: +1 switch off when the sign rises, see {@link #thermostatExcess}. */
     default void setHeaterOn(boolean on) {}
 
+    /** Whether thermostats and regulators hold the heat back; without them a level above nothing is full power. */
+    default void setHeld(boolean held) {}
+
     /** True while an on/off thermostat has the heater on. */
     default boolean isHeaterOn() {
         return true;

@@ -30,6 +30,7 @@ final class SupplyBlock {
     private final ChillerCapacity capacity;
 
     private boolean cooling = true;
+    private boolean runs = true;
 
     // of the last evaluation
     private double removedW;
@@ -90,6 +91,11 @@ final class SupplyBlock {
         return cooling ? -chiller.hysteresisK() / 2 - above : above - chiller.hysteresisK() / 2;
     }
 
+    /** Sets whether a chiller cools at all. */
+    void setChillerRuns(boolean on) {
+        runs = on;
+    }
+
     /** Switches the chiller's cooling. */
     void toggle() {
         cooling = !cooling;
@@ -97,7 +103,7 @@ final class SupplyBlock {
 
     /** Heat that the chiller removes at this tank temperature, W; beyond what is known of it, as at the end of that. */
     double chillerW(double tankK) {
-        if (!(supply instanceof Supply.Chiller chiller)) {
+        if (!(supply instanceof Supply.Chiller chiller) || !runs) {
             return 0;
         }
         double known = Math.max(capacity.lowestWaterK(), Math.min(capacity.highestWaterK(), tankK));

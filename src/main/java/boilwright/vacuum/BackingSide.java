@@ -106,6 +106,11 @@ public final class BackingSide {
         return restingLoad;
     }
 
+    /** Gas that arises in the foreline itself, Pa m3/s. */
+    public double ownLoad() {
+        return ownLoad;
+    }
+
     /** Foreline pressure at a throughput, found piece by piece, Pa. */
     private double exactPressure(double arriving) {
         double flow = arriving + ownLoad;

@@ -57,6 +57,8 @@ class ArrowsTest {
             .definedBy("boilwright.dashboard..")
             .layer("report")
             .definedBy("boilwright.report..")
+            .layer("drill")
+            .definedBy("boilwright.drill..")
             .layer("companion")
             .definedBy("boilwright.companion..")
             .layer("sequence")
@@ -99,6 +101,8 @@ class ArrowsTest {
             .mayOnlyBeAccessedByLayers("commandline")
             .whereLayer("report")
             .mayOnlyBeAccessedByLayers("dashboard", "commandline")
+            .whereLayer("drill")
+            .mayOnlyBeAccessedByLayers("report", "dashboard", "commandline")
             .whereLayer("companion")
             .mayOnlyBeAccessedByLayers("report", "dashboard", "commandline")
             .whereLayer("sequence")
@@ -109,7 +113,7 @@ class ArrowsTest {
             .mayOnlyBeAccessedByLayers("report", "dashboard", "commandline")
             .whereLayer("answers")
             .mayOnlyBeAccessedByLayers(
-                    "choice", "spread", "sequence", "companion", "report", "dashboard", "commandline")
+                    "choice", "spread", "sequence", "drill", "companion", "report", "dashboard", "commandline")
             .whereLayer("estimate")
             .mayOnlyBeAccessedByLayers("choice", "answers", "spread", "report", "dashboard", "commandline")
             .whereLayer("thermal")
@@ -119,6 +123,7 @@ class ArrowsTest {
                     "answers",
                     "spread",
                     "sequence",
+                    "drill",
                     "companion",
                     "report",
                     "dashboard",
@@ -131,6 +136,7 @@ class ArrowsTest {
                     "answers",
                     "spread",
                     "sequence",
+                    "drill",
                     "companion",
                     "report",
                     "dashboard",
@@ -143,6 +149,7 @@ class ArrowsTest {
                     "answers",
                     "spread",
                     "sequence",
+                    "drill",
                     "report",
                     "dashboard",
                     "commandline")
@@ -160,6 +167,7 @@ class ArrowsTest {
                     "choice",
                     "answers",
                     "sequence",
+                    "drill",
                     "report",
                     "dashboard",
                     "commandline")
@@ -176,6 +184,7 @@ class ArrowsTest {
                     "answers",
                     "spread",
                     "sequence",
+                    "drill",
                     "companion",
                     "report",
                     "dashboard",
@@ -205,6 +214,7 @@ class ArrowsTest {
                     "answers",
                     "spread",
                     "sequence",
+                    "drill",
                     "report",
                     "dashboard",
                     "commandline")
@@ -222,6 +232,7 @@ class ArrowsTest {
                     "answers",
                     "spread",
                     "sequence",
+                    "drill",
                     "report",
                     "dashboard",
                     "commandline")
@@ -234,6 +245,7 @@ class ArrowsTest {
                     "answers",
                     "spread",
                     "sequence",
+                    "drill",
                     "companion",
                     "report",
                     "dashboard",

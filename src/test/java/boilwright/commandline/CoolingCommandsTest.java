@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import boilwright.numerics.CancelToken;
 import boilwright.rig.file.RigReader;
+import boilwright.thermal.Fault;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -59,12 +60,46 @@ class CoolingCommandsTest {
         JsonNode tree = JsonMapper.shared()
                 .readTree(
                         run("drill", "demo:" + demo, "--fault=water", "--json").out());
-        assertThat(tree.get("cases").size()).isEqualTo(3);
+        assertThat(tree.get("cases").size()).isEqualTo(tree.get("cutByItselfS").isNull() ? 3 : 4);
         JsonNode on = tree.get("cases").get(0).get("limits");
         JsonNode now = tree.get("cases").get(2).get("limits");
         for (int i = 0; i < on.size(); i++) {
             assertThat(seconds(on.get(i))).isLessThanOrEqualTo(seconds(now.get(i)) + 0.1);
         }
+    }
+
+    @ParameterizedTest
+    @MethodSource("demos")
+    void drillPlaysEveryFaultOfEveryDemoAndListsItsInterlocks(String demo) {
+        CommandRun text = run("drill", "demo:" + demo, "--all");
+        assertThat(text.err()).isEmpty();
+        assertThat(text.code()).isEqualTo(ExitCode.FAILS);
+        assertThat(text.out())
+                .contains(
+                        "water stops", "mains fail", "heat sticks", "backing pump stops", "air comes in", "Interlocks");
+        JsonNode tree = JsonMapper.shared()
+                .readTree(run("drill", "demo:" + demo, "--all", "--json").out());
+        assertThat(tree.get("drills").size() + tree.get("notPlayed").size()).isEqualTo(Fault.values().length);
+        for (JsonNode drill : tree.get("drills")) {
+            assertThat(drill.get("doFirst").size()).isGreaterThan(1);
+            assertThat(drill.get("harmed").asBoolean())
+                    .as(drill.get("fault").asString())
+                    .isEqualTo(harmed(drill.get("cases").get(drill.get("cases").size() == 4 ? 3 : 0)));
+        }
+        assertThat(tree.get("interlocks").size()).isGreaterThan(2);
+        Path csv = folder.resolve("drills.csv");
+        run("drill", "demo:" + demo, "--all", "--csv", csv.toString());
+        assertThat(csv).content().startsWith("fault,firstHarmS").contains("\nmains,");
+    }
+
+    private static boolean harmed(JsonNode run) {
+        for (JsonNode limit : run.get("limits")) {
+            if (!limit.get("id").asString().equals("touch")
+                    && !limit.get("passedS").isNull()) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private static double seconds(JsonNode limit) {
@@ -74,7 +109,10 @@ class CoolingCommandsTest {
 
     @ParameterizedTest
     @CsvSource({
-        "--fault=mains, no drill yet",
+        "--fault=cartridge-empty, burns no gas from a cartridge",
+        "--fault=fan, no fan",
+        "--cut-after=2 min, either --fault",
+        "--all --fault=water, found both",
         "--fault=wather, no drill for",
         "--fault=water --at=soon, is not understood",
         "--fault=water --at=-3 min, from 0 s to",

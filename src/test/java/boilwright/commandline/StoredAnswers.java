@@ -1,11 +1,11 @@
 package boilwright.commandline;
 
 import boilwright.answers.CheckAnswer;
-import boilwright.answers.DrillAnswer;
 import boilwright.answers.Margin;
 import boilwright.answers.RunAnswer;
 import boilwright.answers.VacuumAnswer;
 import boilwright.answers.WaterAnswer;
+import boilwright.drill.DrillSet;
 import boilwright.estimate.OutsideMeasurements;
 import boilwright.estimate.RankedGuess;
 import boilwright.estimate.RigEstimate;
@@ -20,6 +20,7 @@ import boilwright.sequence.PlanAnswer;
 import boilwright.sequence.Variant;
 import boilwright.spread.SpreadAnswer;
 import boilwright.spread.SpreadPlan;
+import boilwright.thermal.Fault;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -120,16 +121,17 @@ final class StoredAnswers implements AnswerSource {
     }
 
     @Override
-    public DrillAnswer drillWater(
+    public DrillSet drills(
             Rig rig,
             WorkingFluid fluid,
             String dataVersion,
+            List<Fault> faults,
             OptionalDouble atS,
             double lateS,
             CancelToken cancel,
             ProgressSink progress) {
         ask();
-        return ModelAnswers.INSTANCE.drillWater(rig, fluid, dataVersion, atS, lateS, cancel, progress);
+        return ModelAnswers.INSTANCE.drills(rig, fluid, dataVersion, faults, atS, lateS, cancel, progress);
     }
 
     @Override

@@ -210,6 +210,11 @@ final class OpenWindow implements FileAsker {
     }
 
     @Override
+    public Optional<Path> sheetToSave(String suggestedName) {
+        return Optional.ofNullable(toSave);
+    }
+
+    @Override
     public Optional<Path> fileToSave(String suggestedName) {
         return Optional.ofNullable(toSave);
     }

@@ -2,6 +2,7 @@ package boilwright.dashboard.water;
 
 import boilwright.answers.WaterTrial;
 import boilwright.dashboard.text.WindowText;
+import boilwright.dashboard.work.Latest;
 import boilwright.fluid.WorkingFluid;
 import boilwright.rig.Rig;
 import boilwright.rig.SupplyKind;

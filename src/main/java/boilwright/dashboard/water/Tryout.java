@@ -4,6 +4,7 @@ import boilwright.answers.WaterTrial;
 import boilwright.dashboard.pages.PageContext;
 import boilwright.dashboard.session.RigFields;
 import boilwright.dashboard.text.WindowText;
+import boilwright.dashboard.work.Latest;
 import boilwright.fluid.WorkingFluid;
 import boilwright.rig.Rig;
 import java.util.Optional;

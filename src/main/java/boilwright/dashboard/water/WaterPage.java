@@ -10,6 +10,7 @@ import boilwright.dashboard.pages.PageContext;
 import boilwright.dashboard.pages.RunChartData;
 import boilwright.dashboard.text.WindowText;
 import boilwright.dashboard.work.BackgroundWork;
+import boilwright.dashboard.work.Latest;
 import boilwright.dashboard.work.RigAnswer;
 import java.util.ArrayList;
 import java.util.List;

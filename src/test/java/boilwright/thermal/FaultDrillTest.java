@@ -10,15 +10,16 @@ import boilwright.thermal.DrillRun.LimitTime;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 
-/** The water stops. */
-class WaterDrillTest {
+/** The water stops, and other faults. */
+class FaultDrillTest {
     private static final Rig METAL = TestRigs.metal150(2200);
 
-    private static WaterDrill drill(Rig rig, OptionalDouble at) {
-        return new WaterDrill(
+    private static FaultDrill drill(Rig rig, OptionalDouble at) {
+        return new FaultDrill(
                 rig,
                 ThermalProbe.fluid(rig.fluidId()),
                 ParameterValues.of(rig),
+                Fault.WATER,
                 at,
                 new CancelToken(),
                 ProgressSink.NONE);
@@ -31,7 +32,7 @@ class WaterDrillTest {
     @Test
     void theSoonerTheHeatIsCutTheLaterEveryLimitIsPassed() {
         for (Rig rig : new Rig[] {METAL, TestRigs.fourStageGlass(TestRigs.flame(2400))}) {
-            WaterDrill drill = drill(rig, OptionalDouble.empty());
+            FaultDrill drill = drill(rig, OptionalDouble.empty());
             DrillRun on = drill.run(OptionalDouble.empty());
             DrillRun late = drill.run(OptionalDouble.of(120));
             DrillRun now = drill.run(OptionalDouble.of(0));
@@ -68,7 +69,7 @@ class WaterDrillTest {
     void warmWallsEndTheJetsAndNoneCondensesOnAWallHotterThanItsVapour() {
         DrillRun on = drill(METAL, OptionalDouble.empty()).run(OptionalDouble.empty());
         double film = limit(on, DrillLimit.FILM).orNever();
-        assertThat(film).isLessThan(WaterDrill.WATCHED_S);
+        assertThat(film).isLessThan(FaultDrill.WATCHED_S);
         assertThat(on.firstJetLostS().orElseThrow()).isBetween(film - 60, film + 120);
         assertThat(limit(on, DrillLimit.WATER_BOILS).orNever()).isLessThan(film);
         TimeSeries series = on.run().series();

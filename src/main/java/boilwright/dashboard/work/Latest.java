@@ -1,7 +1,5 @@
-package boilwright.dashboard.water;
+package boilwright.dashboard.work;
 
-import boilwright.dashboard.work.Answering;
-import boilwright.dashboard.work.BackgroundWork;
 import boilwright.dashboard.work.BackgroundWork.Urgency;
 import boilwright.numerics.CancelToken;
 import java.util.Optional;
@@ -10,11 +8,12 @@ import java.util.function.Consumer;
 import java.util.function.Function;
 
 /** Quick questions of which only the last counts: the ones before it are passed over. Belongs to the window's thread. */
-final class Latest {
+public final class Latest {
     private final AtomicLong last = new AtomicLong();
     private final BackgroundWork work;
 
-    Latest(BackgroundWork work) {
+    /** @param work where questions are answered */
+    public Latest(BackgroundWork work) {
         this.work = work;
     }
 
@@ -25,7 +24,7 @@ final class Latest {
      * @param done gets it
      * @param refused gets the words of a refusal instead
      */
-    <T> void ask(Function<CancelToken, T> job, Consumer<T> done, Consumer<String> refused) {
+    public <T> void ask(Function<CancelToken, T> job, Consumer<T> done, Consumer<String> refused) {
         long number = last.incrementAndGet();
         work.ask(
                 Urgency.AFTERWARDS,

@@ -1,0 +1,104 @@
+package boilwright.drill;
+
+import boilwright.answers.CheckAnswer;
+import boilwright.answers.Questions;
+import boilwright.drill.DrillSet.NotPlayed;
+import boilwright.fluid.TabulatedFluid;
+import boilwright.fluid.WorkingFluid;
+import boilwright.numerics.CancelToken;
+import boilwright.numerics.ProgressSink;
+import boilwright.thermal.Fault;
+import boilwright.thermal.FaultDrill;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.stream.Collectors;
+
+/** What does each fault do at this rig, and what would catch it? */
+public final class DrillQuestion {
+    /** How long after a fault the heat is cut late, when nobody says otherwise, s. */
+    public static final double LATE_S = 120;
+
+    private DrillQuestion() {}
+
+    /**
+     * Plays faults through, several at a time, and lists the interlocks. The answer does not depend on the number of threads.
+     *
+     * @param check the rig, checked
+     * @param fluid its fluid
+     * @param faults which; those that the rig can't have are named with the reason
+     * @param atS when, s from cold along the schedule; empty: at rest
+     * @param lateS how long after it the heat is cut late, s
+     * @param cancel stops the computation
+     * @param progress hears how far it is
+     * @throws boilwright.errors.ComputationException when no answer can be stood behind
+     */
+    public static DrillSet ask(
+            CheckAnswer check,
+            WorkingFluid fluid,
+            List<Fault> faults,
+            OptionalDouble atS,
+            double lateS,
+            CancelToken cancel,
+            ProgressSink progress) {
+        List<Fault> possible = new ArrayList<>();
+        List<NotPlayed> notPlayed = new ArrayList<>();
+        for (Fault fault : faults) {
+            Optional<String> reason = FaultDrill.notPlayed(check.rig(), fault);
+            if (reason.isPresent()) {
+                notPlayed.add(new NotPlayed(fault, reason.get()));
+            } else {
+                possible.add(fault);
+            }
+        }
+        TabulatedFluid tables = Questions.tables(fluid);
+        DrillTeam team = new DrillTeam(possible, cancel, progress);
+        List<DrillAnswer> played =
+                team.play((fault, heard) -> Drills.play(check, fluid, tables, fault, atS, lateS, cancel, heard));
+        List<Interlock> interlocks = new Interlocks(check, fluid, played).list();
+        Set<String> cautions = new LinkedHashSet<>();
+        played.forEach(d -> cautions.addAll(d.cautions()));
+        Set<String> notes = new LinkedHashSet<>();
+        played.forEach(d -> notes.addAll(d.notes()));
+        notes.add(DrillSentence.NOTE_SET_POINTS.say());
+        return new DrillSet(
+                check,
+                verdict(played, interlocks),
+                played,
+                notPlayed,
+                interlocks,
+                List.copyOf(cautions),
+                List.copyOf(notes));
+    }
+
+    private static String verdict(List<DrillAnswer> played, List<Interlock> interlocks) {
+        List<DrillAnswer> harming = played.stream().filter(DrillAnswer::harms).toList();
+        String all = Integer.toString(played.size());
+        StringBuilder text = new StringBuilder(
+                harming.isEmpty()
+                        ? DrillSentence.SET_NONE.say(all)
+                        : DrillSentence.SET_SOME.say(
+                                all,
+                                Integer.toString(harming.size()),
+                                harming.stream()
+                                        .map(d -> DrillWords.after(
+                                                DrillSentence.HARM_AFTER,
+                                                DrillSentence.HARM_AT_ONCE,
+                                                DrillWords.title(d.fault()),
+                                                DrillAnswer.firstHarm(d.asItIs())
+                                                        .orElseThrow()
+                                                        .orNever()))
+                                        .collect(Collectors.joining(", "))));
+        String lacking = interlocks.stream()
+                .filter(i -> i.standing().isWanting())
+                .map(i -> DrillWords.title(i.kind()))
+                .collect(Collectors.joining(", "));
+        if (!lacking.isEmpty()) {
+            text.append(' ').append(DrillSentence.SET_LACKING.say(lacking));
+        }
+        return text.toString();
+    }
+}
