@@ -125,15 +125,15 @@ final class RunLook {
         boolean counts = clock.equals(Optional.of(step.moment().clock()));
         boolean done = state.isDone(number);
         OptionalDouble expected = counts && !done && outlook.isPresent()
-                ? OptionalDouble.of(
-                        Math.max(clockS, outlook.get().expectedS(step.moment().atS())))
+                ? OptionalDouble.of(outlook.get().expectedS(step.moment().atS()))
                 : OptionalDouble.empty();
+        boolean due = expected.isPresent() && expected.getAsDouble() <= clockS;
         boolean overdue = counts
                 && !done
                 && step.latestS().isPresent()
                 && clockS > step.latestS().getAsDouble();
         return new RunView.StepView(
-                number, step, done, state.doneS(number, step.moment().clock()), expected, overdue);
+                number, step, done, state.doneS(number, step.moment().clock()), expected, due, overdue);
     }
 
     private List<RunView.ReadingView> readings() {

@@ -44,10 +44,17 @@ public record RunView(
      * @param doneS when it was done, s on its clock; empty when it was not, or before that clock ran
      * @param done whether it was done
      * @param expectedS when it is to be expected by what was seen, s on its clock; empty when it is done or its clock does not run
-     * @param overdue whether it is overdue
+     * @param due whether that time has come
+     * @param overdue whether it is overdue by the plan
      */
     public record StepView(
-            int number, PlanStep step, boolean done, OptionalDouble doneS, OptionalDouble expectedS, boolean overdue) {
+            int number,
+            PlanStep step,
+            boolean done,
+            OptionalDouble doneS,
+            OptionalDouble expectedS,
+            boolean due,
+            boolean overdue) {
         /** How much later than computed it was done, s; negative for earlier. */
         public OptionalDouble lateS() {
             return doneS.isPresent()
@@ -83,6 +90,16 @@ public record RunView(
      * @param acknowledged whether a person took note of it
      */
     public record AlarmView(String sentence, boolean acknowledged) {}
+
+    /** Whether nothing but time has passed since another view. */
+    public boolean isLike(RunView other) {
+        return clock.equals(other.clock)
+                && ended == other.ended
+                && steps.equals(other.steps)
+                && current.equals(other.current)
+                && readings.equals(other.readings)
+                && alarms.equals(other.alarms);
+    }
 
     /** Whether some alarm still calls. */
     public boolean calls() {

@@ -161,8 +161,16 @@ final class CompanionPane extends BorderPane {
 
     /** Shows the run as it is at this moment. */
     void refresh() {
+        RunView before = view;
         view = run.look();
         ahead.show(view, now.instant(), zone);
+        // every second but a few only time has passed: then nothing else is worded and laid out anew
+        if (before == null || !view.isLike(before)) {
+            showAll();
+        }
+    }
+
+    private void showAll() {
         step.show(view);
         table.show(view);
         alarm.say(view.alarms().stream()

@@ -60,7 +60,7 @@ final class RunTable extends GridPane {
         boolean stopping = view.clock().equals(Optional.of(Clock.FROM_HOT));
         steps(view, stopping ? Clock.FROM_HOT : Clock.FROM_COLD, lines);
         steps(view, stopping ? Clock.FROM_COLD : Clock.FROM_HOT, lines);
-        // made anew only when some word changed: this is asked every second
+        // made anew only when some word changed
         if (!lines.equals(shown)) {
             shown = lines;
             fill();
@@ -99,9 +99,8 @@ final class RunTable extends GridPane {
         } else if (step.done()) {
             actual = WindowText.say("companion.table.yes");
         } else if (step.expectedS().isPresent() && !now) {
-            // not the running time: the table would change every second
             double expected = step.expectedS().getAsDouble();
-            actual = expected <= view.clockS()
+            actual = step.due()
                     ? WindowText.say("companion.due")
                     : WindowText.say("companion.table.about", Says.clock(expected));
         }
