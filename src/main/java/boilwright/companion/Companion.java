@@ -232,11 +232,16 @@ public final class Companion {
                         : CompanionText.READING_TAKEN_ALONE.say(kind.title(), typed));
     }
 
-    /** Words of the person's own; blank ones are none. */
-    public void note(String words) {
-        if (!words.isBlank()) {
-            happened(entry(LogKind.NOTE, "", words.strip()));
+    /** Words of the person's own. */
+    public Outcome note(String words) {
+        if (state.isEnded()) {
+            return over();
         }
+        if (words.isBlank()) {
+            return Outcome.refused(CompanionText.NOTE_BLANK.say());
+        }
+        happened(entry(LogKind.NOTE, "", words.strip()));
+        return Outcome.done(CompanionText.NOTE_TAKEN.say());
     }
 
     /** Takes note of every alarm. */

@@ -18,6 +18,8 @@ enum CompanionText {
     READING_CHARGE(0),
     READING_TAKEN(3),
     READING_TAKEN_ALONE(2),
+    NOTE_TAKEN(0),
+    NOTE_BLANK(0),
     SIGHT_DEGASSED(0),
     SIGHT_FIRST_JET(0),
     SIGHT_TOP_JET(0),

@@ -276,7 +276,8 @@ class CompanionTest {
         bench.heated();
         bench.pass(130.123);
         run.read(ReadingKind.FORELINE, "40 mTorr", false);
-        run.note("smell of oil, \"slight\"");
+        assertThat(run.note("smell of oil, \"slight\"").isDone()).isTrue();
+        assertThat(run.note(" ").isDone()).isFalse();
         for (LogEntry entry : bench.log) {
             String line = RunLogReader.text(LogLine.of(entry)).replace("\r\n", "");
             assertThat(LogLine.read(line)).isEqualTo(entry);
@@ -292,6 +293,7 @@ class CompanionTest {
         assertThat(run.look().ended()).isTrue();
         run.tickNext(true);
         run.takeBack();
+        run.note("late");
         run.see(Sight.FIRST_JET);
         run.read(ReadingKind.FORELINE, "40 mTorr", true);
         run.start(Clock.FROM_HOT);

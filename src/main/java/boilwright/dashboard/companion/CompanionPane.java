@@ -19,7 +19,9 @@ import javafx.scene.control.CheckBox;
 import javafx.scene.control.ComboBoxBase;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
+import javafx.scene.control.TextField;
 import javafx.scene.control.TextInputControl;
+import javafx.scene.control.Tooltip;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.BorderPane;
@@ -58,6 +60,7 @@ final class CompanionPane extends BorderPane {
     private final CallBar alarm = new CallBar("companion-alarm", "!", button("acknowledge", this::acknowledge));
     private final CallBar trouble = new CallBar("companion-trouble", "x", elsewhere);
     private final VBox bars = new VBox(trouble, alarm);
+    private final TextField note = new TextField();
     private final ReadingRow readings;
     private RunView view;
     /** The step that was warned of: doing it once more does it all the same. */
@@ -87,6 +90,10 @@ final class CompanionPane extends BorderPane {
         sound.setId("companion-sound");
         outcome.setId("companion-outcome");
         tick.getStyleClass().add("accent");
+        note.setId("companion-note");
+        note.setPromptText(WindowText.say("companion.note.prompt"));
+        note.setAccessibleText(WindowText.say("companion.note"));
+        note.setOnAction(event -> note());
         silent.setId("companion-silent");
         logLine.setId("companion-log");
         Says.show(outcome, "");
@@ -134,7 +141,7 @@ final class CompanionPane extends BorderPane {
         title.setText(WindowText.say("companion.readings"));
         ScrollPane lines = scrolled(table);
         VBox.setVgrow(lines, Priority.ALWAYS);
-        VBox right = new VBox(title, readings, lines);
+        VBox right = new VBox(title, readings, note, lines);
         right.getStyleClass().add("companion-right");
         right.setMinWidth(Region.USE_PREF_SIZE);
         HBox.setHgrow(left, Priority.ALWAYS);
@@ -223,8 +230,13 @@ final class CompanionPane extends BorderPane {
     /** How the log stands, and what stands against it. */
     void log(LogKeeper.Standing standing) {
         logLine.setText(standing.file()
-                .map(file -> WindowText.say("companion.log", file.toString(), Integer.toString(standing.lines())))
+                .map(file -> WindowText.say(
+                        "companion.log", file.getFileName().toString(), Integer.toString(standing.lines())))
                 .orElseGet(() -> WindowText.say("companion.log.none")));
+        // the name is enough at a glance; where it lies is asked for with the mouse
+        logLine.setTooltip(standing.file()
+                .map(file -> new Tooltip(file.toAbsolutePath().toString()))
+                .orElse(null));
         trouble.say(standing.trouble().map(t -> t.message().text()).stream().toList());
     }
 
@@ -260,6 +272,15 @@ final class CompanionPane extends BorderPane {
 
     private void see(Sight sight) {
         act(() -> run.see(sight));
+    }
+
+    private void note() {
+        Outcome noted = run.note(note.getText());
+        if (noted.isDone()) {
+            note.clear();
+            tick.requestFocus();
+        }
+        act(() -> noted);
     }
 
     private void acknowledge() {
@@ -328,6 +349,9 @@ final class CompanionPane extends BorderPane {
             event.consume();
         } else if (event.getCode() == KeyCode.R) {
             readings.begin();
+            event.consume();
+        } else if (event.getCode() == KeyCode.N) {
+            note.requestFocus();
             event.consume();
         } else if (event.getCode() == KeyCode.M && !typing) {
             sound.setSelected(!sound.isSelected());

@@ -71,7 +71,10 @@ public final class CompanionStage extends Stage {
         pane = new CompanionPane(run, now, zone);
         pane.addBar(offer);
         pane.log(keeper.standingProperty().get());
-        keeper.standingProperty().addListener((property, before, standing) -> pane.log(standing));
+        keeper.standingProperty().addListener((property, before, standing) -> {
+            closeAsked = closeAsked && standing.trouble().isPresent();
+            pane.log(standing);
+        });
         pane.onElsewhere(() -> keeper.standingProperty()
                 .get()
                 .file()

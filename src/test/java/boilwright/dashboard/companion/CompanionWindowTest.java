@@ -100,12 +100,18 @@ class CompanionWindowTest {
         assertThat(run.words("companion-table")).contains("Readings", "5.07 Pa");
         robot.push(KeyCode.T);
         assertThat(run.text("companion-outcome")).contains("Step " + run.number(Action.LOOK_TOP_JET) + " is done");
-        lines(head() + 5);
+        robot.push(KeyCode.N);
+        AtTheRun.on(() -> run.find("companion-note", TextField.class).setText("smells of oil"));
+        robot.push(KeyCode.ENTER);
+        assertThat(run.text("companion-outcome")).contains("in the log");
+        lines(head() + 6);
         List<LogEntry> entries = log().entries();
         assertThat(entries)
                 .extracting(LogEntry::kind)
-                .containsExactly(LogKind.CLOCK, LogKind.TICK, LogKind.UNTICK, LogKind.READING, LogKind.SIGHT);
+                .containsExactly(
+                        LogKind.CLOCK, LogKind.TICK, LogKind.UNTICK, LogKind.READING, LogKind.SIGHT, LogKind.NOTE);
         assertThat(entries.get(4).quantity()).isEqualTo("top-jet");
+        assertThat(entries.get(5).text()).isEqualTo("smells of oil");
         // ended only when asked twice
         Button end = run.find("companion-end", Button.class);
         AtTheRun.on(end::fire);
@@ -113,7 +119,7 @@ class CompanionWindowTest {
         AtTheRun.on(end::fire);
         assertThat(run.text("companion-what")).contains("ended");
         assertThat(run.find("companion-tick", Node.class).isDisabled()).isTrue();
-        lines(head() + 6);
+        lines(head() + 7);
         assertThat(log().isEnded()).isTrue();
     }
 
