@@ -52,7 +52,7 @@ final class NowBox extends VBox {
         String after = view.steps().stream()
                 .filter(step -> step.number() > now.number() && !step.done())
                 .limit(MOST_NEXT)
-                .map(NowBox::line)
+                .map(step -> line(step, view.clockS()))
                 .collect(Collectors.joining("\n"));
         Says.show(next, after);
         Says.show(nextHead, after.isEmpty() ? "" : WindowText.say("companion.next"));
@@ -68,10 +68,13 @@ final class NowBox extends VBox {
                 .strip();
     }
 
-    private static String line(RunView.StepView step) {
+    private static String line(RunView.StepView step, double nowS) {
         // a figure's width of blank, so that one figure stands under two
         String number = (step.number() < 10 ? "\u2007" : "") + step.number();
-        double when = step.expectedS().orElse(step.step().moment().atS());
-        return WindowText.say("companion.next.line", number, Says.clock(when), Says.brief(step.step()));
+        boolean due = step.expectedS().isPresent() && step.expectedS().getAsDouble() <= nowS;
+        String when = due
+                ? WindowText.say("companion.due")
+                : Says.clock(step.expectedS().orElse(step.step().moment().atS()));
+        return WindowText.say("companion.next.line", number, when, Says.brief(step.step()));
     }
 }

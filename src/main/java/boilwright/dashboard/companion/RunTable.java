@@ -99,8 +99,11 @@ final class RunTable extends GridPane {
         } else if (step.done()) {
             actual = WindowText.say("companion.table.yes");
         } else if (step.expectedS().isPresent() && !now) {
-            actual = WindowText.say(
-                    "companion.table.about", Says.clock(step.expectedS().getAsDouble()));
+            // not the running time: the table would change every second
+            double expected = step.expectedS().getAsDouble();
+            actual = expected <= view.clockS()
+                    ? WindowText.say("companion.due")
+                    : WindowText.say("companion.table.about", Says.clock(expected));
         }
         String mark = step.done() ? "o" : now ? ">" : step.overdue() ? "!" : "";
         return new Line(

@@ -7,6 +7,7 @@ import boilwright.companion.LogKind;
 import boilwright.companion.ReadingKind;
 import boilwright.companion.RunLogReader;
 import boilwright.companion.RunRecord;
+import boilwright.dashboard.ToolkitLog;
 import boilwright.sequence.Action;
 import boilwright.sequence.Clock;
 import boilwright.sequence.PlanAnswer;
@@ -38,6 +39,7 @@ class CompanionWindowTest {
     Path folder;
 
     private final FxRobot robot = new FxRobot();
+    private final ToolkitLog toolkit = new ToolkitLog();
     private AtTheRun run;
 
     @BeforeAll
@@ -48,7 +50,9 @@ class CompanionWindowTest {
     @AfterEach
     void end() {
         run.close();
+        toolkit.close();
         assertThat(run.faults()).isEmpty();
+        assertThat(toolkit.warnings()).isEmpty();
     }
 
     private void open() {
