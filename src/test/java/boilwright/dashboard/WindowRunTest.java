@@ -63,7 +63,7 @@ class WindowRunTest extends AtTheWindow {
     }
 
     @Test
-    void aStepThatIsChosenOpensAndTheTimeBandGoesThere() {
+    void aStepThatIsChosenOpensTheTimeBandGoesThereAndTheCompanionOpens() {
         open("mirror-club");
         open.until("the steps", () -> open.lookup("run-step-15").isPresent());
         ToggleButton off = open.find("run-step-15", ToggleButton.class);
@@ -80,6 +80,18 @@ class WindowRunTest extends AtTheWindow {
         assertThat(timeline.cursorSProperty().get()).isGreaterThan(cursor + 3600);
         assertThat(open.find("run-step-18", ToggleButton.class).isSelected()).isTrue();
         assertThat(open.find("run-step-15", ToggleButton.class).isSelected()).isFalse();
+        theCompanionOpensBesideTheWindow();
+    }
+
+    private void theCompanionOpensBesideTheWindow() {
+        open.onWindowsThread(() -> open.find("run-companion", Button.class).fire());
+        List<Stage> stages = javafx.stage.Window.getWindows().stream()
+                .filter(CompanionStage.class::isInstance)
+                .map(Stage.class::cast)
+                .toList();
+        assertThat(stages).hasSize(1);
+        assertThat(stages.get(0).getTitle()).contains("Mirror club");
+        open.onWindowsThread(stages.get(0)::close);
     }
 
     @Test
@@ -117,19 +129,5 @@ class WindowRunTest extends AtTheWindow {
                 .anyMatch(words -> words.contains("given as a pressure"));
         assertThat(open.find("run-drill-foreline", SeriesChart.class).isVisible())
                 .isFalse();
-    }
-
-    @Test
-    void theCompanionOpensBesideTheWindow() {
-        open("mirror-club");
-        open.until("the plan", () -> !open.find("run-companion", Button.class).isDisabled());
-        open.onWindowsThread(() -> open.find("run-companion", Button.class).fire());
-        List<Stage> stages = javafx.stage.Window.getWindows().stream()
-                .filter(CompanionStage.class::isInstance)
-                .map(Stage.class::cast)
-                .toList();
-        assertThat(stages).hasSize(1);
-        assertThat(stages.get(0).getTitle()).contains("Mirror club");
-        open.onWindowsThread(stages.get(0)::close);
     }
 }
