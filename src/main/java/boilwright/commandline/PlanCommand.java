@@ -6,6 +6,7 @@ import boilwright.errors.PlanMessage;
 import boilwright.fluid.WorkingFluid;
 import boilwright.numerics.CancelToken;
 import boilwright.numerics.ProgressSink;
+import boilwright.report.PlanBands;
 import boilwright.report.PlanJson;
 import boilwright.report.PlanMarkdown;
 import boilwright.report.PlanPdf;
@@ -15,6 +16,7 @@ import boilwright.sequence.Plan;
 import boilwright.sequence.PlanAnswer;
 import boilwright.sequence.PlanFile;
 import boilwright.sequence.Variant;
+import boilwright.spread.SpreadScope;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.Arrays;
@@ -24,6 +26,7 @@ import java.util.Optional;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** The order of work. */
@@ -64,6 +67,9 @@ final class PlanCommand extends RigCommand {
             description = "Paper of the sheet: a4 or letter; a4 unless given.")
     private String paper;
 
+    @Mixin
+    private BandsOption bandsOption;
+
     PlanCommand(Terminal terminal, AnswerSource source) {
         super(terminal);
         this.terminal = terminal;
@@ -76,6 +82,7 @@ final class PlanCommand extends RigCommand {
             variant();
         }
         paper();
+        bandsOption.check();
     }
 
     private Variant variant() {
@@ -118,9 +125,13 @@ final class PlanCommand extends RigCommand {
 
     @Override
     Answer answer(Rig rig, WorkingFluid fluid, String dataVersion, CancelToken cancel, ProgressSink progress) {
-        PlanAnswer answer = check == null
+        PlanAnswer made = check == null
                 ? source.plan(rig, fluid, dataVersion, variant == null ? Variant.NORMAL : variant(), cancel, progress)
                 : source.checkPlan(rig, fluid, dataVersion, given(), cancel, progress);
+        PlanAnswer answer = PlanBands.with(
+                made,
+                bandsOption.bands(
+                        source, made.check().rig(), fluid, dataVersion, SpreadScope.WARMUP, cancel, progress));
         Map<String, Supplier<byte[]>> sheets = new LinkedHashMap<>();
         if (answer.plan().isPresent()) {
             sheets.put("--markdown", () -> PlanMarkdown.write(answer).getBytes(StandardCharsets.UTF_8));

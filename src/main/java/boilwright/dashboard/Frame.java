@@ -185,7 +185,7 @@ final class Frame extends StackPane {
     /** Shows a page. */
     void show(PageName name) {
         body.stripProperty().set(name != PageName.RIG && name != PageName.HEAT);
-        body.ledgerShownProperty().set(name != PageName.FLUIDS && name != PageName.WATER);
+        body.ledgerShownProperty().set(name != PageName.FLUIDS && name != PageName.WATER && name != PageName.RUN);
         body.pageProperty().set(pages.computeIfAbsent(name, maker::make));
         page.set(name);
     }

@@ -57,7 +57,7 @@ class DashboardCommandTest {
     @Test
     void saysWhichPagesSizesAndThemesThereAre() {
         assertThat(run("dashboard", "--page", "tmie").err())
-                .contains("\"tmie\"", "rig, heat, time, water, vacuum, fluids");
+                .contains("\"tmie\"", "rig, heat, time, water, vacuum, run, fluids");
         assertThat(run("dashboard", "--size", "big").err()).contains("\"big\"", "1920x1080", "800x600", "7680x4320");
         assertThat(run("dashboard", "--theme", "blue").err()).contains("\"blue\"", "light, dark");
     }

@@ -7,6 +7,8 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -34,6 +36,21 @@ class PlanCommandTest {
         assertThat(run.code()).isEqualTo(ExitCode.HOLDS);
         assertThat(run.out())
                 .contains("Start, h:mm:ss", "Stop, h:mm:ss", "Not by", "Basis: Common practice", "CAUTION", "kept");
+    }
+
+    @Test
+    void timesOfTheStartComeWithTheirBands() {
+        CommandRun run = run("plan", CLUB, "--spread", "20");
+        assertThat(run.err()).isEmpty();
+        Matcher band = Pattern.compile("\\((\\d+:\\d\\d:\\d\\d) +to +(\\d+:\\d\\d:\\d\\d)\\)")
+                .matcher(run.out().replaceAll("\\s+", " "));
+        int bands = 0;
+        while (band.find()) {
+            assertThat(band.group(1)).isLessThan(band.group(2));
+            bands++;
+        }
+        assertThat(bands).as("gas out, first jet, top jet, every jet").isEqualTo(4);
+        assertThat(run.out()).contains("20 samples");
     }
 
     @ParameterizedTest

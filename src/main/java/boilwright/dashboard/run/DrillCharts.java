@@ -13,6 +13,7 @@ import boilwright.thermal.DrillRun.LimitTime;
 import boilwright.thermal.TimeSeries;
 import boilwright.units.Dimension;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 
@@ -20,6 +21,9 @@ import java.util.Optional;
 final class DrillCharts {
     /** Marks nearer than this to one that is there already are left out, s. */
     private static final double SAME_S = 1;
+
+    /** Ratio of the highest to the lowest pressure from which on it is drawn. */
+    private static final double MOVES = 1.2;
 
     private final DrillAnswer drill;
 
@@ -32,11 +36,18 @@ final class DrillCharts {
         list.add(chart("run.chart.temperatures", "run.chart.temperature", Dimension.TEMPERATURE, false, temperatures())
                 .withLimits(limit(DrillLimit.OIL, "run.chart.limit.oil")));
         List<Series> foreline = both("forelinePa", "run.chart.foreline");
-        if (!foreline.isEmpty()) {
+        if (foreline.stream().anyMatch(DrillCharts::moves)) {
             list.add(chart("run.chart.forelines", "run.chart.pressure", Dimension.PRESSURE, true, foreline)
                     .withLimits(limit(DrillLimit.FORELINE, "run.chart.limit.foreline")));
         }
         return list;
+    }
+
+    /** Whether a pressure changes so much that a curve shows something. */
+    private static boolean moves(Series series) {
+        double least = Arrays.stream(series.y()).min().orElse(0);
+        double most = Arrays.stream(series.y()).max().orElse(0);
+        return most > MOVES * least;
     }
 
     private ChartData chart(String title, String axis, Dimension dimension, boolean log, List<Series> series) {

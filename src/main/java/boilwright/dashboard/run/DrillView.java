@@ -94,7 +94,7 @@ final class DrillView extends VBox {
         for (DrillAnswer drill : set.played()) {
             Button name = new Button(DrillAnswer.title(drill.fault()));
             name.setId("run-drill-" + drill.fault().id());
-            name.getStyleClass().addAll("small", "flat", "drill-name");
+            name.getStyleClass().addAll("flat", "drill-name");
             name.setOnAction(event -> chooser.setValue(drill.fault()));
             table.addRow(
                     row++,

@@ -16,6 +16,8 @@ import javafx.scene.layout.VBox;
 
 /** The steps of a plan one below the other; the chosen one shows what must be seen, what else, why, and its caution. */
 final class StepRows extends VBox {
+    private static final char FIGURE_SPACE = '\u2007';
+
     private record Row(ToggleButton head, VBox details) {}
 
     private final List<Row> rows = new ArrayList<>();
@@ -88,6 +90,11 @@ final class StepRows extends VBox {
         });
         VBox.setVgrow(details, Priority.NEVER);
         return new Row(head, details);
+    }
+
+    /** A number as wide as any of two figures. */
+    private static String number(int step) {
+        return step < 10 ? FIGURE_SPACE + Integer.toString(step) : Integer.toString(step);
     }
 
     private static void say(VBox box, String key, String words, String style) {
