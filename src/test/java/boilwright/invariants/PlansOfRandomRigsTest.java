@@ -66,7 +66,7 @@ class PlansOfRandomRigsTest {
     }
 
     /** The same with a backing pump whose foreline follows the oil's gas, and a chamber roughed through or past the pump. */
-    @Property(tries = 8, seed = "7103", shrinking = ShrinkingMode.OFF, edgeCases = EdgeCasesMode.NONE)
+    @Property(tries = 5, seed = "7103", shrinking = ShrinkingMode.OFF, edgeCases = EdgeCasesMode.NONE)
     @Domain(PumpRigs.class)
     void noPlanBreaksARuleWithAChamber(@ForAll Rig rig) {
         assertPlansWithAChamber(rig);
