@@ -11,6 +11,7 @@ import boilwright.numerics.ProgressSink;
 import boilwright.rig.Protection.TripKind;
 import boilwright.rig.Rig;
 import boilwright.sequence.PlanCases;
+import boilwright.thermal.DrillLimit;
 import boilwright.thermal.DrillRun;
 import boilwright.thermal.Fault;
 import boilwright.thermal.RunSimulator;
@@ -25,7 +26,7 @@ import net.jqwik.api.ShrinkingMode;
 import net.jqwik.api.Tag;
 import net.jqwik.api.domains.Domain;
 
-/** Whatever the rig, every fault that it can have is played through, energy closes, and an earlier cut never does more harm. */
+/** Whatever the rig, every fault that it can have is played through, energy closes, and a cut never brings a limit sooner, but that of the film. */
 class DrillsOfRandomRigsTest {
     private static final double SAME_S = 0.2;
 
@@ -62,6 +63,10 @@ class DrillsOfRandomRigsTest {
                         .isLessThan(RunSimulator.CLOSURE_LIMIT);
             }
             for (int i = 0; i < drill.heatOn().limits().size(); i++) {
+                // thinner vapour condenses less on the same wall, so that a cut can bring this one sooner
+                if (drill.heatOn().limits().get(i).limit() == DrillLimit.FILM) {
+                    continue;
+                }
                 assertThat(drill.heatOn().limits().get(i).orNever())
                         .as(drill.fault() + " " + drill.heatOn().limits().get(i).limit())
                         .isLessThanOrEqualTo(drill.cutAtOnce().limits().get(i).orNever() + SAME_S);
