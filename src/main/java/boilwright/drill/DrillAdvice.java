@@ -7,6 +7,7 @@ import boilwright.fluid.WorkingFluid;
 import boilwright.rig.Cooling;
 import boilwright.rig.Foreline;
 import boilwright.rig.HeatSource;
+import boilwright.rig.LinePiece;
 import boilwright.rig.Protection;
 import boilwright.rig.Rig;
 import boilwright.rig.Supply;
@@ -107,9 +108,19 @@ final class DrillAdvice {
             case CHILLER_TRIP -> list.addAll(List.of(heat, DrillSentence.FIRST_VALVE, DrillSentence.FIRST_TAP));
             case FAN -> list.addAll(List.of(heat, DrillSentence.FIRST_VALVE));
         }
+        if (!hasValve()) {
+            list.remove(DrillSentence.FIRST_VALVE);
+        }
         List<String> said = new ArrayList<>(list.stream().map(s -> s.say()).toList());
         said.add(noAir(cutAtOnce));
         return said;
+    }
+
+    /** Whether there is a valve to shut; a rig whose chamber is not described may have one. */
+    private boolean hasValve() {
+        return rig.vacuum()
+                .map(side -> side.line().stream().anyMatch(p -> p.shape() instanceof LinePiece.Valve))
+                .orElse(true);
     }
 
     private void waterOn(List<DrillSentence> list) {

@@ -73,7 +73,7 @@ public final class DrillText {
                 0,
                 "First harm and first jet with the heat left on; \"cut within\" is the longest that a trip may take.");
         for (DrillAnswer answer : set.played()) {
-            page.heading(answer.verdict().substring(0, answer.verdict().indexOf('.')));
+            page.heading(DrillAnswer.title(answer.fault()));
             page.paragraph("", 0, answer.verdict());
             advice(page, answer);
         }

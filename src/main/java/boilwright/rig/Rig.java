@@ -100,66 +100,67 @@ public record Rig(
 
     /** The same rig heated by another source. */
     public Rig withHeatSource(HeatSource other) {
-        return with(fluidId, chargeM3, boiler, other, schedule, foreline, cooling, vacuum, guesses);
+        return with(fluidId, chargeM3, boiler, other, schedule, foreline, cooling, vacuum, protection, guesses);
     }
 
     /** The same rig with another vessel for its charge. */
     public Rig withBoiler(Boiler other) {
-        return with(fluidId, chargeM3, other, heatSource, schedule, foreline, cooling, vacuum, guesses);
+        return with(fluidId, chargeM3, other, heatSource, schedule, foreline, cooling, vacuum, protection, guesses);
     }
 
     /** The same rig with another charge, m3, of the fluid of this id. */
     public Rig withCharge(String otherFluidId, double otherChargeM3) {
-        return with(otherFluidId, otherChargeM3, boiler, heatSource, schedule, foreline, cooling, vacuum, guesses);
-    }
-
-    /** The same rig run to another schedule. */
-    public Rig withSchedule(Schedule other) {
-        return with(fluidId, chargeM3, boiler, heatSource, other, foreline, cooling, vacuum, guesses);
-    }
-
-    /** The same rig with other cooling. */
-    public Rig withCooling(Cooling other) {
-        return with(fluidId, chargeM3, boiler, heatSource, schedule, foreline, other, vacuum, guesses);
-    }
-
-    /** The same rig with another backing side. */
-    public Rig withForeline(Foreline other) {
-        return with(fluidId, chargeM3, boiler, heatSource, schedule, other, cooling, vacuum, guesses);
-    }
-
-    /** The same rig with another chamber, line or gauge. */
-    public Rig withVacuum(GasSide other) {
-        return with(fluidId, chargeM3, boiler, heatSource, schedule, foreline, cooling, Optional.of(other), guesses);
-    }
-
-    /** The same rig with other trips and another stand-by supply. */
-    public Rig withProtection(Protection other) {
-        return new Rig(
-                name,
-                note,
-                fluidId,
-                chargeM3,
+        return with(
+                otherFluidId,
+                otherChargeM3,
                 boiler,
-                column,
-                stages,
-                body,
-                topCap,
                 heatSource,
                 schedule,
                 foreline,
                 cooling,
-                room,
-                limits,
                 vacuum,
-                other,
-                parameters,
+                protection,
                 guesses);
+    }
+
+    /** The same rig run to another schedule. */
+    public Rig withSchedule(Schedule other) {
+        return with(fluidId, chargeM3, boiler, heatSource, other, foreline, cooling, vacuum, protection, guesses);
+    }
+
+    /** The same rig with other cooling. */
+    public Rig withCooling(Cooling other) {
+        return with(fluidId, chargeM3, boiler, heatSource, schedule, foreline, other, vacuum, protection, guesses);
+    }
+
+    /** The same rig with another backing side. */
+    public Rig withForeline(Foreline other) {
+        return with(fluidId, chargeM3, boiler, heatSource, schedule, other, cooling, vacuum, protection, guesses);
+    }
+
+    /** The same rig with another chamber, line or gauge. */
+    public Rig withVacuum(GasSide other) {
+        return with(
+                fluidId,
+                chargeM3,
+                boiler,
+                heatSource,
+                schedule,
+                foreline,
+                cooling,
+                Optional.of(other),
+                protection,
+                guesses);
+    }
+
+    /** The same rig with other trips and another stand-by supply. */
+    public Rig withProtection(Protection other) {
+        return with(fluidId, chargeM3, boiler, heatSource, schedule, foreline, cooling, vacuum, other, guesses);
     }
 
     /** The same rig with other fields marked as guesses. */
     public Rig withGuesses(Set<String> paths) {
-        return with(fluidId, chargeM3, boiler, heatSource, schedule, foreline, cooling, vacuum, paths);
+        return with(fluidId, chargeM3, boiler, heatSource, schedule, foreline, cooling, vacuum, protection, paths);
     }
 
     private Rig with(
@@ -171,6 +172,7 @@ public record Rig(
             Foreline otherForeline,
             Cooling otherCooling,
             Optional<GasSide> otherVacuum,
+            Protection otherProtection,
             Set<String> otherGuesses) {
         return new Rig(
                 name,
@@ -189,7 +191,7 @@ public record Rig(
                 room,
                 limits,
                 otherVacuum,
-                protection,
+                otherProtection,
                 parameters,
                 otherGuesses);
     }

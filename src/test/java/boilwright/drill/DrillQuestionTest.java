@@ -276,4 +276,11 @@ class DrillQuestionTest {
                 .orElseThrow();
         assertThat(mains.notes()).anyMatch(n -> n.contains("not followed"));
     }
+
+    @Test
+    void nobodyIsToldToShutAValveThatIsNotThere() {
+        String shut = DrillSentence.FIRST_VALVE.say();
+        assertThat(play(CLUB, Fault.WATER).first()).contains(shut);
+        assertThat(play(LAB, Fault.WATER).first()).doesNotContain(shut).hasSizeGreaterThan(1);
+    }
 }
