@@ -49,7 +49,8 @@ final class PlanWords {
 
     List<String> emergency() {
         List<String> list = new ArrayList<>();
-        list.add((setup.isFlame() ? SequenceText.EMERGENCY_HEAT_FLAME : SequenceText.EMERGENCY_HEAT).say());
+        String heat = (setup.isFlame() ? SequenceText.EMERGENCY_HEAT_FLAME : SequenceText.EMERGENCY_HEAT).say();
+        list.add(setup.hasValve() ? heat + " " + SequenceText.EMERGENCY_VALVE.say() : heat);
         list.add(air());
         if (setup.hasWater()) {
             list.add(water());
