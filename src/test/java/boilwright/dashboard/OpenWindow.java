@@ -109,7 +109,7 @@ final class OpenWindow implements FileAsker {
         } catch (TimeoutException e) {
             throw new AssertionError("waited in vain for " + what, e);
         }
-        WaitForAsyncUtils.waitForFxEvents();
+        Settled.windows();
     }
 
     /** Does something on the window's thread and waits for it. */
@@ -118,7 +118,7 @@ final class OpenWindow implements FileAsker {
             what.run();
             return null;
         });
-        WaitForAsyncUtils.waitForFxEvents();
+        Settled.windows();
     }
 
     /** Gives it another size and waits until it is laid out. */

@@ -10,6 +10,7 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.io.TempDir;
+import boilwright.dashboard.Keyboard;
 import org.testfx.api.FxRobot;
 import org.testfx.api.FxToolkit;
 
@@ -20,7 +21,7 @@ abstract class AtAChart {
     @TempDir
     Path folder;
 
-    final FxRobot robot = new FxRobot();
+    final FxRobot robot = new Keyboard();
     final ToolkitLog log = new ToolkitLog();
     final List<Throwable> faults = new CopyOnWriteArrayList<>();
     ChartStage open;

@@ -1,5 +1,6 @@
 package boilwright.dashboard.chart;
 
+import boilwright.dashboard.Settled;
 import atlantafx.base.theme.PrimerDark;
 import atlantafx.base.theme.PrimerLight;
 import java.util.List;
@@ -63,7 +64,7 @@ final class ChartStage {
 
     static <T> T on(Supplier<T> what) {
         T made = WaitForAsyncUtils.waitForAsyncFx(20_000, what::get);
-        WaitForAsyncUtils.waitForFxEvents();
+        Settled.windows();
         return made;
     }
 }

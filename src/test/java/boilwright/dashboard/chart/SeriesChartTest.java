@@ -1,5 +1,6 @@
 package boilwright.dashboard.chart;
 
+import boilwright.dashboard.Settled;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import boilwright.units.UnitSpelling;
@@ -360,6 +361,6 @@ class SeriesChartTest extends AtAChart {
     }
 
     private static void settle() {
-        WaitForAsyncUtils.waitForFxEvents();
+        Settled.windows();
     }
 }

@@ -1,5 +1,6 @@
 package boilwright.dashboard.companion;
 
+import boilwright.dashboard.Settled;
 import atlantafx.base.theme.PrimerLight;
 import boilwright.companion.Companion;
 import boilwright.sequence.Action;
@@ -159,7 +160,7 @@ final class AtTheRun {
     }
 
     static void settle() {
-        WaitForAsyncUtils.waitForFxEvents();
+        Settled.windows();
     }
 
     List<Throwable> faults() {

@@ -28,6 +28,7 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import boilwright.dashboard.Keyboard;
 import org.testfx.api.FxRobot;
 import org.testfx.api.FxToolkit;
 
@@ -38,7 +39,7 @@ class CompanionWindowTest {
     @TempDir
     Path folder;
 
-    private final FxRobot robot = new FxRobot();
+    private final FxRobot robot = new Keyboard();
     private final ToolkitLog toolkit = new ToolkitLog();
     private AtTheRun run;
 
