@@ -67,10 +67,10 @@ class SpreadCommandTest {
     void textTableAndPictureAreWritten() throws Exception {
         Path csv = folder.resolve("a.csv");
         Path png = folder.resolve("a.png");
-        CommandRun run = run("spread", DEMO, "--runs", "20", "--steady", "--csv", csv.toString(), "--png", png.toString());
+        CommandRun run =
+                run("spread", DEMO, "--runs", "20", "--steady", "--csv", csv.toString(), "--png", png.toString());
         assertThat(run.code()).as(run.err()).isZero();
-        assertThat(run.out())
-                .contains("Margins of 20 samples", "heat at the boiler", "Assumed");
+        assertThat(run.out()).contains("Margins of 20 samples", "heat at the boiler", "Assumed");
         assertThat(run.out().lines()).allMatch(line -> line.length() <= 100);
         List<String> lines = Files.readAllLines(csv);
         assertThat(lines.get(0))

@@ -105,7 +105,7 @@ final class OpenWindow implements FileAsker {
     void until(String what, BooleanSupplier reached) {
         try {
             WaitForAsyncUtils.waitFor(
-                    30, TimeUnit.SECONDS, () -> WaitForAsyncUtils.waitForAsyncFx(10_000, reached::getAsBoolean));
+                    60, TimeUnit.SECONDS, () -> WaitForAsyncUtils.waitForAsyncFx(10_000, reached::getAsBoolean));
         } catch (TimeoutException e) {
             throw new AssertionError("waited in vain for " + what, e);
         }
@@ -114,7 +114,7 @@ final class OpenWindow implements FileAsker {
 
     /** Does something on the window's thread and waits for it. */
     void onWindowsThread(Runnable what) {
-        WaitForAsyncUtils.waitForAsyncFx(20_000, () -> {
+        WaitForAsyncUtils.waitForAsyncFx(60_000, () -> {
             what.run();
             return null;
         });

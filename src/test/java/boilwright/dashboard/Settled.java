@@ -11,7 +11,7 @@ import org.testfx.util.WaitForAsyncUtils;
 
 /** Waits for the window's thread by what it has done: on a busy machine no sleep is long enough, on an idle one each is too long. */
 public final class Settled {
-    private static final int LONGEST_S = 20;
+    private static final int LONGEST_S = 60;
 
     private Settled() {}
 
@@ -22,17 +22,17 @@ public final class Settled {
     public static void windows() {
         CountDownLatch laidOut = new CountDownLatch(1);
         Platform.runLater(() -> shown().ifPresentOrElse(
-                scene -> {
-                    scene.addPostLayoutPulseListener(new Runnable() {
-                        @Override
-                        public void run() {
-                            scene.removePostLayoutPulseListener(this);
-                            laidOut.countDown();
-                        }
-                    });
-                    Platform.requestNextPulse();
-                },
-                laidOut::countDown));
+                        scene -> {
+                            scene.addPostLayoutPulseListener(new Runnable() {
+                                @Override
+                                public void run() {
+                                    scene.removePostLayoutPulseListener(this);
+                                    laidOut.countDown();
+                                }
+                            });
+                            Platform.requestNextPulse();
+                        },
+                        laidOut::countDown));
         try {
             if (!laidOut.await(LONGEST_S, TimeUnit.SECONDS)) {
                 throw new AssertionError("the window was not laid out within " + LONGEST_S + " s");

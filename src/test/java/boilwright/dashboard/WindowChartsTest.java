@@ -130,7 +130,7 @@ class WindowChartsTest extends AtTheWindow {
         open.until(
                 "the refusal",
                 () -> OpenWindow.words(temperatures).stream()
-                        .anyMatch(words -> words.contains("its folder does not exist")));
+                        .anyMatch(words -> words.contains(nowhere.toString())));
         assertThat(open.window().frame().pageProperty().get()).isEqualTo(PageName.TIME);
     }
 }

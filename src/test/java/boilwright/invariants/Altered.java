@@ -96,7 +96,7 @@ final class Altered {
                 told.add(path + " = " + value);
             }
         }
-        return new Drawn(changed, Mode.ANYWHERE, String.join(", ", told), refused);
+        return new Drawn(changed, Mode.ANYWHERE, String.join(", ", told), "", refused);
     }
 
     private double anywhere(Field field) {
@@ -125,7 +125,7 @@ final class Altered {
             double burnt = rig.heatSource().ratedPowerW() * draw.ratio(600, 5400) / BUTANE;
             Optional<Rig> nearly = with(rig, fuel, burnt);
             if (nearly.isPresent()) {
-                return new Drawn(nearly.get(), Mode.NEAR_A_LIMIT, fuel + " = " + burnt, refused);
+                return new Drawn(nearly.get(), Mode.NEAR_A_LIMIT, fuel + " = " + burnt, "fuel", refused);
             }
         }
         double target = draw.between(0.95, 1.05);
@@ -139,7 +139,7 @@ final class Altered {
                 return found.get();
             }
         }
-        return new Drawn(rig, Mode.NEAR_A_LIMIT, "", refused);
+        return new Drawn(rig, Mode.NEAR_A_LIMIT, "", "", refused);
     }
 
     /** The rig with this figure turned until some margin has the ratio wanted. */
@@ -174,17 +174,11 @@ final class Altered {
                 to = middle;
             }
         }
-        return near.map(found -> new Drawn(
-                found,
-                Mode.NEAR_A_LIMIT,
-                String.format(
-                        Locale.ROOT,
-                        "%s = %s for %s of %.2f",
-                        path,
-                        RigEdit.value(found, path).orElseThrow(),
-                        margin,
-                        target),
-                refused));
+        return near.map(found -> {
+            double value = RigEdit.value(found, path).orElseThrow();
+            String told = String.format(Locale.ROOT, "%s = %s for %s of %.2f", path, value, margin, target);
+            return new Drawn(found, Mode.NEAR_A_LIMIT, told, margin, refused);
+        });
     }
 
     /** The ratio of each margin at rest; none where no state at rest can be found. */

@@ -42,7 +42,7 @@ class OutcomesOfRandomRigsTest {
 
     private static final int DEEP = 3000;
     /** Steps after which a warm-up is left alone; a thermostat or chiller that switches for hours takes thousands. */
-    private static final int MOST_STEPS = Counts.of(600, 10_000);
+    private static final int MOST_STEPS = Counts.of(900, 10_000);
 
     private static final FluidLibrary FLUIDS = FluidLibrary.builtIn();
 
@@ -73,8 +73,7 @@ class OutcomesOfRandomRigsTest {
         for (Mode mode : Mode.values()) {
             assertThat(share(mode, "answered")).as(mode + " answered").isGreaterThan(0.5);
         }
-        assertThat(share(Mode.PLAUSIBLE, "answered")).isGreaterThan(0.8);
-        assertThat(share(Mode.NEAR_A_LIMIT, "some margin fails")).isBetween(0.1, 0.98);
+        assertThat(share(Mode.NEAR_A_LIMIT, "the margin brought near 1 fails")).isBetween(0.1, 0.9);
         assertThat(share(Mode.NEAR_A_LIMIT, "a margin within 10 % of its limit"))
                 .isGreaterThan(0.8);
         assertThat(unmoved).as("rigs that nothing could be done to").isLessThanOrEqualTo(count / 10);
@@ -97,7 +96,7 @@ class OutcomesOfRandomRigsTest {
             CheckAnswer check = Questions.check(
                     drawn.rig(), FLUIDS.find(drawn.rig().fluidId()), FLUIDS.dataVersion(), cancel, counting);
             count(drawn.mode(), "answered");
-            margins(drawn.mode(), check.margins());
+            margins(drawn, check.margins());
         } catch (ComputationException e) {
             count(drawn.mode(), "refused: " + e.reason().key());
             if (e.reason().key() == MessageKey.ENERGY_NOT_CLOSED && drawn.mode() == Mode.PLAUSIBLE) {
@@ -111,7 +110,8 @@ class OutcomesOfRandomRigsTest {
         }
     }
 
-    private void margins(Mode mode, List<Margin> margins) {
+    private void margins(Drawn drawn, List<Margin> margins) {
+        Mode mode = drawn.mode();
         boolean any = false;
         boolean near = false;
         for (Margin margin : margins) {
@@ -120,6 +120,9 @@ class OutcomesOfRandomRigsTest {
             near |= margin.ratio().isPresent() && Math.abs(margin.ratio().getAsDouble() - 1) < 0.1;
             if (fails) {
                 count(mode, "fails: " + margin.id());
+                if (drawn.margin().equals(String.valueOf(margin.id()))) {
+                    count(mode, "the margin brought near 1 fails");
+                }
             }
         }
         if (any) {

@@ -61,9 +61,10 @@ public final class RandomRigs extends DomainContextBase {
      * @param rig the rig; the reader accepts it
      * @param mode how it was made
      * @param told what was done to a plausible rig to make it; empty for nothing
+     * @param margin the margin that was brought near its limit; empty for none
      * @param refused how many rigs and figures were refused by the reader on the way
      */
-    public record Drawn(Rig rig, Mode mode, String told, int refused) {}
+    public record Drawn(Rig rig, Mode mode, String told, String margin, int refused) {}
 
     /**
      * A rig of a series: the same for the same two numbers, whatever was drawn before.
@@ -81,7 +82,7 @@ public final class RandomRigs extends DomainContextBase {
             rig = whole(draw, turn);
         }
         return switch (mode) {
-            case PLAUSIBLE -> new Drawn(rig, mode, "", altered.refused());
+            case PLAUSIBLE -> new Drawn(rig, mode, "", "", altered.refused());
             case ANYWHERE -> altered.anywhere(rig);
             case NEAR_A_LIMIT -> altered.nearALimit(rig);
         };

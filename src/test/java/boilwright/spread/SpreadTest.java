@@ -64,8 +64,9 @@ class SpreadTest {
         Rig rig = demo("teaching-lab");
         int runs = Counts.of(SpreadPlan.FEWEST_RUNS, 30);
         String one = SpreadJson.write(run(rig, plan(runs, 1, scope)));
-        assertThat(Counts.firstOf(3, 2, 7)).allMatch(threads -> SpreadJson.write(run(rig, plan(runs, threads, scope)))
-                .equals(one));
+        assertThat(Counts.firstOf(3, 2, 7))
+                .allMatch(threads ->
+                        SpreadJson.write(run(rig, plan(runs, threads, scope))).equals(one));
     }
 
     @Tag("deep")

@@ -2,6 +2,7 @@ package boilwright.dashboard.chart;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import boilwright.dashboard.Keyboard;
 import boilwright.dashboard.ToolkitLog;
 import java.nio.file.Path;
 import java.util.List;
@@ -10,7 +11,6 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.io.TempDir;
-import boilwright.dashboard.Keyboard;
 import org.testfx.api.FxRobot;
 import org.testfx.api.FxToolkit;
 

@@ -1,8 +1,8 @@
 package boilwright.dashboard.chart;
 
-import boilwright.dashboard.Settled;
 import atlantafx.base.theme.PrimerDark;
 import atlantafx.base.theme.PrimerLight;
+import boilwright.dashboard.Settled;
 import java.util.List;
 import java.util.function.Supplier;
 import javafx.application.Application;

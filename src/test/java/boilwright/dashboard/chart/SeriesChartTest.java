@@ -1,8 +1,8 @@
 package boilwright.dashboard.chart;
 
-import boilwright.dashboard.Settled;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import boilwright.dashboard.Settled;
 import boilwright.units.UnitSpelling;
 import java.io.IOException;
 import java.nio.file.Files;

@@ -1,8 +1,8 @@
 package boilwright.dashboard.companion;
 
-import boilwright.dashboard.Settled;
 import atlantafx.base.theme.PrimerLight;
 import boilwright.companion.Companion;
+import boilwright.dashboard.Settled;
 import boilwright.sequence.Action;
 import boilwright.sequence.PlanAnswer;
 import boilwright.sequence.PlanStep;

@@ -7,6 +7,7 @@ import boilwright.companion.LogKind;
 import boilwright.companion.ReadingKind;
 import boilwright.companion.RunLogReader;
 import boilwright.companion.RunRecord;
+import boilwright.dashboard.Keyboard;
 import boilwright.dashboard.ToolkitLog;
 import boilwright.sequence.Action;
 import boilwright.sequence.Clock;
@@ -28,7 +29,6 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import boilwright.dashboard.Keyboard;
 import org.testfx.api.FxRobot;
 import org.testfx.api.FxToolkit;
 

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import boilwright.answers.Margin;
 import boilwright.answers.Questions;
+import boilwright.dashboard.Keyboard;
 import boilwright.dashboard.model.JetState;
 import boilwright.dashboard.model.MomentState;
 import boilwright.dashboard.model.RunTimeline;
@@ -29,7 +30,6 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
-import boilwright.dashboard.Keyboard;
 import org.testfx.api.FxRobot;
 import org.testfx.api.FxToolkit;
 
