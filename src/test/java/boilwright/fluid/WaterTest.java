@@ -16,12 +16,12 @@ class WaterTest {
     @Test
     void tableOfTheProgramIsTheLibrarys() throws Exception {
         WaterTableWriter writer = new WaterTableWriter();
-        WaterTable table = WaterTable.read();
-        for (int c = 0; c < WaterTable.COLUMNS; c++) {
+        Water.Table table = Water.Table.read();
+        for (int c = 0; c < Water.Table.COLUMNS; c++) {
             double[] column = table.column(c);
-            assertThat(column).hasSize(WaterTable.INTERVALS + 1);
+            assertThat(column).hasSize(Water.Table.INTERVALS + 1);
             for (int i = 0; i < column.length; i++) {
-                double of = writer.value(c, WaterTable.temperature(i));
+                double of = writer.value(c, Water.Table.temperature(i));
                 assertThat(column[i]).as("column %d line %d", c, i).isCloseTo(of, within(1e-12 * Math.abs(of) + 1e-15));
             }
         }
@@ -53,6 +53,15 @@ class WaterTest {
             assertThat(Water.specificHeat(t)).isCloseTo(difference, within(0.01));
         }
         assertThat(Water.enthalpy(273.15)).isZero();
+    }
+
+    @Test
+    void expansionIsTheDerivativeOfDensityAndViscosityFalls() {
+        for (double t = Water.LOWEST_K + 0.5; t < Water.HIGHEST_K - 2; t += 1.7) {
+            double slope = (Water.density(t + 0.1) - Water.density(t - 0.1)) / 0.2;
+            assertThat(Water.expansion(t)).isCloseTo(-slope / Water.density(t), within(2e-7));
+            assertThat(Water.viscosity(t + 2)).isLessThan(Water.viscosity(t));
+        }
     }
 
     @Test
