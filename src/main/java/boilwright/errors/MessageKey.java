@@ -258,6 +258,8 @@ public enum MessageKey {
     PROPERTY_TEMPERATURE_OUTSIDE(5),
     /** {0} substance, {1} pressure in Pa, {2} and {3} span in Pa. */
     PROPERTY_PRESSURE_OUTSIDE(4),
+    /** {0} mixture, {1} mass share found, {2} and {3} shares known. */
+    GLYCOL_SHARE_OUTSIDE(4),
 
     // --- numerics: roots and integration
     /** {0} what is sought, {1} lower end, {2} upper end, {3} and {4} the values there (same sign). */

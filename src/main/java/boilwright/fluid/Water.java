@@ -8,8 +8,8 @@ import java.nio.ByteBuffer;
 /**
  * Liquid water at 0.5 MPa between 0 and 150 degrees Celsius: IAPWS-IF97 (release R7-97) and the IAPWS releases on
  * viscosity and thermal conductivity, tabulated from a published library and read by cubic Hermite interpolation, within
- * 1e-6 of the library. Nothing allocates after the first call. Whether it freezes or boils must be judged by {@link
- * #FREEZING_K} and {@link #boilingTemperature}: a formula for the liquid would silently answer for ice and steam. Every method
+ * 1e-6 of the library. Nothing allocates after the first call. Whether water freezes or boils is judged by temperature and
+ * pressure ({@link CoolantState}), because a formula for the liquid would silently answer for ice and steam. Every method
  * takes K and throws {@link boilwright.errors.ComputationException} outside the span.
  */
 public final class Water {
@@ -29,6 +29,11 @@ public final class Water {
     private static final String NAME = "water";
 
     private Water() {}
+
+    /** Water as one of the coolants. */
+    public static Coolant coolant() {
+        return WaterCoolant.WATER;
+    }
 
     /** Density, kg/m3. */
     public static double density(double temperatureK) {

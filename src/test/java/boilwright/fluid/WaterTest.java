@@ -56,15 +56,6 @@ class WaterTest {
     }
 
     @Test
-    void expansionIsTheDerivativeOfDensityAndViscosityFalls() {
-        for (double t = Water.LOWEST_K + 0.5; t < Water.HIGHEST_K - 2; t += 1.7) {
-            double slope = (Water.density(t + 0.1) - Water.density(t - 0.1)) / 0.2;
-            assertThat(Water.expansion(t)).isCloseTo(-slope / Water.density(t), within(2e-7));
-            assertThat(Water.viscosity(t + 2)).isLessThan(Water.viscosity(t));
-        }
-    }
-
-    @Test
     void boilsAndFreezesWhereItShould() {
         assertThat(Water.boilingTemperature(101325)).isCloseTo(373.124, within(0.001));
         assertThat(Water.latentHeat(373.15)).isCloseTo(2.257e6, within(1e3));
