@@ -129,8 +129,7 @@ class WindowChartsTest extends AtTheWindow {
         open.act(Action.EXPORT);
         open.until(
                 "the refusal",
-                () -> OpenWindow.words(temperatures).stream()
-                        .anyMatch(words -> words.contains(nowhere.toString())));
+                () -> OpenWindow.words(temperatures).stream().anyMatch(words -> words.contains(nowhere.toString())));
         assertThat(open.window().frame().pageProperty().get()).isEqualTo(PageName.TIME);
     }
 }

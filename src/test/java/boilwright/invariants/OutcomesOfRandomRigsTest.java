@@ -42,7 +42,7 @@ class OutcomesOfRandomRigsTest {
 
     private static final int DEEP = 3000;
     /** Steps after which a warm-up is left alone; a thermostat or chiller that switches for hours takes thousands. */
-    private static final int MOST_STEPS = Counts.of(900, 10_000);
+    private static final int MOST_STEPS = Counts.of(600, 10_000);
 
     private static final FluidLibrary FLUIDS = FluidLibrary.builtIn();
 

@@ -37,10 +37,12 @@ class CircuitInvariantsTest {
     /** A rig whose water passes one thing alone that loses pressure. */
     @Provide
     Arbitrary<Rig> ofOneElement() {
-        return RandomRigs.suppliedBy(SupplyKind.TAP).flatMap(rig -> Arbitraries.of(rig.cooling().elements().stream()
-                        .filter(element -> !(element instanceof Cooling.Rise))
-                        .toList())
-                .map(element -> rig.withCooling(new Cooling(rig.cooling().supply(), List.of(element)))));
+        return RandomRigs.suppliedBy(SupplyKind.TAP)
+                .flatMap(rig -> Arbitraries.of(rig.cooling().elements().stream()
+                                .filter(element -> !(element instanceof Cooling.Rise))
+                                .toList())
+                        .map(element ->
+                                rig.withCooling(new Cooling(rig.cooling().supply(), List.of(element)))));
     }
 
     private static Optional<OperatingPoint> flows(Rig rig) {
