@@ -1,6 +1,7 @@
 package boilwright.dashboard.drawing;
 
 import boilwright.answers.Margin;
+import boilwright.dashboard.drawing.PartReading.MarginLine;
 import boilwright.dashboard.model.JetState;
 import boilwright.dashboard.model.MomentState;
 import boilwright.dashboard.text.WindowText;
@@ -72,15 +73,11 @@ final class Readings {
         }
         lines.addAll(outlines(part));
         Set<String> here = MARGINS.getOrDefault(part.kind(), Set.of());
-        margins.stream()
+        List<MarginLine> found = margins.stream()
                 .filter(m -> here.contains(m.id()))
-                .map(Readings::margin)
-                .forEach(lines::add);
-        boolean guess = guesses.contains(part);
-        if (guess) {
-            lines.add(WindowText.say("drawing.guess.why"));
-        }
-        return new PartReading(name(shape, part), lines, guess);
+                .map(m -> new MarginLine(margin(m), m))
+                .toList();
+        return new PartReading(name(shape, part), lines, found, guesses.contains(part));
     }
 
     private List<String> figures(Part part) {
