@@ -27,16 +27,12 @@ import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
-import javafx.util.Duration;
 
 /**
  * The frame of the window: the spine with the pages at the left, the verdict on top, the pump in the middle, ledger and page
  * beside it, the time band below, and a status bar at the foot. Everything in it follows the session and the answers.
  */
 final class Frame extends StackPane {
-    /** An answer that takes longer than this is worth a word that the one shown is the one before. */
-    private static final Duration PATIENCE = Duration.millis(400);
-
     /** Where in the stretch at rest the cursor stands at first, as a share: clear of the words at its start. */
     private static final double SHOWN_AT_REST = 0.85;
 
@@ -49,7 +45,7 @@ final class Frame extends StackPane {
     private final BodyPane body;
     private final Map<PageName, Region> pages = new EnumMap<>(PageName.class);
     private final ReadOnlyObjectWrapper<PageName> page = new ReadOnlyObjectWrapper<>(this, "page");
-    private final PauseTransition patience = new PauseTransition(PATIENCE);
+    private final PauseTransition patience = new PauseTransition(WindowStatus.PATIENCE);
     private final PageContext context;
     private final PageMaker maker;
     private final ReadOnlyObjectWrapper<RunTimeline> timeline = new ReadOnlyObjectWrapper<>(this, "timeline");
@@ -158,9 +154,9 @@ final class Frame extends StackPane {
         String why = staleWhy();
         boolean waiting = answering.computingProperty().get() && patience.getStatus() != Animation.Status.RUNNING;
         boolean stale = !why.isEmpty() || (waiting && answer != null);
-        String words = answer == null
-                ? WindowText.say("frame.no-answer-yet")
-                : answer.check().verdict();
+        String words = answer != null
+                ? answer.check().verdict()
+                : WindowText.say(why.isEmpty() ? "frame.status.first" : "frame.status.none");
         verdict.setVerdict(words, stale, why);
         band.staleProperty().set(stale);
     }

@@ -22,7 +22,7 @@ import org.controlsfx.control.StatusBar;
  */
 final class WindowStatus extends StatusBar {
     /** Work that takes less is over before anybody has read that it goes on. */
-    private static final Duration PATIENCE = Duration.millis(400);
+    static final Duration PATIENCE = Duration.millis(400);
 
     private final PageContext context;
     private final BackgroundWork work;
@@ -45,7 +45,10 @@ final class WindowStatus extends StatusBar {
         getRightItems().add(file(context.session()));
         Answering answering = context.answering();
         for (Observable one : new Observable[] {
-            context.session().refusalProperty(), answering.answerProperty(), answering.refusalProperty()
+            context.session().refusalProperty(),
+            answering.answerProperty(),
+            answering.refusalProperty(),
+            answering.computingProperty()
         }) {
             one.addListener(changed -> say());
         }

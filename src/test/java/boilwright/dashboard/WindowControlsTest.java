@@ -42,18 +42,17 @@ class WindowControlsTest extends AtTheWindow {
         assertThat(rig()).as("one edit").isEqualTo(before);
 
         open.onWindowsThread(() -> open.find("part-body", TitledPane.class).setExpanded(true));
-        search("body.material", "copp", KeyCode.ENTER);
+        search("body.material", "cop", KeyCode.ENTER);
         assertThat(rig().body().material()).isEqualTo(Material.COPPER);
         assertThat(shown("body.material")).isEqualTo("copper");
 
-        search("fluid", "merc", KeyCode.ESCAPE);
-        search("fluid", "no such fluid", KeyCode.TAB);
+        search("fluid", "zz", KeyCode.TAB);
         assertThat(rig().fluidId()).isEqualTo(before.fluidId());
         assertThat(shown("fluid"))
                 .isEqualTo(OpenWindow.FLUIDS.find(before.fluidId()).title());
 
         open.onWindowsThread(() -> open.find("part-vacuum", TitledPane.class).setExpanded(true));
-        search("vacuum.chamber.surfaces[0].material", "chrom", KeyCode.ENTER);
+        search("vacuum.chamber.surfaces[0].material", "ch", KeyCode.ENTER);
         assertThat(rig().vacuum().orElseThrow().chamber().surfaces().get(0).material())
                 .isEqualTo("chromium-plated-steel");
     }

@@ -45,6 +45,14 @@ final class PartCard extends PopOver {
         show(spot, APART);
     }
 
+    /** Whether a reading needs no other height than the one shown: it differs in its figures alone. */
+    boolean isAsHighFor(PartReading reading) {
+        return shown != null
+                && reading.figures().size() == shown.figures().size()
+                && reading.margins().equals(shown.margins())
+                && reading.guess() == shown.guess();
+    }
+
     /** Tells another reading of the part at which it stands. */
     void tell(PartReading reading) {
         if (reading.equals(shown)) {

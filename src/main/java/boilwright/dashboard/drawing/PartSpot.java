@@ -1,6 +1,7 @@
 package boilwright.dashboard.drawing;
 
 import java.util.function.Consumer;
+import javafx.scene.AccessibleAction;
 import javafx.scene.AccessibleRole;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
@@ -10,9 +11,11 @@ import javafx.scene.layout.Region;
 /** The place of one part: nothing to see but a frame when it has the focus. A click, Enter or Space asks for its card. */
 final class PartSpot extends Region {
     private final Part part;
+    private final Consumer<PartSpot> asked;
 
     PartSpot(Part part, Consumer<PartSpot> pointed, Consumer<PartSpot> asked) {
         this.part = part;
+        this.asked = asked;
         setManaged(false);
         getStyleClass().add("part-spot");
         setFocusTraversable(true);
@@ -32,6 +35,15 @@ final class PartSpot extends Region {
                 event.consume();
             }
         });
+    }
+
+    @Override
+    public void executeAccessibleAction(AccessibleAction action, Object... parameters) {
+        if (action == AccessibleAction.FIRE) {
+            asked.accept(this);
+        } else {
+            super.executeAccessibleAction(action, parameters);
+        }
     }
 
     Part part() {

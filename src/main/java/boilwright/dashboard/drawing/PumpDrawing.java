@@ -13,6 +13,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import javafx.application.Platform;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.css.CssMetaData;
@@ -146,6 +147,7 @@ public final class PumpDrawing extends Region implements PaletteProperties.Owner
             return;
         }
         if (canvas.getWidth() != width || canvas.getHeight() != height) {
+            card.hide();
             canvas.setWidth(width);
             canvas.setHeight(height);
             picture = null;
@@ -191,7 +193,7 @@ public final class PumpDrawing extends Region implements PaletteProperties.Owner
         }
         List<javafx.scene.Node> order = new ArrayList<>();
         places.forEach((part, bounds) -> {
-            PartSpot spot = spots.computeIfAbsent(part, key -> spot(key));
+            PartSpot spot = spots.computeIfAbsent(part, this::spot);
             spot.setAccessibleText(Readings.name(shape, part));
             spot.resizeRelocate(bounds.getMinX(), bounds.getMinY(), bounds.getWidth(), bounds.getHeight());
             order.add(spot);
@@ -242,7 +244,7 @@ public final class PumpDrawing extends Region implements PaletteProperties.Owner
         }
         if (card.isShowing() && spot.isFocused() && !spot.part().equals(carded)) {
             open(spot);
-        } else if (!(getScene().getFocusOwner() instanceof PartSpot)) {
+        } else if (getScene() == null || !(getScene().getFocusOwner() instanceof PartSpot)) {
             card.hide();
         }
         read();
@@ -251,7 +253,7 @@ public final class PumpDrawing extends Region implements PaletteProperties.Owner
     /** The reading of the part that is pointed at, if any, and what an open card tells. */
     private void read() {
         if (carded != null && places.containsKey(carded)) {
-            card.tell(reading(carded));
+            tellCard(carded);
         }
         Part part = hovered != null ? hovered : focused;
         if (part == null || !places.containsKey(part)) {
@@ -262,6 +264,20 @@ public final class PumpDrawing extends Region implements PaletteProperties.Owner
         focusedPart.set(reading);
         spots.get(part).setAccessibleText(reading.spoken());
         tip.setText(reading.name() + "\n" + String.join("\n", reading.lines()));
+    }
+
+    /** What an open card tells now; one that needs another height is set beside the part anew, after this layout. */
+    private void tellCard(Part part) {
+        PartReading reading = reading(part);
+        if (card.isAsHighFor(reading)) {
+            card.tell(reading);
+        } else {
+            Platform.runLater(() -> {
+                if (part.equals(carded)) {
+                    open(spots.get(part));
+                }
+            });
+        }
     }
 
     private PartReading reading(Part part) {

@@ -44,9 +44,7 @@ final class ChoiceRow extends FieldRow {
     void offer(List<String> choices) {
         if (!box.getItems().equals(choices)) {
             showing = true;
-            String chosen = box.getValue();
-            box.getItems().setAll(choices);
-            box.setValue(chosen);
+            ChoiceBoxes.offer(box, choices, box.getValue());
             showing = false;
         }
     }

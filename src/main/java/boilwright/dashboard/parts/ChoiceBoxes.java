@@ -3,6 +3,7 @@ package boilwright.dashboard.parts;
 import java.util.List;
 import java.util.function.Consumer;
 import java.util.function.Function;
+import javafx.collections.FXCollections;
 import javafx.scene.control.ComboBox;
 import javafx.util.StringConverter;
 import org.controlsfx.control.SearchableComboBox;
@@ -40,6 +41,16 @@ public final class ChoiceBoxes {
                 .addListener((property, before, now) -> box.lookupAll(".combo-box-search")
                         .forEach(input -> input.accessibleTextProperty().bind(box.accessibleTextProperty())));
         return box;
+    }
+
+    /**
+     * Offers other entries, as a list of its own: one that is changed in place is out of step with what was found in it.
+     *
+     * @param chosen the entry that stands there then
+     */
+    public static <T> void offer(ComboBox<T> box, List<T> choices, T chosen) {
+        box.setItems(FXCollections.observableArrayList(choices));
+        box.setValue(chosen);
     }
 
     /**

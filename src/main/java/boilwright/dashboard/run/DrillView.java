@@ -36,6 +36,7 @@ final class DrillView extends VBox {
     private final SeriesChart foreline = new SeriesChart();
     private DrillSet set;
     private Fault chosen;
+    private boolean filling;
 
     DrillView() {
         setId("run-drills");
@@ -65,10 +66,10 @@ final class DrillView extends VBox {
         verdict.setText(drills.verdict());
         fillTable();
         List<Fault> faults = drills.played().stream().map(DrillAnswer::fault).toList();
-        chosen = faults.contains(chosen) ? chosen : faults.get(0);
-        Fault now = chosen;
-        chooser.getItems().setAll(faults);
-        chooser.setValue(now);
+        Fault now = faults.contains(chosen) ? chosen : faults.get(0);
+        filling = true;
+        ChoiceBoxes.offer(chooser, faults, now);
+        filling = false;
         choose(now);
     }
 
@@ -137,6 +138,9 @@ final class DrillView extends VBox {
 
     /** Closed without a choice, the list shows the fault again that stands below it. */
     private void choose(Fault fault) {
+        if (filling) {
+            return;
+        }
         if (fault == null) {
             chooser.setValue(chosen);
         } else if (set != null) {
