@@ -8,6 +8,7 @@ import boilwright.rig.Material;
 import boilwright.rig.Parameter;
 import boilwright.rig.ParameterValues;
 import boilwright.rig.Rig;
+import boilwright.thermal.EventKind;
 import boilwright.thermal.NeededState;
 import boilwright.thermal.RunResult;
 import boilwright.thermal.StageState;
@@ -298,7 +299,7 @@ final class Margins {
                 .basis(AnswerText.MISSING_FUEL.say())
                 .cure(AnswerText.CURE_FUEL);
         OptionalDouble pumping = run.events().stream()
-                .filter(e -> e.id().equals("full-pumping"))
+                .filter(e -> e.kind() == EventKind.FULL_PUMPING)
                 .findFirst()
                 .map(TimeEvent::timeS)
                 .orElse(OptionalDouble.empty());

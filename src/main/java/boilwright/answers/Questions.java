@@ -12,6 +12,7 @@ import boilwright.numerics.CancelToken;
 import boilwright.numerics.ProgressSink;
 import boilwright.rig.ParameterValues;
 import boilwright.rig.Rig;
+import boilwright.thermal.EventKind;
 import boilwright.thermal.NeededState;
 import boilwright.thermal.RunResult;
 import boilwright.thermal.RunSimulator;
@@ -175,7 +176,7 @@ public final class Questions {
 
     private static Margin jetsFull(Rig rig, RunResult run) {
         long full = run.events().stream()
-                .filter(e -> e.id().equals("jet-full") && e.timeS().isPresent())
+                .filter(e -> e.kind() == EventKind.JET_FULL && e.timeS().isPresent())
                 .count();
         return MarginMaker.of("jets", AnswerText.TITLE_JETS, boilwright.units.Dimension.FRACTION)
                 .value(full)

@@ -1,5 +1,6 @@
 package boilwright.answers;
 
+import boilwright.thermal.EventKind;
 import boilwright.thermal.RunResult;
 import boilwright.thermal.TimeSeries;
 import boilwright.vacuum.JetAction;
@@ -44,7 +45,7 @@ final class RunJets implements JetTimeline {
         }
         jumps = changes.stream().mapToDouble(Double::doubleValue).distinct().toArray();
         allFull = run.events().stream()
-                .filter(event -> event.id().equals("full-pumping"))
+                .filter(event -> event.kind() == EventKind.FULL_PUMPING)
                 .findFirst()
                 .orElseThrow()
                 .timeS();

@@ -14,6 +14,7 @@ import boilwright.numerics.ProgressSink;
 import boilwright.numerics.Roots;
 import boilwright.rig.ParameterValues;
 import boilwright.rig.Rig;
+import boilwright.thermal.EventKind;
 import boilwright.thermal.StageState;
 import boilwright.thermal.SteadySolver;
 import boilwright.units.Dimension;
@@ -81,8 +82,8 @@ public final class FluidsQuestion {
         Rig filled = rig.withCharge(id, rig.chargeM3());
         CheckAnswer check = Questions.check(filled, fluid, dataVersion, cancel, ProgressSink.NONE);
         double ratio = check.needed().heatAvailableW() / check.needed().heatNeededW();
-        OptionalDouble pumping = SourceTrial.time(check.warmup(), "full-pumping");
-        OptionalDouble heatOn = SourceTrial.time(check.warmup(), "heat-on");
+        OptionalDouble pumping = SourceTrial.time(check.warmup(), EventKind.FULL_PUMPING);
+        OptionalDouble heatOn = SourceTrial.time(check.warmup(), EventKind.HEAT_ON);
         OptionalDouble after = pumping.isPresent() && heatOn.isPresent()
                 ? OptionalDouble.of(pumping.getAsDouble() - heatOn.getAsDouble())
                 : OptionalDouble.empty();

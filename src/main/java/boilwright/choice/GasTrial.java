@@ -8,6 +8,7 @@ import boilwright.rig.HeatSource;
 import boilwright.rig.ParameterValues;
 import boilwright.rig.Rig;
 import boilwright.thermal.DeliveredHeat;
+import boilwright.thermal.EventKind;
 import boilwright.thermal.NeededState;
 import boilwright.thermal.RunResult;
 import java.util.Arrays;
@@ -43,7 +44,7 @@ final class GasTrial {
             RunResult run = check.warmup();
             double[] can = run.series().column("cartridgeTemperatureK").values();
             coldest = Arrays.stream(can).min();
-            OptionalDouble at = SourceTrial.time(run, "fuel-empty");
+            OptionalDouble at = SourceTrial.time(run, EventKind.FUEL_EMPTY);
             empty = at.isPresent() ? OptionalDouble.of(at.getAsDouble() - heatOnS) : at;
             int below = firstShort(run, heatOnS, least, at);
             if (below >= 0) {

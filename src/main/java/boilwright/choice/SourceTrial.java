@@ -17,6 +17,7 @@ import boilwright.rig.ParameterValues;
 import boilwright.rig.Rig;
 import boilwright.rig.Schedule;
 import boilwright.thermal.DeliveredHeat;
+import boilwright.thermal.EventKind;
 import boilwright.thermal.NeededState;
 import boilwright.thermal.RunResult;
 import boilwright.thermal.StageState;
@@ -77,7 +78,7 @@ final class SourceTrial {
         boolean all = full == rig.stages().size() && ratio >= 1;
         String broken = broken(check.margins());
         Optional<Held> held = all ? Optional.of(held(rig, values, needed, ratio)) : Optional.empty();
-        OptionalDouble pumping = time(check.warmup(), "full-pumping");
+        OptionalDouble pumping = time(check.warmup(), EventKind.FULL_PUMPING);
         OptionalDouble fullAfter =
                 pumping.isPresent() ? OptionalDouble.of(pumping.getAsDouble() - heatOn) : OptionalDouble.empty();
         Optional<Session> session = held.isPresent() && pumping.isPresent()
@@ -195,9 +196,9 @@ final class SourceTrial {
                 .min();
     }
 
-    static OptionalDouble time(RunResult run, String id) {
+    static OptionalDouble time(RunResult run, EventKind kind) {
         return run.events().stream()
-                .filter(e -> e.id().equals(id))
+                .filter(e -> e.kind() == kind)
                 .map(TimeEvent::timeS)
                 .filter(OptionalDouble::isPresent)
                 .findFirst()

@@ -9,6 +9,7 @@ import boilwright.rig.Protection.TripKind;
 import boilwright.rig.Supply;
 import boilwright.thermal.DrillLimit;
 import boilwright.thermal.DrillRun;
+import boilwright.thermal.EventKind;
 import boilwright.thermal.TimeSeries;
 import java.util.ArrayList;
 import java.util.List;
@@ -104,7 +105,7 @@ final class SetPoints {
     private OptionalDouble usual(TripKind kind) {
         TimeSeries warmup = check.warmup().series();
         double heatOnS = check.warmup().events().stream()
-                .filter(e -> e.id().equals("heat-on") && e.timeS().isPresent())
+                .filter(e -> e.kind() == EventKind.HEAT_ON && e.timeS().isPresent())
                 .mapToDouble(e -> e.timeS().getAsDouble())
                 .findFirst()
                 .orElse(0);

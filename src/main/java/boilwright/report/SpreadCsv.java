@@ -59,8 +59,8 @@ public final class SpreadCsv {
             }
             for (EventSpread e : answer.events()) {
                 String id = e.key().what().isEmpty()
-                        ? e.key().id()
-                        : e.key().id() + ": " + e.key().what();
+                        ? e.key().kind().id()
+                        : e.key().kind().id() + ": " + e.key().what();
                 List<Object> row = new ArrayList<>(List.of("event", id, e.key().stage(), "s"));
                 row.add(cell(e.nominalS()));
                 rest(row, e.band().timeS(), NONE, e.band().never(), e.shares(), answer.inputs());

@@ -76,7 +76,7 @@ public final class SpreadJson {
     }
 
     private static void event(JsonTree json, EventSpread event) {
-        json.put("id", event.key().id())
+        json.put("id", event.key().kind().id())
                 .putTextOrNull("stage", event.key().stage())
                 .putTextOrNull("limit", event.key().what())
                 .put("occurrence", event.key().occurrence())

@@ -10,6 +10,7 @@ import boilwright.spread.MarginSpread;
 import boilwright.spread.Percent;
 import boilwright.spread.Rejection;
 import boilwright.spread.SpreadAnswer;
+import boilwright.thermal.EventKind;
 import boilwright.thermal.TimeEvent;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -124,7 +125,7 @@ public final class SpreadText {
     /** What an event is called, with the limit that was reached. */
     static String title(EventSpread event) {
         String title =
-                EventWords.title(new TimeEvent(event.key().id(), event.key().stage(), event.nominalS(), ""));
+                EventWords.title(new TimeEvent(event.key().kind(), event.key().stage(), event.nominalS(), ""));
         return event.key().what().isEmpty()
                 ? title
                 : title + ": " + event.key().what().replaceAll("\\.$", "");
@@ -141,7 +142,7 @@ public final class SpreadText {
             }
         }
         for (EventSpread event : answer.events()) {
-            if (event.key().id().equals("full-pumping") && !event.shares().isEmpty()) {
+            if (event.key().kind() == EventKind.FULL_PUMPING && !event.shares().isEmpty()) {
                 lines.add(title(event) + ", time: " + shares(event.shares(), event.noise()));
             }
         }

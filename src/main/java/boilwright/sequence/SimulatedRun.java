@@ -5,6 +5,7 @@ import boilwright.answers.VacuumAnswer;
 import boilwright.fluid.WorkingFluid;
 import boilwright.rig.Rig;
 import boilwright.rig.Supply;
+import boilwright.thermal.EventKind;
 import boilwright.thermal.RunResult;
 import boilwright.thermal.StageState;
 import boilwright.thermal.TimeEvent;
@@ -92,7 +93,7 @@ final class SimulatedRun {
     }
 
     /** When something happens in the warm-up, s after the backing pump's start. */
-    OptionalDouble upS(String event, String stage) {
+    OptionalDouble upS(EventKind event, String stage) {
         OptionalDouble t = time(check.warmup(), event, stage);
         return t.isPresent() ? OptionalDouble.of(zeroS() + t.getAsDouble()) : t;
     }
@@ -101,13 +102,13 @@ final class SimulatedRun {
      * When something happens in the cool-down, s after heat-off; empty too when the cool-down had to be broken off, for then
      * nothing can be said of what holds after it.
      */
-    OptionalDouble downS(String event) {
+    OptionalDouble downS(EventKind event) {
         return brokenOff(cooldown, down).isPresent() ? OptionalDouble.empty() : time(cooldown, event, "");
     }
 
-    private static OptionalDouble time(RunResult run, String id, String stage) {
+    private static OptionalDouble time(RunResult run, EventKind kind, String stage) {
         return run.events().stream()
-                .filter(e -> e.id().equals(id) && e.stage().equals(stage))
+                .filter(e -> e.kind() == kind && e.stage().equals(stage))
                 .map(TimeEvent::timeS)
                 .filter(OptionalDouble::isPresent)
                 .findFirst()
@@ -117,7 +118,7 @@ final class SimulatedRun {
     /** When the first jet goes out after heat-off, s; empty when none works at rest. */
     OptionalDouble firstLostS() {
         return cooldown.events().stream()
-                .filter(e -> e.id().equals("jet-lost") && e.timeS().isPresent())
+                .filter(e -> e.kind() == EventKind.JET_LOST && e.timeS().isPresent())
                 .mapToDouble(e -> e.timeS().getAsDouble())
                 .min();
     }
@@ -201,7 +202,7 @@ final class SimulatedRun {
 
     private static Optional<TimeEvent> brokenOff(RunResult run, Readings readings) {
         return run.events().stream()
-                .filter(e -> e.id().equals("limit-reached") && e.timeS().isPresent())
+                .filter(e -> e.kind() == EventKind.LIMIT_REACHED && e.timeS().isPresent())
                 .filter(e -> e.timeS().getAsDouble() >= readings.endS() - SAME_TIME_S)
                 .findFirst();
     }
@@ -224,7 +225,7 @@ final class SimulatedRun {
 
     /** Whether every jet is full for good at a time from cold. */
     boolean allFullUp(double seconds) {
-        OptionalDouble full = upS("full-pumping", "");
+        OptionalDouble full = upS(EventKind.FULL_PUMPING, "");
         return full.isPresent() && seconds >= full.getAsDouble() - 1e-9;
     }
 

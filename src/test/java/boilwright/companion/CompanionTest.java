@@ -9,6 +9,7 @@ import boilwright.sequence.PlanAnswer;
 import boilwright.sequence.PlanCases;
 import boilwright.sequence.Rule;
 import boilwright.sequence.Variant;
+import boilwright.thermal.EventKind;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -82,7 +83,7 @@ class CompanionTest {
                 .column("liquidTemperatureK")
                 .values();
         double heatOn = Bench.PLAN.check().warmup().events().stream()
-                .filter(e -> e.id().equals("heat-on"))
+                .filter(e -> e.kind() == EventKind.HEAT_ON)
                 .findFirst()
                 .orElseThrow()
                 .timeS()

@@ -23,6 +23,7 @@ import boilwright.sequence.PlanCases;
 import boilwright.sequence.PlanQuestion;
 import boilwright.sequence.PlanStep;
 import boilwright.sequence.Variant;
+import boilwright.thermal.EventKind;
 import boilwright.thermal.RunResult;
 import boilwright.thermal.ThermalProbe;
 import boilwright.thermal.TimeEvent;
@@ -156,7 +157,7 @@ class PlansOfRandomRigsTest {
                 .timeline()
                 .crossover();
         double heats = check.warmup().events().stream()
-                .filter(e -> e.id().equals("heat-on"))
+                .filter(e -> e.kind() == EventKind.HEAT_ON)
                 .mapToDouble(e -> e.timeS().orElseThrow())
                 .findFirst()
                 .orElseThrow();
@@ -234,7 +235,7 @@ class PlansOfRandomRigsTest {
             assertThat(heatS - backingS).isGreaterThanOrEqualTo(300);
             RunResult run = warmup.apply(rig.withSchedule(schedule(heatS)));
             OptionalDouble full = run.events().stream()
-                    .filter(e -> e.id().equals("full-pumping"))
+                    .filter(e -> e.kind() == EventKind.FULL_PUMPING)
                     .map(TimeEvent::timeS)
                     .findFirst()
                     .orElseThrow();
@@ -277,7 +278,8 @@ class PlansOfRandomRigsTest {
             assertThat(off).isZero();
             hot(Action.CLOSE_VALVE)
                     .ifPresent(shut -> cooldown.events().stream()
-                            .filter(e -> e.id().equals("jet-lost") && e.timeS().isPresent())
+                            .filter(e ->
+                                    e.kind() == EventKind.JET_LOST && e.timeS().isPresent())
                             .forEach(e -> assertThat(shut).isLessThan(e.timeS().getAsDouble())));
             for (Action action : List.of(Action.COOLING_OFF, Action.BACKING_OFF)) {
                 hot(action).ifPresent(t -> assertThat(oilK(t)).as(action.id()).isLessThanOrEqualTo(333.15 + SAME_K));

@@ -19,6 +19,7 @@ import boilwright.rig.Stage;
 import boilwright.thermal.ColumnHistory;
 import boilwright.thermal.ElementState;
 import boilwright.thermal.EnergyBalance;
+import boilwright.thermal.EventKind;
 import boilwright.thermal.NeededState;
 import boilwright.thermal.RunResult;
 import boilwright.thermal.StageState;
@@ -201,13 +202,14 @@ public final class Samples {
         return new RunResult(
                 kind,
                 List.of(
-                        event("heat-on", "", 0, "The plate is switched on."),
-                        event("first-vapour", "", 430.2, "The vapour pressure passes that of the foreline."),
-                        event("front-at-stage", "lower", 520, ""),
-                        event("jet-lit", "lower", 611, "The lower jet lights."),
-                        event("jet-lit", "middle", 640, ""),
-                        event("jet-full", "lower", 1010, ""),
-                        new TimeEvent("jet-lit", "upper", NONE, "Too little pressure reaches it: 36 Pa of 60 Pa.")),
+                        event(EventKind.HEAT_ON, "", 0, "The plate is switched on."),
+                        event(EventKind.FIRST_VAPOUR, "", 430.2, "The vapour pressure passes that of the foreline."),
+                        event(EventKind.FRONT_AT_STAGE, "lower", 520, ""),
+                        event(EventKind.JET_LIT, "lower", 611, "The lower jet lights."),
+                        event(EventKind.JET_LIT, "middle", 640, ""),
+                        event(EventKind.JET_FULL, "lower", 1010, ""),
+                        new TimeEvent(
+                                EventKind.JET_LIT, "upper", NONE, "Too little pressure reaches it: 36 Pa of 60 Pa.")),
                 series(),
                 new ColumnHistory(new double[] {0.1}, new double[][] {{300}}),
                 new EnergyBalance(720e3, 410e3, 120e3, 2e3, 188e3, 2.1e-7),
@@ -216,8 +218,8 @@ public final class Samples {
                 Map.of("steps", 900L));
     }
 
-    private static TimeEvent event(String id, String stage, double timeS, String reason) {
-        return new TimeEvent(id, stage, OptionalDouble.of(timeS), reason);
+    private static TimeEvent event(EventKind kind, String stage, double timeS, String reason) {
+        return new TimeEvent(kind, stage, OptionalDouble.of(timeS), reason);
     }
 
     private static TimeSeries series() {

@@ -14,6 +14,7 @@ import boilwright.fluid.FluidLibrary;
 import boilwright.rig.HeatSource;
 import boilwright.rig.Rig;
 import boilwright.rig.file.RigReader;
+import boilwright.thermal.EventKind;
 import boilwright.thermal.TestRigs;
 import boilwright.thermal.TimeSeries;
 import java.io.IOException;
@@ -200,7 +201,7 @@ class BrokenRulesTest {
         PlanAnswer answer = held(CLUB, without(OF_CLUB, Action.CLOSE_VALVE));
         RuleFinding breach = breach(answer, Rule.VALVE_WITH_JETS);
         double lost = answer.cooldown().events().stream()
-                .filter(e -> e.id().equals("jet-lost"))
+                .filter(e -> e.kind() == EventKind.JET_LOST)
                 .mapToDouble(e -> e.timeS().orElseThrow())
                 .min()
                 .orElseThrow();

@@ -99,6 +99,6 @@ class FaultDrillTest {
         assertThat(limit(early, DrillLimit.WATER_BOILS).orNever())
                 .as("a cold pump holds out longer")
                 .isGreaterThan(limit(rest, DrillLimit.WATER_BOILS).orNever());
-        assertThat(early.run().events().get(0).id()).isEqualTo("water-stops");
+        assertThat(early.run().events().get(0).kind()).isEqualTo(EventKind.WATER_STOPS);
     }
 }

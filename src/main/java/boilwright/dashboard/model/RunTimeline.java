@@ -231,7 +231,7 @@ public final class RunTimeline {
 
     private static TimeEvent moved(TimeEvent event, double byS) {
         return new TimeEvent(
-                event.id(), event.stage(), OptionalDouble.of(event.timeS().getAsDouble() + byS), event.reason());
+                event.kind(), event.stage(), OptionalDouble.of(event.timeS().getAsDouble() + byS), event.reason());
     }
 
     private static double[] toArray(List<Double> values) {

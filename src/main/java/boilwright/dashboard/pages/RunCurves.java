@@ -10,6 +10,7 @@ import boilwright.dashboard.model.RunTimeline;
 import boilwright.dashboard.text.WindowText;
 import boilwright.dashboard.work.RigAnswer;
 import boilwright.report.EventWords;
+import boilwright.thermal.EventKind;
 import boilwright.thermal.RunResult;
 import boilwright.thermal.TimeSeries;
 import java.util.ArrayList;
@@ -21,29 +22,29 @@ import java.util.function.ToDoubleFunction;
 /** The records of warm-up and cool-down and the state at rest between them, as curves along the axis of the time band. */
 final class RunCurves {
     /** What a person waits for, the more important first: where there is not room for every name, those are named. */
-    static final List<String> STEPS = List.of(
-            "heat-off",
-            "full-pumping",
-            "air-allowed",
-            "limit-reached",
-            "heat-on",
-            "water-may-stop",
-            "touch-safe",
-            "first-vapour",
-            "fuel-empty");
+    static final List<EventKind> STEPS = List.of(
+            EventKind.HEAT_OFF,
+            EventKind.FULL_PUMPING,
+            EventKind.AIR_ALLOWED,
+            EventKind.LIMIT_REACHED,
+            EventKind.HEAT_ON,
+            EventKind.WATER_MAY_STOP,
+            EventKind.TOUCH_SAFE,
+            EventKind.FIRST_VAPOUR,
+            EventKind.FUEL_EMPTY);
 
     /** What the jets do, the more important first. */
-    static final List<String> JETS = List.of(
-            "heat-off",
-            "full-pumping",
-            "heat-on",
-            "jets-gone",
-            "first-vapour",
-            "jet-lit",
-            "jet-lost",
-            "flow-zero",
-            "front-at-stage",
-            "jet-full");
+    static final List<EventKind> JETS = List.of(
+            EventKind.HEAT_OFF,
+            EventKind.FULL_PUMPING,
+            EventKind.HEAT_ON,
+            EventKind.JETS_GONE,
+            EventKind.FIRST_VAPOUR,
+            EventKind.JET_LIT,
+            EventKind.JET_LOST,
+            EventKind.FLOW_ZERO,
+            EventKind.FRONT_AT_STAGE,
+            EventKind.JET_FULL);
 
     private final RunTimeline timeline;
     private final RunResult warm;
@@ -87,12 +88,12 @@ final class RunCurves {
     /**
      * Some of what happens.
      *
-     * @param ids which events, the more important first
+     * @param kinds which events, the more important first
      */
-    List<Mark> marks(List<String> ids) {
+    List<Mark> marks(List<EventKind> kinds) {
         return timeline.marks().stream()
-                .filter(event -> ids.contains(event.id()))
-                .sorted(Comparator.comparingInt(event -> ids.indexOf(event.id())))
+                .filter(event -> kinds.contains(event.kind()))
+                .sorted(Comparator.comparingInt(event -> kinds.indexOf(event.kind())))
                 .map(event -> new Mark(EventWords.title(event), event.timeS().getAsDouble()))
                 .toList();
     }
