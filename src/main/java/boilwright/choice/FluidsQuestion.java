@@ -3,6 +3,7 @@ package boilwright.choice;
 import boilwright.answers.Cautions;
 import boilwright.answers.CheckAnswer;
 import boilwright.answers.Margin;
+import boilwright.answers.MarginId;
 import boilwright.answers.Questions;
 import boilwright.choice.CompareAnswer.Unfit;
 import boilwright.errors.ComputationException;
@@ -102,7 +103,7 @@ public final class FluidsQuestion {
     /** Films on walls and cap hold the same oil whatever the charge, so a small charge leaves the boiler the emptier. */
     private OptionalDouble leastCharge(Rig filled, WorkingFluid fluid, CheckAnswer check) {
         double wanted = check.margins().stream()
-                .filter(m -> m.id().equals("liquid"))
+                .filter(m -> m.id() == MarginId.LIQUID)
                 .map(Margin::limit)
                 .findFirst()
                 .orElseThrow()

@@ -3,6 +3,7 @@ package boilwright.choice;
 import boilwright.answers.CheckAnswer;
 import boilwright.answers.HeatLimiter;
 import boilwright.answers.Margin;
+import boilwright.answers.MarginId;
 import boilwright.answers.Questions;
 import boilwright.answers.RestAnswer;
 import boilwright.choice.SourceRow.Held;
@@ -20,6 +21,7 @@ import boilwright.thermal.DeliveredHeat;
 import boilwright.thermal.EventKind;
 import boilwright.thermal.NeededState;
 import boilwright.thermal.RunResult;
+import boilwright.thermal.SeriesQuantity;
 import boilwright.thermal.StageState;
 import boilwright.thermal.TimeEvent;
 import boilwright.units.Dimension;
@@ -104,8 +106,8 @@ final class SourceTrial {
                 count(check, StageState::lit),
                 full,
                 fullAfter,
-                worst(check, "oil-bulk", "oil-film"),
-                worst(check, "glass-boiler", "glass-body"),
+                worst(check, MarginId.OIL_BULK, MarginId.OIL_FILM),
+                worst(check, MarginId.GLASS_BOILER, MarginId.GLASS_BODY),
                 limiter,
                 broken,
                 held,
@@ -164,8 +166,8 @@ final class SourceTrial {
 
     /** Energy taken between two times of a run, J; the first is that of a record. */
     static double inputJ(RunResult run, double fromS, double untilS) {
-        double[] times = run.series().column("timeS").values();
-        double[] input = run.series().column("sourceInputW").values();
+        double[] times = run.series().column(SeriesQuantity.TIME).values();
+        double[] input = run.series().column(SeriesQuantity.SOURCE_INPUT).values();
         double sum = 0;
         for (int i = 1; i < times.length && times[i - 1] < untilS; i++) {
             double span = times[i] - times[i - 1];
@@ -180,7 +182,7 @@ final class SourceTrial {
 
     static String broken(List<Margin> margins) {
         return margins.stream()
-                .filter(m -> WindowSearch.WATCHED.contains(m.id()) && m.status() == Margin.Status.FAILS)
+                .filter(m -> WindowSearch.worsensWithPower(m.id()) && m.status() == Margin.Status.FAILS)
                 .map(Margin::title)
                 .collect(Collectors.joining(", "));
     }
@@ -189,7 +191,7 @@ final class SourceTrial {
         return (int) check.steady().stages().stream().filter(which).count();
     }
 
-    private static OptionalDouble worst(CheckAnswer check, String... ids) {
+    private static OptionalDouble worst(CheckAnswer check, MarginId... ids) {
         return check.margins().stream()
                 .filter(m -> Arrays.asList(ids).contains(m.id()) && m.ratio().isPresent())
                 .mapToDouble(m -> m.ratio().getAsDouble())

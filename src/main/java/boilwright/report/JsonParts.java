@@ -78,7 +78,7 @@ final class JsonParts {
         JsonTree.Rows rows = json.rows("margins");
         for (Margin margin : margins) {
             JsonTree row = rows.add()
-                    .put("id", margin.id())
+                    .put("id", margin.id().id())
                     .put("title", margin.title())
                     .put("side", margin.side().id())
                     .put("value", margin.value())

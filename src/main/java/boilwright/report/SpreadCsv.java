@@ -52,7 +52,7 @@ public final class SpreadCsv {
             for (MarginSpread m : answer.margins()) {
                 OptionalDouble value = m.nominal().map(Margin::value).orElse(OptionalDouble.empty());
                 List<Object> row = new ArrayList<>(
-                        List.of("margin", m.id(), "", m.dimension().siUnit()));
+                        List.of("margin", m.id().id(), "", m.dimension().siUnit()));
                 row.add(cell(value));
                 rest(row, m.band().value(), m.band().ratio(), m.band().failing(), m.shares(), answer.inputs());
                 printer.printRecord(row);

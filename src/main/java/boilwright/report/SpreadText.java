@@ -1,6 +1,7 @@
 package boilwright.report;
 
 import boilwright.answers.Margin;
+import boilwright.answers.MarginId;
 import boilwright.spread.Advice;
 import boilwright.spread.Band;
 import boilwright.spread.Chance;
@@ -81,9 +82,9 @@ public final class SpreadText {
         boolean known = margin.band().failing().isKnown();
         return List.of(
                 margin.title(),
-                Sections.figure(value.low(), margin.id(), margin.dimension(), ""),
-                Sections.figure(value.median(), margin.id(), margin.dimension(), ""),
-                Sections.figure(value.high(), margin.id(), margin.dimension(), ""),
+                Sections.figure(value.low(), margin.id(), ""),
+                Sections.figure(value.median(), margin.id(), ""),
+                Sections.figure(value.high(), margin.id(), ""),
                 known ? Sections.ratio(ratio.low().orElseThrow()) : "",
                 known ? share(margin.band().failing()) : "no limit");
     }
@@ -135,8 +136,7 @@ public final class SpreadText {
         List<String> lines = new ArrayList<>();
         for (MarginSpread margin : answer.margins()) {
             boolean wanting =
-                    answer.advice().stream().anyMatch(a -> a.marginId().equals(margin.id()))
-                            || margin.id().equals("heat");
+                    answer.advice().stream().anyMatch(a -> a.marginId() == margin.id()) || margin.id() == MarginId.HEAT;
             if (wanting && !margin.shares().isEmpty()) {
                 lines.add(margin.title() + ": " + shares(margin.shares(), margin.noise()));
             }

@@ -32,11 +32,8 @@ class QuestionsTest {
                 rig, FLUIDS.find(rig.fluidId()), FLUIDS.dataVersion(), new CancelToken(), ProgressSink.NONE);
     }
 
-    private static Margin margin(CheckAnswer answer, String id) {
-        return answer.margins().stream()
-                .filter(m -> m.id().equals(id))
-                .findFirst()
-                .orElseThrow();
+    private static Margin margin(CheckAnswer answer, MarginId id) {
+        return answer.margins().stream().filter(m -> m.id() == id).findFirst().orElseThrow();
     }
 
     private static Rig withFluid(Rig r, String fluid) {
@@ -62,14 +59,14 @@ class QuestionsTest {
     @Test
     void theNeonWorkshopFailsByTheContactOfItsPlate() {
         CheckAnswer answer = check(demo("neon-workshop"));
-        Margin heat = margin(answer, "heat");
+        Margin heat = margin(answer, MarginId.HEAT);
         assertThat(heat.status()).isEqualTo(Margin.Status.FAILS);
         assertThat(heat.ratio().getAsDouble()).isBetween(0.2, 0.9);
         assertThat(answer.verdict()).contains("hot plate").contains("domed glass contact");
         assertThat(heat.cure()).contains("contact of").contains("would carry it");
         assertThat(answer.anyFails()).isTrue();
         // the plumbing is not to blame, and is not blamed
-        assertThat(margin(answer, "foreline").status()).isEqualTo(Margin.Status.HOLDS);
+        assertThat(margin(answer, MarginId.FORELINE).status()).isEqualTo(Margin.Status.HOLDS);
     }
 
     @ParameterizedTest

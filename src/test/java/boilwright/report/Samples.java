@@ -2,6 +2,7 @@ package boilwright.report;
 
 import boilwright.answers.CheckAnswer;
 import boilwright.answers.Margin;
+import boilwright.answers.MarginId;
 import boilwright.answers.RunAnswer;
 import boilwright.rig.Body;
 import boilwright.rig.Boiler;
@@ -22,12 +23,11 @@ import boilwright.thermal.EnergyBalance;
 import boilwright.thermal.EventKind;
 import boilwright.thermal.NeededState;
 import boilwright.thermal.RunResult;
+import boilwright.thermal.SeriesQuantity;
 import boilwright.thermal.StageState;
 import boilwright.thermal.SteadyState;
 import boilwright.thermal.TimeEvent;
 import boilwright.thermal.TimeSeries;
-import boilwright.thermal.TimeSeries.Kind;
-import boilwright.units.Dimension;
 import boilwright.water.OperatingPoint;
 import java.util.ArrayList;
 import java.util.List;
@@ -103,12 +103,10 @@ public final class Samples {
     private static List<Margin> margins(Margin.Status heat) {
         return List.of(
                 new Margin(
-                        "heat",
-                        "heat available at the oil",
+                        MarginId.HEAT,
                         Margin.Side.AT_LEAST,
                         OptionalDouble.of(412),
                         OptionalDouble.of(660),
-                        Dimension.POWER,
                         OptionalDouble.of(0.62),
                         heat,
                         "Heat needed for full flow of jet upper, with the usual reserve of a quarter (common practice).",
@@ -116,23 +114,19 @@ public final class Samples {
                                 ? "Bed the boiler in a metal cup that fills the gap to the plate."
                                 : ""),
                 new Margin(
-                        "oil-film",
-                        "oil at the heated wall",
+                        MarginId.OIL_FILM,
                         Margin.Side.AT_MOST,
                         OptionalDouble.of(530.15),
                         NONE,
-                        Dimension.TEMPERATURE,
                         NONE,
                         Margin.Status.UNKNOWN,
                         "The fluid data give no limit for the film.",
                         ""),
                 new Margin(
-                        "column-mach",
-                        "Mach number in the column",
+                        MarginId.COLUMN_MACH,
                         Margin.Side.AT_MOST,
                         OptionalDouble.of(0.11),
                         OptionalDouble.of(0.3),
-                        Dimension.FRACTION,
                         OptionalDouble.of(2.7),
                         Margin.Status.HOLDS,
                         "Above it the column's own pressure loss starves the upper jets.",
@@ -225,27 +219,24 @@ public final class Samples {
     private static TimeSeries series() {
         int count = 361;
         List<TimeSeries.Column> columns = new ArrayList<>();
-        columns.add(column("timeS", "time", Kind.TIME, 0, count, t -> t));
-        columns.add(
-                column("liquidTemperatureK", "oil", Kind.TEMPERATURE, 0, count, t -> 475 - 180 * Math.exp(-t / 400)));
-        columns.add(column("plateK", "plate", Kind.TEMPERATURE, 0, count, t -> 723 - 430 * Math.exp(-t / 200)));
-        columns.add(column("waterOutK", "water outlet", Kind.TEMPERATURE, 0, count, t -> 291 + t / 900));
+        columns.add(column(SeriesQuantity.TIME, 0, "time", count, t -> t));
+        columns.add(column(SeriesQuantity.LIQUID_TEMPERATURE, 0, "oil", count, t -> 475 - 180 * Math.exp(-t / 400)));
+        columns.add(column(SeriesQuantity.SOURCE_TEMPERATURE, 0, "plate", count, t -> 723 - 430 * Math.exp(-t / 200)));
+        columns.add(column(SeriesQuantity.WATER_OUT, 0, "water outlet", count, t -> 291 + t / 900));
         String[] names = {"lower", "middle", "upper"};
         for (int stage = 1; stage <= names.length; stage++) {
             double delay = 450.0 + 60 * stage;
             double flow = 1.2e-5 / stage;
             columns.add(column(
-                    "stage" + stage + "WallK",
-                    "wall at jet " + names[stage - 1],
-                    Kind.TEMPERATURE,
+                    SeriesQuantity.STAGE_WALL,
                     stage,
+                    "wall at jet " + names[stage - 1],
                     count,
                     t -> 294 + (t > delay ? 40 * (1 - Math.exp(-(t - delay) / 200)) : 0)));
             columns.add(column(
-                    "stage" + stage + "FlowKgPerS",
-                    "flow of jet " + names[stage - 1],
-                    Kind.FLOW,
+                    SeriesQuantity.STAGE_FLOW,
                     stage,
+                    "flow of jet " + names[stage - 1],
                     count,
                     t -> t > delay ? flow * (1 - Math.exp(-(t - delay) / 300)) : 0));
         }
@@ -253,11 +244,11 @@ public final class Samples {
     }
 
     private static TimeSeries.Column column(
-            String key, String title, Kind kind, int stage, int count, java.util.function.DoubleUnaryOperator of) {
+            SeriesQuantity quantity, int stage, String title, int count, java.util.function.DoubleUnaryOperator of) {
         double[] values = new double[count];
         for (int i = 0; i < count; i++) {
             values[i] = of.applyAsDouble(5.0 * i);
         }
-        return new TimeSeries.Column(key, title, kind, stage, values);
+        return new TimeSeries.Column(quantity, stage, title, values);
     }
 }

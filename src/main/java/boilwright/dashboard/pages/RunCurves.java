@@ -12,6 +12,7 @@ import boilwright.dashboard.work.RigAnswer;
 import boilwright.report.EventWords;
 import boilwright.thermal.EventKind;
 import boilwright.thermal.RunResult;
+import boilwright.thermal.SeriesQuantity;
 import boilwright.thermal.TimeSeries;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -65,7 +66,7 @@ final class RunCurves {
     }
 
     private static double[] times(RunResult run, double startS) {
-        double[] times = run.series().column("timeS").values().clone();
+        double[] times = run.series().column(SeriesQuantity.TIME).values().clone();
         for (int i = 0; i < times.length; i++) {
             times[i] += startS;
         }
@@ -101,26 +102,24 @@ final class RunCurves {
     /**
      * A recorded quantity.
      *
-     * @param key the column of the runs
+     * @param quantity what the runs recorded
+     * @param stage number of its stage from 1, or 0
      * @param title what it is called here
      * @param atRest the same quantity at rest
      * @return empty when the rig has no such quantity
      */
-    Optional<Series> curve(String key, String title, ToDoubleFunction<MomentState> atRest) {
-        Optional<double[]> before = values(warm, key);
+    Optional<Series> curve(SeriesQuantity quantity, int stage, String title, ToDoubleFunction<MomentState> atRest) {
+        Optional<double[]> before = values(warm, quantity, stage);
         if (before.isEmpty()) {
             return Optional.empty();
         }
-        double[] after = cool.flatMap(run -> values(run, key)).orElseGet(() -> unknown(coolTimes().length));
+        double[] after = cool.flatMap(run -> values(run, quantity, stage)).orElseGet(() -> unknown(coolTimes().length));
         double between = atRest.applyAsDouble(rest);
         return Optional.of(new Series(title, x, joined(before.get(), between, between, after)));
     }
 
-    private static Optional<double[]> values(RunResult run, String key) {
-        return run.series().columns().stream()
-                .filter(column -> column.key().equals(key))
-                .map(TimeSeries.Column::values)
-                .findFirst();
+    private static Optional<double[]> values(RunResult run, SeriesQuantity quantity, int stage) {
+        return run.series().find(quantity, stage).map(TimeSeries.Column::values);
     }
 
     private static double[] unknown(int count) {
