@@ -12,6 +12,7 @@ import boilwright.rig.Rig;
 import boilwright.rig.SourceKind;
 import boilwright.thermal.RunResult;
 import boilwright.thermal.RunSimulator;
+import boilwright.thermal.SeriesQuantity;
 import boilwright.vacuum.BackingSide;
 import boilwright.vacuum.VacuumRigs;
 import java.util.List;
@@ -39,8 +40,8 @@ class FollowedForelineTest {
         TabulatedFluid fluid = TabulatedFluid.of(FluidLibrary.builtIn().find(rig.fluidId()));
         RunResult run = RunSimulator.warmup(rig, fluid, ParameterValues.of(rig), new CancelToken(), ProgressSink.NONE);
         assertThat(run.balance().closureRelative()).isLessThan(1e-3);
-        double[] foreline = run.series().column("forelinePa").values();
-        double[] dissolved = run.series().column("dissolvedGasFraction").values();
+        double[] foreline = run.series().column(SeriesQuantity.FORELINE).values();
+        double[] dissolved = run.series().column(SeriesQuantity.DISSOLVED_GAS).values();
         double rest = BackingSide.of(rig).restingPa();
         for (double pressure : foreline) {
             assertThat(pressure).isGreaterThan(rest - INTEGRATION_PA);

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import boilwright.answers.Margin;
+import boilwright.answers.MarginId;
 import boilwright.answers.Questions;
 import boilwright.dashboard.model.JetState;
 import boilwright.dashboard.model.MomentState;
@@ -291,7 +292,7 @@ class PumpDrawingTest {
         assertThat(oil.name()).isEqualTo("oil");
         assertThat(oil.lines()).anyMatch(l -> l.contains("degC")).anyMatch(l -> l.contains("of charge"));
         Margin bulk = margins.stream()
-                .filter(m -> m.id().equals("oil-bulk"))
+                .filter(m -> m.id() == MarginId.OIL_BULK)
                 .findFirst()
                 .orElseThrow();
         assertThat(oil.lines())
