@@ -1,5 +1,7 @@
 package boilwright.fluid;
 
+import boilwright.units.PhysicalConstants;
+
 /**
  * Liquid water at 0.5 MPa between 0 and 150 degrees Celsius: IAPWS-IF97 (release R7-97) and the IAPWS releases on
  * viscosity and thermal conductivity, tabulated from a published library and read by cubic Hermite interpolation, within
@@ -9,11 +11,11 @@ package boilwright.fluid;
  */
 public final class Water {
     /** Lower end of the tables, K. */
-    public static final double LOWEST_K = 273.15;
+    public static final double LOWEST_K = PhysicalConstants.ZERO_CELSIUS_K;
     /** Upper end of the tables, K. */
     public static final double HIGHEST_K = 423.15;
     /** Freezing point at atmospheric pressure, K; 7 mK lower for each bar more. */
-    public static final double FREEZING_K = 273.15;
+    public static final double FREEZING_K = PhysicalConstants.ZERO_CELSIUS_K;
 
     /** Heat that melts ice, J/kg. IAPWS R10-06 for ice Ih gives 333.4, handbooks 333.55 to 334 kJ/kg (from memory). */
     public static final double FUSION_HEAT = 333.6e3;

@@ -1,5 +1,7 @@
 package boilwright.gasflow;
 
+import boilwright.units.PhysicalConstants;
+
 /** The unit in which permeabilities of polymers are published: 1e-10 cm3(STP) cm/(cm2 s cmHg). */
 public final class Barrer {
     /** One barrer, mol m/(s m2 Pa): a cubic centimetre at 0 C and one atmosphere is 1/22413.97 mol (CODATA 2018). */
@@ -15,6 +17,6 @@ public final class Barrer {
      * @return m2/s: Pa m3/s through 1 m2 of 1 m thickness at 1 Pa
      */
     public static double asThroughput(double barrer, double temperatureK) {
-        return barrer * SI * MeanSpeed.MOLAR_GAS_CONSTANT * temperatureK;
+        return barrer * SI * PhysicalConstants.MOLAR_GAS_CONSTANT * temperatureK;
     }
 }

@@ -1,5 +1,7 @@
 package boilwright.heattransfer;
 
+import boilwright.units.PhysicalConstants;
+
 /**
  * Critical heat flux of a boiling pool, q = K hfg sqrt(rho_v) (sigma g (rho_l - rho_v))^(1/4): S. S. Kutateladze (1948), K
  * about 0.16, and N. Zuber, AECU-4439 (1959), K = 0.131. At about 1 Torr it lies far outside Zuber's tests (bubbles are
@@ -26,7 +28,7 @@ public final class CriticalHeatFlux {
      */
     public static double flux(
             double constant, double latentHeat, double vapourDensity, double liquidDensity, double surfaceTension) {
-        double buoyancy = surfaceTension * Gravity.STANDARD * (liquidDensity - vapourDensity);
+        double buoyancy = surfaceTension * PhysicalConstants.STANDARD_GRAVITY * (liquidDensity - vapourDensity);
         return constant * latentHeat * Math.sqrt(vapourDensity) * Math.sqrt(Math.sqrt(buoyancy));
     }
 }

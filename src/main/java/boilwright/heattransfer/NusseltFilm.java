@@ -1,5 +1,7 @@
 package boilwright.heattransfer;
 
+import boilwright.units.PhysicalConstants;
+
 /**
  * Laminar film condensation, W. Nusselt, Z. VDI 60 (1916) 541; in the form of Incropera, Bergman, Lavine, DeWitt,
  * Fundamentals of Heat and Mass Transfer, ch. 10. Valid for a film Reynolds number 4 Gamma/mu below 30 (wave-free; above
@@ -40,7 +42,7 @@ public final class NusseltFilm {
      */
     public static double filmGroup(double density, double vapourDensity, double conductivity, double viscosity) {
         double cubed = conductivity * conductivity * conductivity;
-        return fourthRoot(density * (density - vapourDensity) * Gravity.STANDARD * cubed / viscosity);
+        return fourthRoot(density * (density - vapourDensity) * PhysicalConstants.STANDARD_GRAVITY * cubed / viscosity);
     }
 
     /**
@@ -103,7 +105,7 @@ public final class NusseltFilm {
      * @return m
      */
     public static double filmThickness(double viscosity, double flowPerWidth, double density) {
-        return Math.cbrt(3 * viscosity * flowPerWidth / (density * density * Gravity.STANDARD));
+        return Math.cbrt(3 * viscosity * flowPerWidth / (density * density * PhysicalConstants.STANDARD_GRAVITY));
     }
 
     /**

@@ -1,5 +1,7 @@
 package boilwright.heattransfer;
 
+import boilwright.units.PhysicalConstants;
+
 /**
  * Turbulent natural convection over a heated plate that faces up, at the bottom of a pool: Nu = 0.15 Ra^(1/3), J. R. Lloyd
  * and W. R. Moran, J. Heat Transfer 96 (1974) 443 (Incropera, Bergman, Lavine, DeWitt, eq. 9.31), 1e7 <= Ra <= 1e11.
@@ -35,7 +37,9 @@ public final class TurbulentPool {
      */
     public static double liquidGroup(
             double conductivity, double expansion, double kinematicViscosity, double diffusivity) {
-        return FACTOR * conductivity * Math.cbrt(Gravity.STANDARD * expansion / (kinematicViscosity * diffusivity));
+        return FACTOR
+                * conductivity
+                * Math.cbrt(PhysicalConstants.STANDARD_GRAVITY * expansion / (kinematicViscosity * diffusivity));
     }
 
     /**

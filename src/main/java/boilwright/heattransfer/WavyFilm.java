@@ -1,5 +1,7 @@
 package boilwright.heattransfer;
 
+import boilwright.units.PhysicalConstants;
+
 /**
  * Condensation on a vertical plate with a wavy laminar film (after S. S. Kutateladze; Incropera, Bergman, Lavine, DeWitt,
  * eq. 10.43): Nu = (0.68 P + 0.89)^0.82/P. Published for 15.8 <= P <= 2530, that is a film Reynolds number of about 30
@@ -20,7 +22,7 @@ public final class WavyFilm {
      * @return m
      */
     public static double viscousLength(double kinematicViscosity) {
-        return Math.cbrt(kinematicViscosity * kinematicViscosity / Gravity.STANDARD);
+        return Math.cbrt(kinematicViscosity * kinematicViscosity / PhysicalConstants.STANDARD_GRAVITY);
     }
 
     /**

@@ -16,7 +16,6 @@ import java.util.function.DoubleUnaryOperator;
  */
 final class BoilerWall {
     private static final double ROOT_TOLERANCE = 1e-11;
-    private static final double REFERENCE_VESSEL_K = 373.15;
 
     private final TabulatedFluid fluid;
     private final double boilingFactor;
@@ -87,7 +86,7 @@ final class BoilerWall {
      */
     double outsideLossW(double wallK, boolean flameOn, boolean covered) {
         if (flameOn) {
-            return Math.max(0, outsideAreaM2 * (loss.flux(wallK) - loss.flux(REFERENCE_VESSEL_K)));
+            return Math.max(0, outsideAreaM2 * (loss.flux(wallK) - loss.flux(FlameSource.REFERENCE_VESSEL_K)));
         }
         return (outsideAreaM2 + (covered ? 0 : heatedAreaM2)) * loss.flux(wallK);
     }

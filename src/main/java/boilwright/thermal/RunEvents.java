@@ -1,6 +1,7 @@
 package boilwright.thermal;
 
 import boilwright.rig.Schedule;
+import boilwright.rig.TypicalValues;
 import boilwright.units.Dimension;
 import boilwright.units.QuantityWriter;
 import java.util.ArrayList;
@@ -165,7 +166,7 @@ final class RunEvents {
                 ModelText.TOUCH_SAFE_NOT.say());
         OptionalDouble leave = already(first("water-may-stop", ""));
         String cold =
-                temperature(Math.min(RunWatches.LEAVE_OIL_K, model.fluid.saturationTemperature(model.forelinePa)));
+                temperature(Math.min(TypicalValues.LEAVE_OIL_K, model.fluid.saturationTemperature(model.forelinePa)));
         add("water-may-stop", "", leave, ModelText.WATER_MAY_STOP.say(cold), ModelText.WATER_MAY_STOP_NOT.say());
         add("backing-may-stop", "", leave, ModelText.BACKING_MAY_STOP.say(cold), ModelText.BACKING_MAY_STOP_NOT.say());
     }

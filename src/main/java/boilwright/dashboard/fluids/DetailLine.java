@@ -3,6 +3,7 @@ package boilwright.dashboard.fluids;
 import boilwright.dashboard.text.WindowText;
 import boilwright.fluid.PropertyEntry;
 import boilwright.fluid.PropertyLine;
+import boilwright.units.PhysicalConstants;
 import boilwright.units.QuantityWriter;
 import java.util.ArrayList;
 import java.util.List;
@@ -19,7 +20,6 @@ import java.util.OptionalDouble;
  * @param source the whole citation; empty when there is no figure
  */
 public record DetailLine(String title, String value, String range, String uncertainty, String place, String source) {
-    private static final double ZERO_CELSIUS_K = 273.15;
 
     /** Every line that is known of a fluid, and then its sources by the numbers that the lines give them. */
     public static List<DetailLine> all(List<PropertyLine> lines, double temperatureK) {
@@ -84,6 +84,6 @@ public record DetailLine(String title, String value, String range, String uncert
     }
 
     private static String celsius(double kelvin) {
-        return Long.toString(Math.round(kelvin - ZERO_CELSIUS_K));
+        return Long.toString(Math.round(kelvin - PhysicalConstants.ZERO_CELSIUS_K));
     }
 }
