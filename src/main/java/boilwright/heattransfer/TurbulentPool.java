@@ -8,23 +8,12 @@ import boilwright.units.PhysicalConstants;
  * The length cancels. Below that range it is somewhat low.
  */
 public final class TurbulentPool {
-    /** Least Rayleigh number of the published range. */
-    public static final double RAYLEIGH_MIN = 1e7;
     /** Greatest Rayleigh number of the published range. */
     public static final double RAYLEIGH_MAX = 1e11;
 
     private static final double FACTOR = 0.15;
 
     private TurbulentPool() {}
-
-    /**
-     * Nusselt number.
-     *
-     * @param rayleigh 1e7 to 1e11
-     */
-    public static double nusselt(double rayleigh) {
-        return FACTOR * Math.cbrt(rayleigh);
-    }
 
     /**
      * The liquid's part of the coefficient, 0.15 k (g beta/(nu alpha))^(1/3), so that it can be kept.
@@ -40,17 +29,5 @@ public final class TurbulentPool {
         return FACTOR
                 * conductivity
                 * Math.cbrt(PhysicalConstants.STANDARD_GRAVITY * expansion / (kinematicViscosity * diffusivity));
-    }
-
-    /**
-     * Heat transfer coefficient, group times |dT|^(1/3). The relation is for a plate warmer than the pool; for one that
-     * is colder it is too high (the layer is then stable), and the caller decides whether that matters.
-     *
-     * @param liquidGroup from {@link #liquidGroup}
-     * @param dT plate temperature less pool temperature, K
-     * @return W/(m2 K)
-     */
-    public static double coefficient(double liquidGroup, double dT) {
-        return liquidGroup * Math.cbrt(Math.abs(dT));
     }
 }

@@ -89,24 +89,9 @@ public final class OdeDriver {
         return this;
     }
 
-    /** Shortest step, s, at which integration is given up; 1e-12 s unless set. */
-    public OdeDriver smallestStep(double seconds) {
-        smallestStep = positive(seconds);
-        return this;
-    }
-
     /** How sharply events are located, s; 1e-3 s unless set. */
     public OdeDriver eventTolerance(double seconds) {
         eventTolerance = positive(seconds);
-        return this;
-    }
-
-    /** At how many equally spaced times inside each step event values are looked at, 0 or more; 1 unless set. */
-    public OdeDriver checksInsideStep(int checks) {
-        if (checks < 0) {
-            throw new IllegalArgumentException("checks inside a step: " + checks);
-        }
-        checksInside = checks;
         return this;
     }
 

@@ -2,7 +2,6 @@ package boilwright.sequence;
 
 import boilwright.answers.Say;
 import boilwright.fluid.WorkingFluid;
-import boilwright.rig.Cooling;
 import boilwright.rig.GasSide;
 import boilwright.rig.HeatSource;
 import boilwright.rig.PieceKind;
@@ -35,10 +34,6 @@ record PumpSetup(Rig rig) {
 
     boolean hasWater() {
         return isCooled() && !isFan();
-    }
-
-    boolean hasJacket() {
-        return rig.cooling().elements().stream().anyMatch(e -> e instanceof Cooling.Jacket);
     }
 
     boolean isFlame() {

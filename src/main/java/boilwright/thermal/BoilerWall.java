@@ -66,10 +66,6 @@ final class BoilerWall {
         return halfResistance;
     }
 
-    double wettedAreaM2() {
-        return wettedAreaM2;
-    }
-
     /** Temperature of the inner face at the last evaluation, K. */
     double innerFaceK() {
         return innerK;

@@ -123,11 +123,6 @@ final class FlameSource implements SourceBlock {
     }
 
     @Override
-    public double outerFaceK() {
-        return faceK;
-    }
-
-    @Override
     public double inputW() {
         return input;
     }
@@ -156,11 +151,6 @@ final class FlameSource implements SourceBlock {
     @Override
     public void setHeld(boolean isHeld) {
         held = isHeld;
-    }
-
-    @Override
-    public double fuelKg(double[] y, int start) {
-        return cartridge == null ? 1 : y[start + 1];
     }
 
     @Override

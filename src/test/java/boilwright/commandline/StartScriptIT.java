@@ -129,10 +129,8 @@ class StartScriptIT {
                 javaThatShowsItsArguments("MODULES=\"java.base javafx.base javafx.graphics\""),
                 SCRIPT.toString(),
                 "dashboard");
-        assertThat(with.out().lines())
-                .contains(opened, "--add-exports=javafx.base/com.sun.javafx.event=ALL-UNNAMED");
-        Ended without =
-                run(folder, javaThatShowsItsArguments("MODULES=\"java.base\""), SCRIPT.toString(), "dashboard");
+        assertThat(with.out().lines()).contains(opened, "--add-exports=javafx.base/com.sun.javafx.event=ALL-UNNAMED");
+        Ended without = run(folder, javaThatShowsItsArguments("MODULES=\"java.base\""), SCRIPT.toString(), "dashboard");
         assertThat(without.out()).contains("-Xmx1g").doesNotContain("--add-");
         assertThat(with.err() + without.err()).isEmpty();
     }

@@ -128,11 +128,9 @@ final class JsrUnits {
         Unit<?> perSquareMetreKelvin = WATT.divide(SQUARE_METRE).divide(KELVIN);
         Rows coefficient = new Rows(Dimension.HEAT_TRANSFER_COEFFICIENT, perSquareMetreKelvin);
         coefficient.add(perSquareMetreKelvin, "W/(m2 K)", "W/m2K");
-        coefficient
-                .add(perSquareMetreKelvin.multiply(1_000), "kW/(m2 K)", "kW/m2K");
+        coefficient.add(perSquareMetreKelvin.multiply(1_000), "kW/(m2 K)", "kW/m2K");
         Unit<?> perMetreKelvin = WATT.divide(METRE).divide(KELVIN);
-        new Rows(Dimension.THERMAL_CONDUCTIVITY, perMetreKelvin)
-                .add(perMetreKelvin, "W/(m K)", "W/mK");
+        new Rows(Dimension.THERMAL_CONDUCTIVITY, perMetreKelvin).add(perMetreKelvin, "W/(m K)", "W/mK");
         Unit<?> perKelvin = WATT.divide(KELVIN);
         new Rows(Dimension.THERMAL_CONDUCTANCE, perKelvin).add(perKelvin, "W/K");
     }
@@ -140,8 +138,7 @@ final class JsrUnits {
     private static void properties() {
         Unit<?> jouleKelvin = JOULE.divide(KELVIN);
         Rows capacity = new Rows(Dimension.HEAT_CAPACITY, jouleKelvin);
-        capacity.add(jouleKelvin, "J/K")
-                .add(jouleKelvin.multiply(1_000), "kJ/K");
+        capacity.add(jouleKelvin, "J/K").add(jouleKelvin.multiply(1_000), "kJ/K");
         Unit<?> specific = jouleKelvin.divide(KILOGRAM);
         Rows specificHeat = new Rows(Dimension.SPECIFIC_HEAT, specific);
         specificHeat.add(specific, "J/(kg K)", "J/kgK").add(specific.multiply(1_000), "kJ/(kg K)", "kJ/kgK");
@@ -153,25 +150,18 @@ final class JsrUnits {
         Rows density = new Rows(Dimension.DENSITY, KILOGRAM.divide(CUBIC_METRE));
         density.add(KILOGRAM.divide(CUBIC_METRE), "kg/m3")
                 .add(GRAM.divide(CENTI(METRE).pow(3)), "g/cm3");
-        density.add(GRAM.divide(MILLI(LITRE)), "g/mL")
-                .add(KILOGRAM.divide(LITRE), "kg/L");
+        density.add(GRAM.divide(MILLI(LITRE)), "g/mL").add(KILOGRAM.divide(LITRE), "kg/L");
         Unit<?> pascalSecond = PASCAL.multiply(SECOND);
         Rows viscosity = new Rows(Dimension.DYNAMIC_VISCOSITY, pascalSecond);
-        viscosity
-                .add(pascalSecond, "Pa s")
-                .add(pascalSecond.divide(1_000), "mPa s", "cP");
+        viscosity.add(pascalSecond, "Pa s").add(pascalSecond.divide(1_000), "mPa s", "cP");
         Unit<?> newtonPerMetre = NEWTON.divide(METRE);
         Rows tension = new Rows(Dimension.SURFACE_TENSION, newtonPerMetre);
-        tension.add(newtonPerMetre, "N/m")
-                .add(newtonPerMetre.divide(1_000), "mN/m", "dyn/cm");
+        tension.add(newtonPerMetre, "N/m").add(newtonPerMetre.divide(1_000), "mN/m", "dyn/cm");
 
         Unit<?> reciprocalKelvin = KELVIN.inverse();
-        new Rows(Dimension.EXPANSION, reciprocalKelvin)
-                .add(reciprocalKelvin, "1/K");
+        new Rows(Dimension.EXPANSION, reciprocalKelvin).add(reciprocalKelvin, "1/K");
         Rows molarMass = new Rows(Dimension.MOLAR_MASS, KILOGRAM.divide(MOLE));
-        molarMass
-                .add(KILOGRAM.divide(MOLE), "kg/mol")
-                .add(GRAM.divide(MOLE), "g/mol");
+        molarMass.add(KILOGRAM.divide(MOLE), "kg/mol").add(GRAM.divide(MOLE), "g/mol");
         Unit<?> pascalCubicMetre = PASCAL.multiply(CUBIC_METRE).divide(SECOND);
         Unit<?> litreSecond = LITRE.divide(SECOND);
         Unit<?> torr = PASCAL.multiply(101_325).divide(760);
@@ -195,8 +185,8 @@ final class JsrUnits {
 
         Rows add(Unit<?> unit, String... spellings) {
             try {
-                Conversion conversion = new Conversion(
-                        unit.getConverterToAny(si)::convert, si.getConverterToAny(unit)::convert);
+                Conversion conversion =
+                        new Conversion(unit.getConverterToAny(si)::convert, si.getConverterToAny(unit)::convert);
                 for (String spelling : spellings) {
                     rows.put(spelling, conversion);
                 }

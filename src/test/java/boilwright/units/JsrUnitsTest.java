@@ -18,8 +18,12 @@ class JsrUnitsTest {
         Random random = new Random(385);
         for (int i = 0; i < VALUES; i++) {
             double value = i < 200 ? i / 10.0 : Math.pow(10, 24 * random.nextDouble() - 12);
-            assertThat(unit.toSi(value)).as("%s %s", value, unit).isEqualTo(library.toSi().applyAsDouble(value));
-            assertThat(unit.fromSi(value)).as("%s %s", value, unit).isEqualTo(library.fromSi().applyAsDouble(value));
+            assertThat(unit.toSi(value))
+                    .as("%s %s", value, unit)
+                    .isEqualTo(library.toSi().applyAsDouble(value));
+            assertThat(unit.fromSi(value))
+                    .as("%s %s", value, unit)
+                    .isEqualTo(library.fromSi().applyAsDouble(value));
         }
     }
 }

@@ -34,16 +34,15 @@ final class SharedSchemas {
     /** Moves what stands in several places into the definitions of a finished schema. */
     void close(ObjectNode schema) {
         schema.forEach(this::count);
-        schema.propertyStream()
-                .toList()
-                .forEach(member -> schema.set(member.getKey(), replaced(member.getValue())));
+        schema.propertyStream().toList().forEach(member -> schema.set(member.getKey(), replaced(member.getValue())));
         ObjectNode target = schema.putObject(DEFINITIONS);
         definitions.forEach(target::set);
     }
 
     /** Counts places; what stands inside a part that was met before is not counted again, as it will stand there once. */
     private void count(JsonNode node) {
-        boolean again = node instanceof ObjectNode part && names.containsKey(part) && places.merge(part, 1, Integer::sum) > 1;
+        boolean again =
+                node instanceof ObjectNode part && names.containsKey(part) && places.merge(part, 1, Integer::sum) > 1;
         if (!again) {
             node.forEach(this::count);
         }
