@@ -6,19 +6,19 @@ import boilwright.answers.Margin.Side;
 import boilwright.rig.Limits;
 import boilwright.rig.Rig;
 import boilwright.rig.Supply;
+import boilwright.rig.TypicalValues;
 import boilwright.thermal.StageState;
 import boilwright.thermal.SteadyState;
+import boilwright.units.PhysicalConstants;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 
 /** The margins of the cooling side: film on the walls, cap, water and chiller. */
 final class CoolingMargins {
-    static final double WATER_OUT_K = 325.15;
     private static final double WATER_IN_LOW_K = 289.15;
     static final double WATER_IN_HIGH_K = 300.15;
     static final double WATER_IN_NEVER_K = 305.15;
-    static final double CAP_K = 366.15;
     static final double LEAST_FILM_K = 5;
     private static final double COMFORTABLE_FILM_K = 20;
 
@@ -67,7 +67,7 @@ final class CoolingMargins {
                 .cure(AnswerText.CURE_CAP);
         if (steady.capK().isPresent()) {
             cap.value(steady.capK().getAsDouble())
-                    .atMost(limits.capK().orElse(CAP_K))
+                    .atMost(limits.capK().orElse(TypicalValues.CAP_LIMIT_K))
                     .basis(basis(limits.capK(), AnswerText.BASIS_CAP));
         } else {
             cap.basis(AnswerText.MISSING_CAP.say());
@@ -84,7 +84,7 @@ final class CoolingMargins {
                 .tightBelow(1.25)
                 .cure(AnswerText.CURE_WATER_FLOW);
         if (steady.waterOutK().isPresent()) {
-            double limit = limits.waterOutK().orElse(WATER_OUT_K);
+            double limit = limits.waterOutK().orElse(TypicalValues.WATER_OUT_LIMIT_K);
             double rise = steady.hottestWaterK().orElseThrow() - inlet;
             double least = steady.flow().volumeFlowM3PerS() * Math.max(0, rise) / Math.max(1e-9, limit - inlet);
             flow.value(steady.flow().volumeFlowM3PerS()).atLeast(least).basis(AnswerText.BASIS_WATER_FLOW.say());
@@ -92,11 +92,13 @@ final class CoolingMargins {
             double good = limits.waterInHighK().orElse(WATER_IN_HIGH_K);
             double never = limits.waterInHighK().isPresent() ? good : WATER_IN_NEVER_K;
             // colder than good is a nuisance, not a failure: it can only be tight
-            double tight = cold ? Margins.FAR + 1 : (never - 273.15) / (good - 273.15);
+            double tight = cold
+                    ? Margins.FAR + 1
+                    : (never - PhysicalConstants.ZERO_CELSIUS_K) / (good - PhysicalConstants.ZERO_CELSIUS_K);
             add(MarginMaker.of(MarginId.WATER_IN)
                     .value(inlet)
                     .atMost(never)
-                    .from(273.15)
+                    .from(PhysicalConstants.ZERO_CELSIUS_K)
                     .tightBelow(tight)
                     .basis(basis(limits.waterInHighK(), AnswerText.BASIS_WATER_IN))
                     .cure(cold ? AnswerText.CURE_WATER_IN_COLD : AnswerText.CURE_WATER_IN_WARM));
@@ -132,7 +134,7 @@ final class CoolingMargins {
             return maker.basis(AnswerText.MISSING_WATER.say());
         }
         return maker.value(outK.getAsDouble())
-                .atMost(user.orElse(WATER_OUT_K))
+                .atMost(user.orElse(TypicalValues.WATER_OUT_LIMIT_K))
                 .basis(user.isPresent() ? AnswerText.BASIS_USER.say() : AnswerText.BASIS_WATER_OUT.say());
     }
 }

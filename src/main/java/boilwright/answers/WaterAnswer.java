@@ -50,6 +50,9 @@ public record WaterAnswer(
         List<Margin> margins,
         List<String> cures,
         List<String> notes) {
+    /** At most this a limit asks for no flow worth a number, m3/s (0.02 L/min): twice where the search for the least flow ends. */
+    public static final double HARDLY_ANY_M3_PER_S = 0.02e-3 / 60;
+
     public WaterAnswer {
         elements = List.copyOf(elements);
         leastFlows = List.copyOf(leastFlows);

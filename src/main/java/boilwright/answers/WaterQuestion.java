@@ -15,6 +15,7 @@ import boilwright.rig.Limits;
 import boilwright.rig.ParameterValues;
 import boilwright.rig.Rig;
 import boilwright.rig.Supply;
+import boilwright.rig.TypicalValues;
 import boilwright.thermal.ElementState;
 import boilwright.thermal.RunResult;
 import boilwright.thermal.SeriesQuantity;
@@ -32,8 +33,6 @@ import java.util.OptionalDouble;
 public final class WaterQuestion {
     /** How much more than the least flow a pump should bring. */
     private static final double FLOW_RESERVE = 1.25;
-    /** Below this a limit asks for no flow worth the name: twice the least that is looked at, m3/s. */
-    private static final double HARDLY_ANY_M3_PER_S = 0.02e-3 / 60;
 
     /** Relative humidity from which a bench is moist (engineering judgement). */
     private static final double MOIST_AIR = 0.7;
@@ -178,7 +177,7 @@ public final class WaterQuestion {
 
     /** Highest temperature, K, at which water should leave a rig's circuit: its own limit, or the usual one. */
     public static double outletLimitK(Rig rig) {
-        return rig.limits().waterOutK().orElse(CoolingMargins.WATER_OUT_K);
+        return rig.limits().waterOutK().orElse(TypicalValues.WATER_OUT_LIMIT_K);
     }
 
     private List<LeastFlow> leastFlows() {
@@ -194,7 +193,7 @@ public final class WaterQuestion {
                             - WaterSizing.filmMarginK(s).orElse(0))));
         }
         if (steady.capK().isPresent()) {
-            double cap = limits.capK().orElse(CoolingMargins.CAP_K);
+            double cap = limits.capK().orElse(TypicalValues.CAP_LIMIT_K);
             list.add(new LeastFlow(MarginId.CAP, sizing.leastFlow(s -> s.capK().orElseThrow() - cap)));
         }
         return list;
@@ -206,7 +205,7 @@ public final class WaterQuestion {
         return never.isPresent()
                 ? never
                 : least.stream()
-                        .filter(l -> l.flowM3PerS().orElseThrow() > HARDLY_ANY_M3_PER_S)
+                        .filter(l -> l.flowM3PerS().orElseThrow() > WaterAnswer.HARDLY_ANY_M3_PER_S)
                         .max(Comparator.comparingDouble(l -> l.flowM3PerS().orElseThrow()));
     }
 

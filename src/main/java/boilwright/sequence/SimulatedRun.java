@@ -5,6 +5,7 @@ import boilwright.answers.VacuumAnswer;
 import boilwright.fluid.WorkingFluid;
 import boilwright.rig.Rig;
 import boilwright.rig.Supply;
+import boilwright.rig.TypicalValues;
 import boilwright.thermal.EventKind;
 import boilwright.thermal.RunResult;
 import boilwright.thermal.SeriesQuantity;
@@ -25,9 +26,6 @@ final class SimulatedRun {
     private static final double SAME_TIME_S = 1e-6;
     /** Flow that is as good as none, m3/s. */
     private static final double HARDLY_ANY_M3_PER_S = 1e-9;
-
-    /** What counts as room temperature, K above it; engineering judgement. */
-    private static final double AT_ROOM_K = 5;
 
     private final CheckAnswer check;
     private final WorkingFluid fluid;
@@ -249,12 +247,12 @@ final class SimulatedRun {
 
     /** Oil temperature below which water and backing pump may stop, K. */
     double leaveK() {
-        return Math.min(Rule.LEAVE_K, fluid.saturationTemperature(forelineAtRestPa()));
+        return Math.min(TypicalValues.LEAVE_OIL_K, fluid.saturationTemperature(forelineAtRestPa()));
     }
 
     /** Oil temperature below which air may be let in, K: the fluid's limit or, where none is known, room temperature. */
     double airK() {
-        return fluid.airAdmissionLimit().orElse(rig().room().temperatureK() + AT_ROOM_K);
+        return fluid.airAdmissionLimit().orElse(rig().room().temperatureK() + TypicalValues.AT_ROOM_K);
     }
 
     /** Whether the cooling moves when it is on. */

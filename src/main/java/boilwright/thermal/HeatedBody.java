@@ -179,11 +179,6 @@ final class HeatedBody implements SourceBlock {
     }
 
     @Override
-    public double outerFaceK() {
-        return faceK;
-    }
-
-    @Override
     public double inputW() {
         return input;
     }

@@ -1,6 +1,7 @@
 package boilwright.thermal;
 
 import boilwright.rig.Schedule;
+import boilwright.rig.TypicalValues;
 import boilwright.units.Dimension;
 import boilwright.units.QuantityWriter;
 import java.util.ArrayList;
@@ -182,7 +183,7 @@ final class RunEvents {
                 ModelText.TOUCH_SAFE_NOT.say());
         OptionalDouble leave = already(first(WatchKind.WATER_MAY_STOP, ""));
         String cold =
-                temperature(Math.min(RunWatches.LEAVE_OIL_K, model.fluid.saturationTemperature(model.forelinePa)));
+                temperature(Math.min(TypicalValues.LEAVE_OIL_K, model.fluid.saturationTemperature(model.forelinePa)));
         add(
                 EventKind.WATER_MAY_STOP,
                 "",

@@ -2,6 +2,7 @@ package boilwright.thermal;
 
 import boilwright.numerics.EventAction;
 import boilwright.numerics.EventDirection;
+import boilwright.rig.TypicalValues;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
@@ -10,8 +11,6 @@ import java.util.OptionalDouble;
 final class RunWatches {
     private static final double DEGASSED = 0.05;
     private static final double FRONT_SHARE = 0.9;
-    /** Oil temperature below which water and backing pump may stop, common practice about 50-60 C. */
-    static final double LEAVE_OIL_K = 333.15;
 
     private static final double FUEL_EMPTY_KG = 1e-6;
 
@@ -144,7 +143,7 @@ final class RunWatches {
     /** How far the oil is above the temperature at which water and backing pump may stop and no vapour is left, K. */
     static double leaveExcessK(PumpModel model, double[] y) {
         double still = model.fluid.saturationTemperature(model.forelinePa(y));
-        return y[model.layout.oil] - Math.min(LEAVE_OIL_K, still);
+        return y[model.layout.oil] - Math.min(TypicalValues.LEAVE_OIL_K, still);
     }
 
     void note(WatchKind kind, String part, RunWatch.Value value) {

@@ -11,6 +11,7 @@ import boilwright.dashboard.work.Answering;
 import boilwright.dashboard.work.BackgroundWork;
 import boilwright.dashboard.work.BackgroundWork.Urgency;
 import boilwright.dashboard.work.RigAnswer;
+import boilwright.rig.TypicalValues;
 import boilwright.rig.file.SourceLibrary;
 import boilwright.spread.Advice;
 import boilwright.spread.Bands.MarginBand;
@@ -34,7 +35,8 @@ public final class ChoiceView extends VBox {
     /** As many as the ranking of inputs asks for. */
     private static final int SAMPLES = 128;
 
-    private static final CompareQuestion.Settings USUAL = new CompareQuestion.Settings(7200, 30, 0.5, 1);
+    private static final CompareQuestion.Settings USUAL = new CompareQuestion.Settings(
+            TypicalValues.SESSION_S, TypicalValues.WORKROOM_M3, TypicalValues.AIR_CHANGES_PER_H, 1);
 
     private final PageContext context;
     private final BackgroundWork work;
