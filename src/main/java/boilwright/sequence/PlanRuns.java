@@ -10,13 +10,12 @@ import boilwright.numerics.CancelToken;
 import boilwright.numerics.ProgressSink;
 import boilwright.rig.Rig;
 import boilwright.rig.Schedule;
+import boilwright.rig.TypicalValues;
 import boilwright.thermal.RunResult;
 import boilwright.thermal.RunSimulator;
 
 /** The runs that a plan is held against. */
 final class PlanRuns {
-    /** How long after the foreline is down the gas side is followed, s. */
-    private static final double LOOK_S = 4 * 3600;
 
     private final WorkingFluid fluid;
     private final TabulatedFluid tables;
@@ -35,8 +34,9 @@ final class PlanRuns {
     }
 
     private GasRun gas(CheckAnswer check) {
-        return new GasRun(
-                () -> check.rig().vacuum().map(side -> VacuumQuestion.of(check, fluid, Gas.AIR, LOOK_S, cancel)));
+        return new GasRun(() -> check.rig()
+                .vacuum()
+                .map(side -> VacuumQuestion.of(check, fluid, Gas.AIR, TypicalValues.PUMPED_S, cancel)));
     }
 
     /** The same rig warmed up along another schedule that ends with the same level; its rest and cool-down stay. */

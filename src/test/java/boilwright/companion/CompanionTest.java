@@ -10,6 +10,8 @@ import boilwright.sequence.PlanAnswer;
 import boilwright.sequence.PlanCases;
 import boilwright.sequence.Rule;
 import boilwright.sequence.Variant;
+import boilwright.thermal.EventKind;
+import boilwright.thermal.SeriesQuantity;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -75,15 +77,16 @@ class CompanionTest {
     void readingsAreToldWithWhatIsComputedForThisMoment() {
         bench.heated();
         bench.pass(300);
-        double[] time = Bench.PLAN.check().warmup().series().column("timeS").values();
+        double[] time =
+                Bench.PLAN.check().warmup().series().column(SeriesQuantity.TIME).values();
         double[] oil = Bench.PLAN
                 .check()
                 .warmup()
                 .series()
-                .column("liquidTemperatureK")
+                .column(SeriesQuantity.LIQUID_TEMPERATURE)
                 .values();
         double heatOn = Bench.PLAN.check().warmup().events().stream()
-                .filter(e -> e.id().equals("heat-on"))
+                .filter(e -> e.kind() == EventKind.HEAT_ON)
                 .findFirst()
                 .orElseThrow()
                 .timeS()

@@ -105,7 +105,9 @@ class WindowRunTest extends AtTheWindow {
         Path sheet = folder.resolve("sheet.pdf");
         open.willSave(sheet);
         open.onWindowsThread(() -> open.find("run-sheet", Button.class).fire());
-        open.until("the sheet", () -> open.notices().contains("sheet.pdf"));
+        open.until(
+                "the sheet",
+                () -> open.find("status", WindowStatus.class).getText().contains("sheet.pdf"));
         assertThat(Files.readAllBytes(sheet)).startsWith("%PDF".getBytes(java.nio.charset.StandardCharsets.US_ASCII));
         open.willSave(folder.resolve("nowhere").resolve("sheet.pdf"));
         open.onWindowsThread(() -> open.find("run-sheet", Button.class).fire());

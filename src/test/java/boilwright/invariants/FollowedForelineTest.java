@@ -11,6 +11,7 @@ import boilwright.rig.ParameterValues;
 import boilwright.rig.Rig;
 import boilwright.thermal.RunResult;
 import boilwright.thermal.RunSimulator;
+import boilwright.thermal.SeriesQuantity;
 import boilwright.vacuum.BackingSide;
 import java.util.List;
 import net.jqwik.api.Arbitrary;
@@ -37,8 +38,8 @@ class FollowedForelineTest {
         TabulatedFluid fluid = TabulatedFluid.of(FluidLibrary.builtIn().find(rig.fluidId()));
         RunResult run = RunSimulator.warmup(rig, fluid, ParameterValues.of(rig), new CancelToken(), ProgressSink.NONE);
         assertThat(run.balance().closureRelative()).isLessThan(1e-3);
-        double[] foreline = run.series().column("forelinePa").values();
-        double[] dissolved = run.series().column("dissolvedGasFraction").values();
+        double[] foreline = run.series().column(SeriesQuantity.FORELINE).values();
+        double[] dissolved = run.series().column(SeriesQuantity.DISSOLVED_GAS).values();
         double rest = BackingSide.of(rig).restingPa();
         for (double pressure : foreline) {
             assertThat(pressure).isGreaterThan(rest - INTEGRATION_PA);

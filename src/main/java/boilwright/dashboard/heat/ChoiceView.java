@@ -1,5 +1,6 @@
 package boilwright.dashboard.heat;
 
+import boilwright.answers.MarginId;
 import boilwright.choice.CompareQuestion;
 import boilwright.choice.SizeQuestion;
 import boilwright.choice.SourceRow;
@@ -10,6 +11,7 @@ import boilwright.dashboard.work.Answering;
 import boilwright.dashboard.work.BackgroundWork;
 import boilwright.dashboard.work.BackgroundWork.Urgency;
 import boilwright.dashboard.work.RigAnswer;
+import boilwright.rig.TypicalValues;
 import boilwright.rig.file.SourceLibrary;
 import boilwright.spread.Advice;
 import boilwright.spread.Bands.MarginBand;
@@ -33,7 +35,8 @@ public final class ChoiceView extends VBox {
     /** As many as the ranking of inputs asks for. */
     private static final int SAMPLES = 128;
 
-    private static final CompareQuestion.Settings USUAL = new CompareQuestion.Settings(7200, 30, 0.5, 1);
+    private static final CompareQuestion.Settings USUAL = new CompareQuestion.Settings(
+            TypicalValues.SESSION_S, TypicalValues.WORKROOM_M3, TypicalValues.AIR_CHANGES_PER_H, 1);
 
     private final PageContext context;
     private final BackgroundWork work;
@@ -159,7 +162,7 @@ public final class ChoiceView extends VBox {
     }
 
     private void take(SourceRow row, SpreadAnswer answer) {
-        answer.bands().margin("heat").ifPresent(band -> {
+        answer.bands().margin(MarginId.HEAT).ifPresent(band -> {
             bands.put(row.id(), band);
             table.spread(row.id(), band);
         });

@@ -11,6 +11,7 @@ import boilwright.dashboard.work.BackgroundWork;
 import boilwright.dashboard.work.BackgroundWork.Urgency;
 import boilwright.dashboard.work.RigAnswer;
 import boilwright.gasflow.Gas;
+import boilwright.rig.TypicalValues;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -23,8 +24,6 @@ import javafx.scene.layout.VBox;
 
 /** What the gauge should read, where the speed is lost and the gas comes from, and what would help. */
 public final class VacuumPage extends ScrollPane {
-    /** How far ahead the page looks, s: four hours, as on the command line. */
-    private static final double LOOK_S = 4 * 3600;
 
     private final PageContext context;
     private final BackgroundWork work;
@@ -120,7 +119,8 @@ public final class VacuumPage extends ScrollPane {
         work.ask(
                 Urgency.AFTERWARDS,
                 (cancel, progress) -> new VacuumFound(
-                        answer, VacuumQuestion.of(answer.check(), answer.fluid(), Gas.AIR, LOOK_S, cancel)),
+                        answer,
+                        VacuumQuestion.of(answer.check(), answer.fluid(), Gas.AIR, TypicalValues.PUMPED_S, cancel)),
                 this::show,
                 why -> {
                     wanted = null;

@@ -5,6 +5,7 @@ import boilwright.dashboard.work.Answering;
 import boilwright.dashboard.work.BackgroundWork;
 import boilwright.dashboard.work.BackgroundWork.Urgency;
 import boilwright.dashboard.work.RigAnswer;
+import boilwright.rig.TypicalValues;
 import boilwright.water.CircuitSolver;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
@@ -13,8 +14,6 @@ import javafx.beans.property.ReadOnlyStringWrapper;
 
 /** Has the question about the water answered for each rig that was checked. Belongs to the window's thread. */
 final class WaterAnswering {
-    /** Length of a session for the ice, s: two hours, as on the command line. */
-    static final double SESSION_S = 7200;
 
     private static final int POINTS = 80;
 
@@ -35,7 +34,7 @@ final class WaterAnswering {
                 Urgency.AFTERWARDS,
                 (cancel, progress) -> new WaterFound(
                         checked,
-                        WaterQuestion.of(checked.check(), checked.fluid(), SESSION_S, cancel),
+                        WaterQuestion.of(checked.check(), checked.fluid(), TypicalValues.SESSION_S, cancel),
                         CircuitSolver.curves(checked.check().rig(), POINTS)),
                 now -> {
                     refusal.set("");

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import boilwright.answers.Margin;
+import boilwright.answers.MarginId;
 import boilwright.answers.Questions;
 import boilwright.dashboard.Keyboard;
 import boilwright.dashboard.model.JetState;
@@ -21,8 +22,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import javafx.geometry.Bounds;
+import javafx.scene.control.Label;
 import javafx.scene.image.PixelReader;
 import javafx.scene.input.KeyCode;
+import javafx.scene.layout.Pane;
 import javafx.scene.paint.Color;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeAll;
@@ -289,7 +292,7 @@ class PumpDrawingTest {
         assertThat(oil.name()).isEqualTo("oil");
         assertThat(oil.lines()).anyMatch(l -> l.contains("degC")).anyMatch(l -> l.contains("of charge"));
         Margin bulk = margins.stream()
-                .filter(m -> m.id().equals("oil-bulk"))
+                .filter(m -> m.id() == MarginId.OIL_BULK)
                 .findFirst()
                 .orElseThrow();
         assertThat(oil.lines())
@@ -302,6 +305,37 @@ class PumpDrawingTest {
         assertThat(drawing.getFocusedPart().lines()).anyMatch(l -> l.contains("of full flow"));
         robot.moveTo(stage.scene().getRoot(), new javafx.geometry.Point2D(-298, -298));
         assertThat(drawing.getFocusedPart()).isEqualTo(oil);
+    }
+
+    @Test
+    void aClickOrEnterOpensAPartsCardBesideItAndEscClosesIt() {
+        draw(demo("mirror-club"), moments("mirror-club").get(2));
+        PartSpot jet = spot(new Part(Part.Kind.JET, 0));
+        PartCard card = drawing.card();
+        FxRobot robot = new FxRobot();
+        robot.clickOn(jet);
+        assertThat(card.isShowing()).isTrue();
+        Bounds place = DrawingStage.on(() -> jet.localToScreen(jet.getBoundsInLocal()));
+        assertThat(card.getX()).isBetween(place.getMaxX() - 20, place.getMaxX() + 20);
+        assertThat(card.getY()).isLessThan(place.getCenterY());
+        assertThat(card.getY() + card.getHeight()).isGreaterThan(place.getCenterY());
+        assertThat(told(card)).anyMatch(words -> words.contains("of full flow"));
+        robot.push(KeyCode.ESCAPE);
+        assertThat(card.isShowing()).isFalse();
+        assertThat(stage.scene().getFocusOwner()).isSameAs(jet);
+        robot.push(KeyCode.ENTER);
+        assertThat(card.isShowing()).isTrue();
+        robot.push(KeyCode.UP);
+        assertThat(card.isShowing()).as("it goes along with the focus").isTrue();
+        assertThat(focused()).isNotEqualTo(jet.part());
+        assertThat(told(card).get(0)).isEqualTo(Readings.name(PumpShape.of(demo("mirror-club")), focused()));
+        robot.push(KeyCode.ESCAPE);
+        assertThat(card.isShowing()).isFalse();
+    }
+
+    private static List<String> told(PartCard card) {
+        return ((Pane) card.getContentNode())
+                .getChildren().stream().map(node -> ((Label) node).getText()).toList();
     }
 
     @Test
