@@ -1,6 +1,7 @@
 package boilwright.invariants;
 
 import boilwright.answers.Margin;
+import boilwright.answers.MarginId;
 import boilwright.answers.Trials;
 import boilwright.errors.ComputationException;
 import boilwright.errors.InputRefusedException;
@@ -125,7 +126,8 @@ final class Altered {
             double burnt = rig.heatSource().ratedPowerW() * draw.ratio(600, 5400) / BUTANE;
             Optional<Rig> nearly = with(rig, fuel, burnt);
             if (nearly.isPresent()) {
-                return new Drawn(nearly.get(), Mode.NEAR_A_LIMIT, fuel + " = " + burnt, "fuel", refused);
+                return new Drawn(
+                        nearly.get(), Mode.NEAR_A_LIMIT, fuel + " = " + burnt, MarginId.FUEL.toString(), refused);
             }
         }
         double target = draw.between(0.95, 1.05);
@@ -190,7 +192,7 @@ final class Altered {
                             id -> new Trials(FluidLibrary.builtIn().find(id)))
                     .atRest(rig, ParameterValues.of(rig))
                     .margins()) {
-                margin.ratio().ifPresent(ratio -> ratios.put(String.valueOf(margin.id()), ratio));
+                margin.ratio().ifPresent(ratio -> ratios.put(margin.id().toString(), ratio));
             }
         } catch (ComputationException e) {
             return Map.of();

@@ -120,7 +120,7 @@ class OutcomesOfRandomRigsTest {
             near |= margin.ratio().isPresent() && Math.abs(margin.ratio().getAsDouble() - 1) < 0.1;
             if (fails) {
                 count(mode, "fails: " + margin.id());
-                if (drawn.margin().equals(String.valueOf(margin.id()))) {
+                if (drawn.margin().equals(margin.id().toString())) {
                     count(mode, "the margin brought near 1 fails");
                 }
             }
