@@ -1,5 +1,6 @@
 package boilwright.estimate;
 
+import boilwright.rig.file.RigFields;
 import boilwright.rig.Field;
 import boilwright.rig.FieldCatalogue;
 import boilwright.rig.Parameter;
@@ -60,7 +61,7 @@ public record GuessRange(String path, double value, double low, double high) {
 
     /** The range of one field; empty when it is no quantity that the rig has, or has no range. */
     public static Optional<GuessRange> of(Rig rig, String path) {
-        OptionalDouble value = RigEdit.value(rig, path);
+        OptionalDouble value = RigFields.of(rig).quantity(path);
         if (value.isEmpty()) {
             return Optional.empty();
         }

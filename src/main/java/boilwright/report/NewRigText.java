@@ -1,5 +1,6 @@
 package boilwright.report;
 
+import boilwright.rig.file.RigFields;
 import boilwright.estimate.Guess;
 import boilwright.estimate.GuessRanking;
 import boilwright.estimate.RankedGuess;
@@ -40,7 +41,7 @@ public final class NewRigText {
         byBasis(estimate).forEach((basis, fields) -> {
             page.paragraph("  ", 2, basis);
             fields.forEach(path ->
-                    page.line("      " + path + " = " + RigEdit.shown(rig, path).orElse("")));
+                    page.line("      " + path + " = " + RigFields.of(rig).shown(path).orElse("")));
         });
         page.heading("Which guess matters most");
         if (ranking.isPresent()) {

@@ -1,7 +1,7 @@
 package boilwright.spread;
 
 import boilwright.answers.Margin;
-import boilwright.answers.Trials.Trial;
+import boilwright.answers.Trial;
 import boilwright.errors.Message;
 import boilwright.errors.MessageId;
 import boilwright.numerics.FirstOrderShares;

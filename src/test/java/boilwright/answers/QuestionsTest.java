@@ -27,8 +27,7 @@ class QuestionsTest {
     }
 
     private static CheckAnswer check(Rig rig) {
-        return Questions.check(
-                rig, FLUIDS.find(rig.fluidId()), FLUIDS.dataVersion(), new CancelToken(), ProgressSink.NONE);
+        return Stored.check(rig);
     }
 
     private static Margin margin(CheckAnswer answer, String id) {
@@ -137,8 +136,7 @@ class QuestionsTest {
     @Test
     void cooldownNamesTheOrderInWhichThingsMayStop() {
         Rig rig = demo("teaching-lab");
-        RunAnswer answer = Questions.cooldown(
-                rig, FLUIDS.find(rig.fluidId()), FLUIDS.dataVersion(), new CancelToken(), ProgressSink.NONE);
+        RunAnswer answer = Stored.answer(new CooldownQuestion(Stored.asked(rig)));
         Map<String, OptionalDouble> times = answer.run().events().stream()
                 .filter(e -> e.stage().isEmpty())
                 .collect(java.util.stream.Collectors.toMap(e -> e.id(), e -> e.timeS()));

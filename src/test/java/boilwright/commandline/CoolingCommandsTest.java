@@ -1,5 +1,6 @@
 package boilwright.commandline;
 
+import boilwright.answers.Model;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import boilwright.numerics.CancelToken;
@@ -27,7 +28,7 @@ class CoolingCommandsTest {
     }
 
     private CommandRun run(String... line) {
-        return CommandRun.of(folder, ModelAnswers.INSTANCE, new CancelToken(), line);
+        return CommandRun.of(folder, Model.COMPUTING, new CancelToken(), line);
     }
 
     @ParameterizedTest

@@ -1,5 +1,6 @@
 package boilwright.commandline;
 
+import boilwright.answers.Model;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
@@ -36,7 +37,7 @@ class RiseCommandTest {
     }
 
     private CommandRun run(String... line) {
-        return CommandRun.of(folder, ModelAnswers.INSTANCE, new CancelToken(), line);
+        return CommandRun.of(folder, Model.COMPUTING, new CancelToken(), line);
     }
 
     @Test

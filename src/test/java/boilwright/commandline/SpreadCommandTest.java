@@ -1,5 +1,6 @@
 package boilwright.commandline;
 
+import boilwright.answers.Model;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import boilwright.answers.Margin;
@@ -22,10 +23,10 @@ class SpreadCommandTest {
     @TempDir
     Path folder;
 
-    private final StoredAnswers source = StoredAnswers.with(Margin.Status.HOLDS);
+    private final StoredModel source = StoredModel.with(Margin.Status.HOLDS);
 
     private CommandRun run(String... arguments) {
-        return CommandRun.of(folder, source, new CancelToken(), arguments);
+        return CommandRun.of(folder, model, new CancelToken(), arguments);
     }
 
     private static JsonNode json(CommandRun run) {
@@ -165,7 +166,7 @@ class SpreadCommandTest {
     void stoppedAtOnceThereIsNothingToPrint() {
         CancelToken cancel = new CancelToken();
         cancel.cancel();
-        CommandRun run = CommandRun.of(folder, source, cancel, "spread", DEMO);
+        CommandRun run = CommandRun.of(folder, model, cancel, "spread", DEMO);
         assertThat(run.code()).isEqualTo(130);
         assertThat(run.out()).isEmpty();
     }
@@ -174,14 +175,14 @@ class SpreadCommandTest {
     @ValueSource(strings = {"check", "warmup"})
     void bandsStandBesideTheValuesOfAnAnswer(String command) {
         CommandRun text =
-                CommandRun.of(folder, ModelAnswers.INSTANCE, new CancelToken(), command, DEMO, "--spread", "20");
+                CommandRun.of(folder, Model.COMPUTING, new CancelToken(), command, DEMO, "--spread", "20");
         assertThat(text.code()).as(text.err()).isZero();
         assertThat(text.out()).contains("Spread: ", "10 to 90 % of 20 samples", "fails in");
         assertThat(text.out().lines().filter(l -> l.contains("jet lights: ")))
                 .isNotEmpty()
                 .allMatch(l -> l.contains(" to ") && l.contains("("));
         JsonNode json = json(CommandRun.of(
-                folder, ModelAnswers.INSTANCE, new CancelToken(), command, DEMO, "--spread", "20", "--json"));
+                folder, Model.COMPUTING, new CancelToken(), command, DEMO, "--spread", "20", "--json"));
         assertThat(json.get("spreadSamples").intValue()).isEqualTo(20);
         assertThat(json.get("margins")).allMatch(m -> m.has("valueLow") && m.has("chanceOfFailing"));
         assertThat(Stream.of(json.get("events")).flatMap(e -> e.valueStream())).allMatch(e -> e.has("timeSLow"));

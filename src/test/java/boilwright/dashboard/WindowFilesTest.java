@@ -2,7 +2,7 @@ package boilwright.dashboard;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import boilwright.dashboard.session.RigFields;
+import boilwright.rig.file.RigFields;
 import boilwright.dashboard.session.RigFiles;
 import boilwright.dashboard.session.RigSession;
 import boilwright.rig.Rig;

@@ -1,5 +1,6 @@
 package boilwright.invariants;
 
+import boilwright.answers.Stored;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import boilwright.drill.DrillAnswer;
@@ -47,14 +48,8 @@ class DrillsOfRandomRigsTest {
         // a foreline that follows mercury's vapour takes seconds a run
         Assume.that(!drawn.fluidId().equals("mercury"));
         Rig rig = drawn.withForeline(VacuumRigs.backing());
-        DrillSet set = DrillQuestion.ask(
-                PlanCases.check(rig),
-                PlanCases.fluid(rig),
-                List.of(Fault.values()),
-                OptionalDouble.empty(),
-                DrillQuestion.LATE_S,
-                new CancelToken(),
-                ProgressSink.NONE);
+        DrillSet set = Stored.answer(new DrillQuestion(
+                Stored.asked(rig), List.of(Fault.values()), OptionalDouble.empty(), DrillQuestion.LATE_S));
         assertThat(set.played().size() + set.notPlayed().size()).isEqualTo(Fault.values().length);
         for (DrillAnswer drill : set.played()) {
             for (DrillRun run : List.of(drill.heatOn(), drill.cutLate(), drill.cutAtOnce(), drill.asItIs())) {

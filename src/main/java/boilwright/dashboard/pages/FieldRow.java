@@ -1,6 +1,6 @@
 package boilwright.dashboard.pages;
 
-import boilwright.dashboard.session.RigFields;
+import boilwright.rig.file.RigFields;
 import boilwright.dashboard.text.WindowText;
 import boilwright.rig.Field;
 import boilwright.rig.FieldCatalogue;

@@ -1,6 +1,6 @@
 package boilwright.dashboard.pages;
 
-import boilwright.dashboard.session.RigFields;
+import boilwright.rig.file.RigFields;
 import boilwright.dashboard.session.RigFiles;
 import boilwright.dashboard.text.FormWords;
 import boilwright.dashboard.text.WindowText;

@@ -1,7 +1,7 @@
 package boilwright.dashboard.pages;
 
 import boilwright.answers.Cautions.Place;
-import boilwright.dashboard.session.RigFields;
+import boilwright.rig.file.RigFields;
 import boilwright.dashboard.text.WindowText;
 import boilwright.dashboard.work.RigAnswer;
 import boilwright.rig.Rig;

@@ -1,7 +1,7 @@
 package boilwright.dashboard.pages;
 
 import boilwright.dashboard.session.FieldDefaults;
-import boilwright.dashboard.session.RigFields;
+import boilwright.rig.file.RigFields;
 import boilwright.dashboard.text.WindowText;
 import boilwright.rig.FieldCatalogue;
 import boilwright.rig.FieldTexts;

@@ -1,5 +1,6 @@
 package boilwright.dashboard.session;
 
+import boilwright.rig.file.RigFields;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;

@@ -1,5 +1,6 @@
 package boilwright.dashboard.session;
 
+import boilwright.rig.file.RigFields;
 import boilwright.rig.Field;
 import boilwright.rig.FieldCatalogue;
 import boilwright.rig.GasSide;

@@ -23,13 +23,10 @@ import javafx.scene.layout.VBox;
 
 /** What the gauge should read, where the speed is lost and the gas comes from, and what would help. */
 public final class VacuumPage extends ScrollPane {
-    /** How far ahead the page looks, s: four hours, as on the command line. */
-    private static final double LOOK_S = 4 * 3600;
-
     private final PageContext context;
     private final BackgroundWork work;
     /** The last answer about the gas; null until there is one. */
-    private VacuumFound found;
+    private VacuumAnswer found;
 
     private final Label verdict = new Label();
     private final LineView line = new LineView();
@@ -94,9 +91,9 @@ public final class VacuumPage extends ScrollPane {
         setContent(all);
         setFitToWidth(true);
         setHbarPolicy(ScrollBarPolicy.NEVER);
-        context.answering().answerProperty().addListener((property, before, now) -> want());
-        context.answering().computingProperty().addListener((property, before, now) -> want());
-        sceneProperty().addListener((property, before, now) -> want());
+        context.answering().answerProperty().addListener((property, before, now) -> request());
+        context.answering().computingProperty().addListener((property, before, now) -> request());
+        sceneProperty().addListener((property, before, now) -> request());
         sort();
     }
 
@@ -106,7 +103,7 @@ public final class VacuumPage extends ScrollPane {
         answered.setVisible(chamber && found != null);
     }
 
-    private void want() {
+    private void request() {
         RigAnswer answer = context.answering().answerProperty().get();
         sort();
         if (answer == null
@@ -117,10 +114,13 @@ public final class VacuumPage extends ScrollPane {
             return;
         }
         wanted = answer;
-        work.ask(
+        work.request(
                 Urgency.AFTERWARDS,
-                (cancel, progress) -> new VacuumFound(
-                        answer, VacuumQuestion.of(answer.check(), answer.fluid(), Gas.AIR, LOOK_S, cancel)),
+                (cancel, progress) -> context.model()
+                        .answer(
+                                new VacuumQuestion(answer.asked(), Gas.AIR, VacuumQuestion.USUAL_LOOK_S),
+                                cancel,
+                                progress),
                 this::show,
                 why -> {
                     wanted = null;
@@ -128,10 +128,9 @@ public final class VacuumPage extends ScrollPane {
                 });
     }
 
-    private void show(VacuumFound now) {
-        found = now;
+    private void show(VacuumAnswer answer) {
+        found = answer;
         sort();
-        VacuumAnswer answer = now.vacuum();
         verdict.setText(answer.verdict());
         line.show(answer);
         sources.show(answer);

@@ -1,10 +1,10 @@
 package boilwright.dashboard.drawing;
 
+import boilwright.answers.Stored;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import boilwright.answers.Margin;
-import boilwright.answers.Questions;
 import boilwright.dashboard.model.JetState;
 import boilwright.dashboard.model.MomentState;
 import boilwright.dashboard.model.RunTimeline;
@@ -279,9 +279,7 @@ class PumpDrawingTest {
     @Test
     void aPartPointedAtTellsItsFiguresAndItsMargin() {
         Rig rig = demo("mirror-club");
-        List<Margin> margins = Questions.check(
-                        rig, FLUIDS.find(rig.fluidId()), "", new CancelToken(), ProgressSink.NONE)
-                .margins();
+        List<Margin> margins = Stored.check(rig).margins();
         draw(rig, moments("mirror-club").get(2));
         stage.show(() -> drawing.setMargins(margins));
         stage.show(() -> spot(Part.of(Part.Kind.OIL)).requestFocus());

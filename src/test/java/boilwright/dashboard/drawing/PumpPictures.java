@@ -1,9 +1,10 @@
 package boilwright.dashboard.drawing;
 
+import boilwright.answers.CooldownQuestion;
+import boilwright.answers.Stored;
 import atlantafx.base.theme.PrimerDark;
 import atlantafx.base.theme.PrimerLight;
 import boilwright.answers.CheckAnswer;
-import boilwright.answers.Questions;
 import boilwright.answers.RunAnswer;
 import boilwright.dashboard.band.TimeBand;
 import boilwright.dashboard.model.RunPhase;
@@ -49,8 +50,8 @@ public final class PumpPictures {
         for (String name : RigReader.demoNames()) {
             Rig rig = RigReader.readDemo(name, fluids.workingFluids(), Set.of());
             WorkingFluid fluid = fluids.find(rig.fluidId());
-            CheckAnswer check = Questions.check(rig, fluid, "", new CancelToken(), ProgressSink.NONE);
-            RunAnswer cool = Questions.cooldown(rig, fluid, "", new CancelToken(), ProgressSink.NONE);
+            CheckAnswer check = Stored.check(rig);
+            RunAnswer cool = Stored.answer(new CooldownQuestion(Stored.asked(rig)));
             RunTimeline line = RunTimeline.of(check.warmup(), check.steady(), cool.run());
             CountDownLatch done = new CountDownLatch(1);
             Platform.runLater(() -> {

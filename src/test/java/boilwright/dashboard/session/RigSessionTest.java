@@ -1,5 +1,6 @@
 package boilwright.dashboard.session;
 
+import boilwright.rig.file.RigFields;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import boilwright.dashboard.session.RigFiles.Stored;
