@@ -1,8 +1,8 @@
 package boilwright.answers;
 
-import boilwright.errors.GasMessage;
 import boilwright.errors.InputRefusedException;
 import boilwright.errors.Message;
+import boilwright.errors.MessageKey;
 import boilwright.fluid.WorkingFluid;
 import boilwright.gasflow.Gas;
 import boilwright.heattransfer.EvaporationFlux;
@@ -46,7 +46,7 @@ public record VacuumQuestion(Asked asked, Gas gas, double lookS) implements Ques
 
     private static void requireVacuum(Rig rig) {
         if (rig.vacuum().isEmpty()) {
-            throw new InputRefusedException(Message.of(GasMessage.RIG_WITHOUT_VACUUM, rig.name()));
+            throw new InputRefusedException(Message.of(MessageKey.RIG_WITHOUT_VACUUM, rig.name()));
         }
     }
 

@@ -4,7 +4,8 @@ import boilwright.answers.Asked;
 import boilwright.answers.Model;
 import boilwright.errors.InputRefusedException;
 import boilwright.errors.Message;
-import boilwright.errors.SpreadMessage;
+import boilwright.errors.MessageKey;
+import boilwright.fluid.WorkingFluid;
 import boilwright.numerics.CancelToken;
 import boilwright.numerics.ProgressSink;
 import boilwright.spread.Bands;
@@ -35,7 +36,7 @@ final class BandsOption {
         }
         if (samples > MOST) {
             throw new InputRefusedException(
-                    Message.of(SpreadMessage.SPREAD_BANDS_TOO_MANY, Integer.toString(samples), Integer.toString(MOST)));
+                    Message.of(MessageKey.SPREAD_BANDS_TOO_MANY, Integer.toString(samples), Integer.toString(MOST)));
         }
         NumberOption.require("--spread", samples, SpreadPlan.FEWEST_RUNS, MOST);
     }

@@ -5,7 +5,8 @@ import boilwright.answers.Model;
 import boilwright.answers.Question;
 import boilwright.errors.InputRefusedException;
 import boilwright.errors.Message;
-import boilwright.errors.PlanMessage;
+import boilwright.errors.MessageKey;
+import boilwright.fluid.WorkingFluid;
 import boilwright.numerics.CancelToken;
 import boilwright.numerics.ProgressSink;
 import boilwright.report.PlanBands;
@@ -104,7 +105,7 @@ final class PlanCommand extends RigCommand {
 
     private static InputRefusedException unknown(String option, String found, String accepted) {
         return new InputRefusedException(
-                Message.of(PlanMessage.PLAN_OPTION, option, found.replaceAll("\\p{Cntrl}", "?"), accepted));
+                Message.of(MessageKey.PLAN_OPTION, option, found.replaceAll("\\p{Cntrl}", "?"), accepted));
     }
 
     @Override
@@ -137,9 +138,7 @@ final class PlanCommand extends RigCommand {
             sheets.put("--markdown", () -> PlanMarkdown.write(answer).getBytes(StandardCharsets.UTF_8));
             sheets.put("--pdf", () -> PlanPdf.write(answer, paper()));
         } else {
-            moreOutputs()
-                    .values()
-                    .forEach(file -> terminal.say(Message.of(PlanMessage.PLAN_NO_SHEET, file.toString())));
+            moreOutputs().values().forEach(file -> terminal.say(Message.of(MessageKey.PLAN_NO_SHEET, file.toString())));
         }
         return new Answer(
                         () -> PlanText.write(answer),
@@ -153,7 +152,7 @@ final class PlanCommand extends RigCommand {
         Plan plan = PlanFile.read(check);
         if (variant != null && variant() != plan.variant()) {
             throw new InputRefusedException(Message.of(
-                    PlanMessage.PLAN_OTHER_VARIANT,
+                    MessageKey.PLAN_OTHER_VARIANT,
                     check.toString(),
                     plan.variant().id(),
                     variant));

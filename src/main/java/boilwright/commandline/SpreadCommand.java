@@ -4,7 +4,8 @@ import boilwright.answers.Asked;
 import boilwright.answers.Model;
 import boilwright.errors.InputRefusedException;
 import boilwright.errors.Message;
-import boilwright.errors.SpreadMessage;
+import boilwright.errors.MessageKey;
+import boilwright.fluid.WorkingFluid;
 import boilwright.numerics.CancelToken;
 import boilwright.numerics.ProgressSink;
 import boilwright.report.SpreadCsv;
@@ -81,7 +82,7 @@ final class SpreadCommand extends RigCommand {
     Answer answer(Asked asked, Model model, CancelToken cancel, ProgressSink progress) {
         if (!yes && runs > (steady ? MANY_AT_REST : MANY_THROUGH_TIME)) {
             throw new InputRefusedException(Message.of(
-                    SpreadMessage.SPREAD_TAKES_LONG,
+                    MessageKey.SPREAD_TAKES_LONG,
                     Integer.toString(runs),
                     Integer.toString(threads),
                     QuantityWriter.writeAuto(estimateS(asked, model, cancel), Dimension.TIME)));

@@ -4,9 +4,10 @@ import boilwright.answers.Asked;
 import boilwright.answers.Model;
 import boilwright.answers.VacuumAnswer;
 import boilwright.answers.VacuumQuestion;
-import boilwright.errors.GasMessage;
 import boilwright.errors.InputRefusedException;
 import boilwright.errors.Message;
+import boilwright.errors.MessageKey;
+import boilwright.fluid.WorkingFluid;
 import boilwright.gasflow.Gas;
 import boilwright.numerics.CancelToken;
 import boilwright.numerics.ProgressSink;
@@ -58,7 +59,7 @@ final class VacuumCommand extends RigCommand {
                 .filter(known -> known.id().equals(gas))
                 .findFirst()
                 .orElseThrow(() -> new InputRefusedException(Message.of(
-                        GasMessage.GAS_UNKNOWN,
+                        MessageKey.GAS_UNKNOWN,
                         gas,
                         Arrays.stream(Gas.values()).map(Gas::id).collect(Collectors.joining(", ")))));
     }

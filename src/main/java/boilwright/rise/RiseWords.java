@@ -1,5 +1,7 @@
 package boilwright.rise;
 
+import boilwright.rise.RiseAnswer.Rate;
+import boilwright.rise.RiseAnswer.SurfaceGas;
 import boilwright.units.Dimension;
 import boilwright.units.QuantityWriter;
 import boilwright.units.UnitSpelling;
@@ -27,7 +29,11 @@ final class RiseWords {
     }
 
     /** The one sentence. */
-    String sentence(Finding finding, Optional<Rate> leak, Optional<SurfaceGas> gas, Optional<Rate> initial) {
+    String sentence(
+            Finding finding,
+            Optional<Rate> leak,
+            Optional<SurfaceGas> gas,
+            Optional<Rate> initial) {
         String straight = leak.map(RiseWords::rate).orElse("");
         String bent = gas.map(g -> rate(g.initialRate())).orElse("");
         String fading = gas.map(g -> time(g.timeConstantS())).orElse("");

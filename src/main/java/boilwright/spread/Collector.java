@@ -3,7 +3,7 @@ package boilwright.spread;
 import boilwright.answers.Margin;
 import boilwright.answers.Trial;
 import boilwright.errors.Message;
-import boilwright.errors.MessageId;
+import boilwright.errors.MessageKey;
 import boilwright.numerics.FirstOrderShares;
 import boilwright.numerics.Tally;
 import boilwright.thermal.TimeEvent;
@@ -28,7 +28,7 @@ final class Collector {
     private final List<SpreadInput> inputs;
     private final Map<String, MarginTally> margins = new LinkedHashMap<>();
     private final Map<EventKey, EventTally> events = new LinkedHashMap<>();
-    private final Map<MessageId, Rejected> rejected = new LinkedHashMap<>();
+    private final Map<MessageKey, Rejected> rejected = new LinkedHashMap<>();
     private int done;
     private int accepted;
     private int failing;

@@ -238,7 +238,7 @@ class SetOptionTest {
     @ParameterizedTest
     @CsvSource(
             delimiter = '|',
-            value = {"heatSource.ratedPower=14 W", "boiler.wallThickness=20 mm"})
+            value = {"heatSource.ratedPower=2400 kW", "room.pressure=10e4 Pa"})
     void aLikelySlipIsRefusedUnlessItIsAccepted(String edit) {
         String path = edit.substring(0, edit.indexOf('='));
         assertThat(refused("check", DEMO, "--set", edit)).contains("--set " + path + ": ", "--accept " + path);

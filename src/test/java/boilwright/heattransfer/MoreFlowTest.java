@@ -38,15 +38,6 @@ class MoreFlowTest {
         }
     }
 
-    @Property(tries = 40, seed = "7101", shrinking = ShrinkingMode.OFF, edgeCases = EdgeCasesMode.NONE)
-    void heatTransferInTubes(
-            @ForAll @Scale(5) @DoubleRange(min = 0.7, max = 300) double prandtl,
-            @ForAll @Scale(5) @DoubleRange(min = 0, max = 0.2) double dOverL,
-            @ForAll @Scale(5) @DoubleRange(min = 0, max = 60) double floor) {
-        neverFalls(re -> TubeFlow.nusselt(re, prandtl, dOverL, floor));
-        neverJumps(re -> TubeFlow.nusselt(re, prandtl, dOverL, floor), 2300, 4000);
-    }
-
     @Property(tries = 40, seed = "7102", shrinking = ShrinkingMode.OFF, edgeCases = EdgeCasesMode.NONE)
     void heatTransferInGaps(
             @ForAll AnnulusWall wall,

@@ -9,7 +9,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import boilwright.answers.CheckAnswer;
 import boilwright.answers.VacuumQuestion;
 import boilwright.errors.ComputationException;
-import boilwright.errors.GasMessage;
+import boilwright.errors.MessageKey;
 import boilwright.fluid.FluidLibrary;
 import boilwright.fluid.WorkingFluid;
 import boilwright.gasflow.Gas;
@@ -119,7 +119,7 @@ class PlansOfRandomRigsTest {
             } catch (ComputationException e) {
                 // the gas side refuses some rigs whose gas does not add up; whoever must stop has a plan nevertheless
                 assertThat(rig.vacuum()).isPresent();
-                assertThat(e.reason().key()).isEqualTo(GasMessage.GAS_NOT_CLOSED);
+                assertThat(e.reason().key()).isEqualTo(MessageKey.GAS_NOT_CLOSED);
                 assertThat(variant).isNotIn(Variant.QUICK_STOP, Variant.EMERGENCY);
                 Statistics.label("gas adds up").collect(false);
                 continue;

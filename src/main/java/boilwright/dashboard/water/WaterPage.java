@@ -92,7 +92,7 @@ public final class WaterPage extends ScrollPane {
         setFitToWidth(true);
         setHbarPolicy(ScrollBarPolicy.NEVER);
         context.answering().answerProperty().addListener((property, before, now) -> request());
-        context.answering().computingProperty().addListener((property, before, now) -> askAgain(now));
+        context.answering().computingProperty().addListener((property, before, now) -> requestAgain(now));
         timeline.addListener((property, before, now) -> draw());
         sceneProperty().addListener((property, before, now) -> request());
     }
@@ -123,7 +123,7 @@ public final class WaterPage extends ScrollPane {
     }
 
     /** A check stops the trials that wait; when it found nothing new they are asked once more. */
-    private void askAgain(boolean computing) {
+    private void requestAgain(boolean computing) {
         if (!computing && getScene() != null) {
             request();
             tryout.request();

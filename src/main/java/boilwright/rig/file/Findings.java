@@ -4,7 +4,6 @@ import java.util.stream.Collectors;
 import java.util.Optional;
 import boilwright.errors.InputRefusedException;
 import boilwright.errors.Message;
-import boilwright.errors.MessageId;
 import boilwright.errors.MessageKey;
 import boilwright.rig.FieldCatalogue;
 import boilwright.rig.file.Json.Position;
@@ -83,19 +82,19 @@ final class Findings {
     }
 
     /** A fault at a position: the place becomes the message's first value. */
-    void reportAt(Position at, MessageId key, String... values) {
+    void reportAt(Position at, MessageKey key, String... values) {
         String place = withLines ? file + ", line " + at.line() : file;
         report(edited.map(fields -> edits("", fields)).orElse(place), at, key, List.of(values));
     }
 
-    private void report(String place, Position at, MessageId key, List<String> values) {
+    private void report(String place, Position at, MessageKey key, List<String> values) {
         List<String> all = new ArrayList<>(List.of(place));
         all.addAll(values);
         faults.add(new Fault(at.line(), new Message(key, all)));
     }
 
     /** A fault of the field at a path: place and path become the message's first two values. */
-    void reportField(String path, MessageId key, String... values) {
+    void reportField(String path, MessageKey key, String... values) {
         List<String> all = new ArrayList<>(List.of(path));
         all.addAll(List.of(values));
         if (edited.isPresent()) {
