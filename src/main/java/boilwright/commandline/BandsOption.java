@@ -5,7 +5,6 @@ import boilwright.answers.Model;
 import boilwright.errors.InputRefusedException;
 import boilwright.errors.Message;
 import boilwright.errors.MessageKey;
-import boilwright.fluid.WorkingFluid;
 import boilwright.numerics.CancelToken;
 import boilwright.numerics.ProgressSink;
 import boilwright.spread.Bands;

@@ -1,6 +1,5 @@
 package boilwright.commandline;
 
-import boilwright.rig.Rig;
 import boilwright.dashboard.Opening;
 import boilwright.dashboard.PageName;
 import boilwright.dashboard.Theme;
@@ -9,6 +8,7 @@ import boilwright.errors.Message;
 import boilwright.errors.MessageKey;
 import boilwright.files.AtomicFile;
 import boilwright.fluid.FluidLibrary;
+import boilwright.rig.Rig;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;

@@ -1,12 +1,11 @@
 package boilwright.estimate;
 
-import boilwright.rig.file.RigFields;
 import boilwright.rig.Field;
 import boilwright.rig.FieldCatalogue;
 import boilwright.rig.Parameter;
 import boilwright.rig.Rig;
 import boilwright.rig.RigPaths;
-import boilwright.rig.file.RigEdit;
+import boilwright.rig.file.RigFields;
 import boilwright.units.Dimension;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;

@@ -1,6 +1,5 @@
 package boilwright.estimate;
 
-import boilwright.rig.file.RigFields;
 import boilwright.errors.ComputationException;
 import boilwright.errors.InputRefusedException;
 import boilwright.fluid.TabulatedFluid;
@@ -11,6 +10,7 @@ import boilwright.rig.FieldCatalogue;
 import boilwright.rig.ParameterValues;
 import boilwright.rig.Rig;
 import boilwright.rig.file.RigEdit;
+import boilwright.rig.file.RigFields;
 import boilwright.thermal.NeededState;
 import boilwright.thermal.SteadySolver;
 import boilwright.units.Dimension;
@@ -18,7 +18,6 @@ import boilwright.units.QuantityWriter;
 import boilwright.units.UnitTable;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;

@@ -1,13 +1,12 @@
 package boilwright.report;
 
-import boilwright.rig.file.RigFields;
 import boilwright.estimate.Guess;
 import boilwright.estimate.GuessRanking;
 import boilwright.estimate.RankedGuess;
 import boilwright.estimate.RigEstimate;
 import boilwright.rig.FieldCatalogue;
 import boilwright.rig.Rig;
-import boilwright.rig.file.RigEdit;
+import boilwright.rig.file.RigFields;
 import boilwright.units.QuantityWriter;
 import boilwright.units.UnitTable;
 import java.util.ArrayList;

@@ -1,6 +1,5 @@
 package boilwright.spread;
 
-import boilwright.rig.file.RigFields;
 import boilwright.errors.InputRefusedException;
 import boilwright.errors.Message;
 import boilwright.errors.MessageKey;
@@ -13,6 +12,7 @@ import boilwright.rig.ParameterValues;
 import boilwright.rig.Rig;
 import boilwright.rig.RigPaths;
 import boilwright.rig.file.RigEdit;
+import boilwright.rig.file.RigFields;
 import boilwright.units.Dimension;
 import boilwright.units.QuantityWriter;
 import java.util.ArrayList;

@@ -4,8 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import boilwright.fluid.FluidLibrary;
-import boilwright.numerics.CancelToken;
-import boilwright.numerics.ProgressSink;
 import boilwright.rig.HeatSource;
 import boilwright.rig.Rig;
 import boilwright.rig.file.RigReader;

@@ -5,8 +5,6 @@ import static org.assertj.core.api.Assertions.within;
 
 import boilwright.fluid.FluidLibrary;
 import boilwright.fluid.Water;
-import boilwright.numerics.CancelToken;
-import boilwright.numerics.ProgressSink;
 import boilwright.rig.Rig;
 import boilwright.rig.Supply;
 import boilwright.rig.file.RigReader;

@@ -1,11 +1,9 @@
 package boilwright.choice;
 
-import boilwright.answers.Stored;
 import boilwright.answers.CheckAnswer;
 import boilwright.answers.Margin;
+import boilwright.answers.Stored;
 import boilwright.fluid.FluidLibrary;
-import boilwright.numerics.CancelToken;
-import boilwright.numerics.ProgressSink;
 import boilwright.rig.Rig;
 import boilwright.rig.file.RigReader;
 import java.util.Set;

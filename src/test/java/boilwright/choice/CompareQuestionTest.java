@@ -1,8 +1,5 @@
 package boilwright.choice;
 
-import boilwright.rig.file.RigEdit;
-import boilwright.answers.Model;
-import boilwright.answers.Stored;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
@@ -10,6 +7,8 @@ import static org.assertj.core.api.Assertions.within;
 import boilwright.answers.CheckAnswer;
 import boilwright.answers.HeatLimiter;
 import boilwright.answers.Margin;
+import boilwright.answers.Model;
+import boilwright.answers.Stored;
 import boilwright.choice.SourceRow.State;
 import boilwright.errors.CancelledException;
 import boilwright.numerics.CancelToken;
@@ -19,6 +18,7 @@ import boilwright.report.HeatSpread;
 import boilwright.rig.HeatSource;
 import boilwright.rig.OfferedSource;
 import boilwright.rig.Rig;
+import boilwright.rig.file.RigEdit;
 import boilwright.rig.file.SourceLibrary;
 import boilwright.thermal.StageState;
 import boilwright.thermal.TestRigs;

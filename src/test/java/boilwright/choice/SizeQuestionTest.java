@@ -1,6 +1,5 @@
 package boilwright.choice;
 
-import boilwright.rig.file.RigEdit;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
@@ -10,6 +9,7 @@ import boilwright.choice.SizeAnswer.Least;
 import boilwright.rig.HeatSource;
 import boilwright.rig.Rig;
 import boilwright.rig.Schedule;
+import boilwright.rig.file.RigEdit;
 import boilwright.thermal.TestRigs;
 import java.util.List;
 import java.util.stream.Stream;

@@ -1,9 +1,9 @@
 package boilwright.commandline;
 
-import boilwright.answers.Model;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import boilwright.answers.Model;
 import boilwright.numerics.CancelToken;
 import boilwright.rig.file.RigReader;
 import java.io.ByteArrayInputStream;

@@ -1,8 +1,8 @@
 package boilwright.commandline;
 
-import boilwright.answers.Model;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import boilwright.answers.Model;
 import boilwright.numerics.CancelToken;
 import boilwright.rig.file.RigReader;
 import boilwright.thermal.Fault;

@@ -1,9 +1,9 @@
 package boilwright.commandline;
 
-import boilwright.answers.Model;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import boilwright.answers.Margin;
+import boilwright.answers.Model;
 import boilwright.numerics.CancelToken;
 import java.nio.file.Files;
 import java.nio.file.Path;

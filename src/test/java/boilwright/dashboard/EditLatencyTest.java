@@ -1,10 +1,10 @@
 package boilwright.dashboard;
 
-import boilwright.answers.Model;
 import static org.assertj.core.api.Assertions.assertThat;
 
-import boilwright.rig.file.RigFields;
+import boilwright.answers.Model;
 import boilwright.dashboard.work.RigAnswer;
+import boilwright.rig.file.RigFields;
 import boilwright.rig.file.RigReader;
 import java.io.IOException;
 import java.nio.file.Files;

@@ -1,9 +1,9 @@
 package boilwright.dashboard;
 
-import boilwright.answers.Stored;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import boilwright.answers.Model;
+import boilwright.answers.Stored;
 import boilwright.dashboard.session.StateFolder;
 import boilwright.dashboard.work.RigAnswer;
 import boilwright.fluid.FluidLibrary;

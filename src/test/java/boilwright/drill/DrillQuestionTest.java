@@ -1,13 +1,11 @@
 package boilwright.drill;
 
-import boilwright.answers.Stored;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import boilwright.answers.CheckAnswer;
+import boilwright.answers.Stored;
 import boilwright.drill.Interlock.Standing;
-import boilwright.numerics.CancelToken;
-import boilwright.numerics.ProgressSink;
 import boilwright.rig.Foreline;
 import boilwright.rig.HeatSource;
 import boilwright.rig.Protection;

@@ -1,6 +1,5 @@
 package boilwright.estimate;
 
-import boilwright.rig.file.RigFields;
 import static boilwright.estimate.Measured.demo;
 import static boilwright.estimate.Measured.estimate;
 import static boilwright.estimate.Measured.gaps;
@@ -21,6 +20,7 @@ import boilwright.rig.RigPaths;
 import boilwright.rig.SourceKind;
 import boilwright.rig.Supply;
 import boilwright.rig.file.RigEdit;
+import boilwright.rig.file.RigFields;
 import boilwright.thermal.SteadySolver;
 import java.util.List;
 import java.util.Map;

@@ -1,17 +1,14 @@
 package boilwright.invariants;
 
-import boilwright.answers.Stored;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import boilwright.answers.Stored;
 import boilwright.drill.DrillAnswer;
 import boilwright.drill.DrillQuestion;
 import boilwright.drill.DrillSet;
 import boilwright.drill.Interlock;
-import boilwright.numerics.CancelToken;
-import boilwright.numerics.ProgressSink;
 import boilwright.rig.Protection.TripKind;
 import boilwright.rig.Rig;
-import boilwright.sequence.PlanCases;
 import boilwright.thermal.DrillLimit;
 import boilwright.thermal.DrillRun;
 import boilwright.thermal.Fault;

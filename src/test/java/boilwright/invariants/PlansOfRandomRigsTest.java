@@ -1,20 +1,18 @@
 package boilwright.invariants;
 
-import boilwright.sequence.PlanRulesQuestion;
-import boilwright.answers.CooldownQuestion;
-import boilwright.answers.WarmupQuestion;
-import boilwright.answers.Stored;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import boilwright.answers.CheckAnswer;
+import boilwright.answers.CooldownQuestion;
+import boilwright.answers.Stored;
 import boilwright.answers.VacuumQuestion;
+import boilwright.answers.WarmupQuestion;
 import boilwright.errors.ComputationException;
 import boilwright.errors.MessageKey;
 import boilwright.fluid.FluidLibrary;
 import boilwright.fluid.WorkingFluid;
 import boilwright.gasflow.Gas;
 import boilwright.numerics.CancelToken;
-import boilwright.numerics.ProgressSink;
 import boilwright.rig.HeatSource;
 import boilwright.rig.Rig;
 import boilwright.rig.Schedule;
@@ -24,6 +22,7 @@ import boilwright.sequence.Plan;
 import boilwright.sequence.PlanAnswer;
 import boilwright.sequence.PlanCases;
 import boilwright.sequence.PlanQuestion;
+import boilwright.sequence.PlanRulesQuestion;
 import boilwright.sequence.PlanStep;
 import boilwright.sequence.Variant;
 import boilwright.thermal.RunResult;

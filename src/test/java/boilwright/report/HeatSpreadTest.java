@@ -1,16 +1,13 @@
 package boilwright.report;
 
-import boilwright.answers.Stored;
 import static org.assertj.core.api.Assertions.assertThat;
 
-import boilwright.fluid.FluidLibrary;
-import boilwright.numerics.CancelToken;
-import boilwright.numerics.ProgressSink;
+import boilwright.answers.Stored;
 import boilwright.rig.Rig;
 import boilwright.rig.file.RigReader;
 import boilwright.spread.Bands;
-import boilwright.spread.SpreadQuestion;
 import boilwright.spread.SpreadPlan;
+import boilwright.spread.SpreadQuestion;
 import boilwright.spread.SpreadScope;
 import java.util.Map;
 import java.util.Set;

@@ -1,10 +1,10 @@
 package boilwright.report;
 
-import boilwright.fluid.FluidLibrary;
 import boilwright.answers.Asked;
 import boilwright.answers.CheckAnswer;
 import boilwright.answers.Margin;
 import boilwright.answers.RunAnswer;
+import boilwright.fluid.FluidLibrary;
 import boilwright.rig.Body;
 import boilwright.rig.Boiler;
 import boilwright.rig.Column;
@@ -13,7 +13,6 @@ import boilwright.rig.Foreline;
 import boilwright.rig.HeatSource;
 import boilwright.rig.Limits;
 import boilwright.rig.Material;
-import boilwright.rig.ParameterValues;
 import boilwright.rig.Rig;
 import boilwright.rig.Room;
 import boilwright.rig.Schedule;

@@ -1,18 +1,13 @@
 package boilwright.sequence;
 
-import boilwright.answers.Stored;
 import boilwright.answers.CheckAnswer;
-import boilwright.fluid.FluidLibrary;
+import boilwright.answers.Stored;
 import boilwright.fluid.WorkingFluid;
-import boilwright.numerics.CancelToken;
-import boilwright.numerics.ProgressSink;
 import boilwright.rig.Rig;
 import boilwright.rig.file.RigReader;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
-import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Predicate;
 import java.util.function.UnaryOperator;
 

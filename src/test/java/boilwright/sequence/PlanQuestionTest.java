@@ -1,15 +1,14 @@
 package boilwright.sequence;
 
-import boilwright.answers.Asked;
-import boilwright.answers.Model;
-import boilwright.answers.Stored;
 import static boilwright.sequence.PlanCases.demo;
 import static boilwright.sequence.PlanCases.plan;
 import static boilwright.sequence.PlanCases.step;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import boilwright.answers.CheckAnswer;
+import boilwright.answers.Asked;
+import boilwright.answers.Model;
+import boilwright.answers.Stored;
 import boilwright.fluid.WorkingFluid;
 import boilwright.numerics.CancelToken;
 import boilwright.numerics.ProgressSink;

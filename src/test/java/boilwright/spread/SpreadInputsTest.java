@@ -1,6 +1,5 @@
 package boilwright.spread;
 
-import boilwright.rig.file.RigFields;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
@@ -10,7 +9,7 @@ import boilwright.errors.MessageKey;
 import boilwright.fluid.FluidLibrary;
 import boilwright.rig.Parameter;
 import boilwright.rig.Rig;
-import boilwright.rig.file.RigEdit;
+import boilwright.rig.file.RigFields;
 import boilwright.rig.file.RigReader;
 import java.util.Arrays;
 import java.util.List;

@@ -1,15 +1,15 @@
 package boilwright.spread;
 
-import boilwright.answers.Trial;
-import boilwright.answers.WarmupQuestion;
-import boilwright.answers.Model;
-import boilwright.answers.Stored;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import boilwright.answers.CheckAnswer;
 import boilwright.answers.Margin;
+import boilwright.answers.Model;
 import boilwright.answers.RunAnswer;
+import boilwright.answers.Stored;
+import boilwright.answers.Trial;
+import boilwright.answers.WarmupQuestion;
 import boilwright.errors.CancelledException;
 import boilwright.fluid.FluidLibrary;
 import boilwright.fluid.WorkingFluid;

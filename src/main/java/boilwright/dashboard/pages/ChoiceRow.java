@@ -1,7 +1,6 @@
 package boilwright.dashboard.pages;
 
 import boilwright.dashboard.session.FieldDefaults;
-import boilwright.rig.file.RigFields;
 import boilwright.dashboard.session.SourceDefaults;
 import boilwright.dashboard.session.SupplyDefaults;
 import boilwright.dashboard.text.WindowText;
@@ -10,6 +9,7 @@ import boilwright.rig.HeatSource;
 import boilwright.rig.Rig;
 import boilwright.rig.SourceKind;
 import boilwright.rig.SupplyKind;
+import boilwright.rig.file.RigFields;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Set;

@@ -1,15 +1,15 @@
 package boilwright.dashboard.pages;
 
-import java.util.Set;
-import java.util.List;
-import boilwright.rig.file.RigEdit;
 import boilwright.answers.Model;
 import boilwright.dashboard.session.FluidShelf;
-import boilwright.rig.file.RigFields;
 import boilwright.dashboard.session.RigSession;
 import boilwright.dashboard.text.FormWords;
 import boilwright.dashboard.work.Answering;
 import boilwright.fluid.FluidLibrary;
+import boilwright.rig.file.RigEdit;
+import boilwright.rig.file.RigFields;
+import java.util.List;
+import java.util.Set;
 import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 

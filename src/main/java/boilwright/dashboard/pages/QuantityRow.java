@@ -1,20 +1,15 @@
 package boilwright.dashboard.pages;
 
-import java.util.List;
-import java.util.Optional;
-import boilwright.rig.file.RigEdit;
-import boilwright.rig.file.RigFields;
-import boilwright.dashboard.text.FormWords;
 import boilwright.dashboard.text.WindowText;
-import boilwright.errors.InputRefusedException;
 import boilwright.errors.Message;
 import boilwright.errors.MessageKey;
-import boilwright.rig.file.TypedFields;
-import boilwright.units.QuantityReader;
+import boilwright.rig.file.RigEdit;
+import boilwright.rig.file.RigFields;
 import boilwright.units.QuantityWriter;
-import boilwright.units.Reading;
 import boilwright.units.UnitSpelling;
 import boilwright.units.UnitTable;
+import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import javafx.scene.control.Button;

@@ -1,9 +1,9 @@
 package boilwright.dashboard.session;
 
-import boilwright.rig.file.RigFields;
 import boilwright.rig.Field;
 import boilwright.rig.FieldCatalogue;
 import boilwright.rig.GasSide;
+import boilwright.rig.file.RigFields;
 import boilwright.units.Dimension;
 import boilwright.units.UnitSpelling;
 import boilwright.units.UnitTable;

@@ -13,7 +13,6 @@ import boilwright.dashboard.work.BackgroundWork.Urgency;
 import boilwright.rise.RiseAnswer;
 import boilwright.rise.RiseFile;
 import boilwright.rise.RiseRecord;
-import boilwright.rise.RiseTest;
 import boilwright.rise.RiseVolume;
 import boilwright.units.Dimension;
 import boilwright.units.QuantityWriter;

@@ -1,7 +1,5 @@
 package boilwright.rig.file;
 
-import java.util.stream.Collectors;
-import java.util.Optional;
 import boilwright.errors.InputRefusedException;
 import boilwright.errors.Message;
 import boilwright.errors.MessageKey;
@@ -14,7 +12,9 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 
 /** What was found while one file was read: every fault with its line, and what stood at each path. */
 final class Findings {

@@ -1,16 +1,11 @@
 package boilwright.rig.file;
 
-import tools.jackson.databind.node.JsonNodeFactory;
-import boilwright.units.Dimension;
 import boilwright.rig.Field;
 import boilwright.rig.FieldCatalogue;
 import boilwright.rig.Rig;
+import boilwright.units.Dimension;
 import boilwright.units.QuantityReader;
-import boilwright.units.QuantityWriter;
 import boilwright.units.Reading;
-import boilwright.units.UnitSpelling;
-import boilwright.units.UnitTable;
-import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
@@ -20,11 +15,11 @@ import java.util.OptionalInt;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Function;
-import java.util.stream.Collectors;
 import tools.jackson.core.JsonPointer;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 import tools.jackson.databind.node.ArrayNode;
+import tools.jackson.databind.node.JsonNodeFactory;
 import tools.jackson.databind.node.ObjectNode;
 
 /**

@@ -1,17 +1,15 @@
 package boilwright.dashboard.drawing;
 
-import boilwright.answers.Stored;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import boilwright.answers.Margin;
+import boilwright.answers.Stored;
 import boilwright.dashboard.model.JetState;
 import boilwright.dashboard.model.MomentState;
 import boilwright.dashboard.model.RunTimeline;
 import boilwright.dashboard.model.Timelines;
 import boilwright.fluid.FluidLibrary;
-import boilwright.numerics.CancelToken;
-import boilwright.numerics.ProgressSink;
 import boilwright.rig.Rig;
 import boilwright.rig.file.RigReader;
 import java.util.ArrayList;

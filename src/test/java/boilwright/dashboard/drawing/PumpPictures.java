@@ -1,18 +1,16 @@
 package boilwright.dashboard.drawing;
 
-import boilwright.answers.CooldownQuestion;
-import boilwright.answers.Stored;
 import atlantafx.base.theme.PrimerDark;
 import atlantafx.base.theme.PrimerLight;
 import boilwright.answers.CheckAnswer;
+import boilwright.answers.CooldownQuestion;
 import boilwright.answers.RunAnswer;
+import boilwright.answers.Stored;
 import boilwright.dashboard.band.TimeBand;
 import boilwright.dashboard.model.RunPhase;
 import boilwright.dashboard.model.RunTimeline;
 import boilwright.fluid.FluidLibrary;
 import boilwright.fluid.WorkingFluid;
-import boilwright.numerics.CancelToken;
-import boilwright.numerics.ProgressSink;
 import boilwright.rig.Rig;
 import boilwright.rig.file.RigReader;
 import java.awt.image.BufferedImage;

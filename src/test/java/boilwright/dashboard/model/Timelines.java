@@ -1,13 +1,9 @@
 package boilwright.dashboard.model;
 
-import boilwright.answers.CooldownQuestion;
-import boilwright.answers.Stored;
 import boilwright.answers.CheckAnswer;
+import boilwright.answers.CooldownQuestion;
 import boilwright.answers.RunAnswer;
-import boilwright.fluid.FluidLibrary;
-import boilwright.fluid.WorkingFluid;
-import boilwright.numerics.CancelToken;
-import boilwright.numerics.ProgressSink;
+import boilwright.answers.Stored;
 import boilwright.rig.Rig;
 import boilwright.rig.file.RigReader;
 import java.util.Map;

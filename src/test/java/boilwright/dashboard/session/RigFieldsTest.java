@@ -1,6 +1,5 @@
 package boilwright.dashboard.session;
 
-import boilwright.rig.file.RigFields;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
@@ -12,6 +11,7 @@ import boilwright.rig.FieldCatalogue;
 import boilwright.rig.Rig;
 import boilwright.rig.SourceKind;
 import boilwright.rig.Supply;
+import boilwright.rig.file.RigFields;
 import boilwright.rig.file.RigReader;
 import boilwright.rig.file.RigWriter;
 import java.util.List;

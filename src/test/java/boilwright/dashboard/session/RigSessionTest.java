@@ -1,6 +1,5 @@
 package boilwright.dashboard.session;
 
-import boilwright.rig.file.RigFields;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import boilwright.dashboard.session.RigFiles.Stored;
@@ -8,6 +7,7 @@ import boilwright.errors.Message;
 import boilwright.errors.MessageKey;
 import boilwright.fluid.FluidLibrary;
 import boilwright.rig.Rig;
+import boilwright.rig.file.RigFields;
 import boilwright.rig.file.RigReader;
 import boilwright.rig.file.RigWriter;
 import java.nio.file.Path;

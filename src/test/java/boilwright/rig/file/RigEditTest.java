@@ -1,6 +1,5 @@
 package boilwright.rig.file;
 
-import java.util.List;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
@@ -9,7 +8,7 @@ import boilwright.rig.Field;
 import boilwright.rig.FieldCatalogue;
 import boilwright.rig.Rig;
 import boilwright.rig.RigPaths;
-import java.util.Map;
+import java.util.List;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
