@@ -88,7 +88,10 @@ public final class AnswersOfRigs {
                 continue;
             }
             try (Stream<Path> files = Files.list(Path.of(argument))) {
-                files.map(Path::toString).filter(f -> f.endsWith(".json")).sorted().forEach(rigs::add);
+                files.map(Path::toString)
+                        .filter(f -> f.endsWith(".json"))
+                        .sorted()
+                        .forEach(rigs::add);
             }
         }
         return rigs;

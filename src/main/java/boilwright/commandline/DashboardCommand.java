@@ -98,14 +98,7 @@ final class DashboardCommand implements Callable<Integer> {
         RigChoice choice = new RigChoice(rigName);
         Rig rig = choice.read(library, accepted);
         return new Opening(
-                rig,
-                set.applied(rig, library, accepted),
-                choice.file(),
-                library,
-                first,
-                wanted[0],
-                wanted[1],
-                look);
+                rig, set.applied(rig, library, accepted), choice.file(), library, first, wanted[0], wanted[1], look);
     }
 
     private int[] size() {

@@ -75,7 +75,8 @@ final class FluidsCommand implements Callable<Integer> {
             return ExitCode.HOLDS;
         }
         if (!accepted.isEmpty() || set.isGiven()) {
-            throw new InputRefusedException(Message.of(MessageKey.CHOICE_ACCEPT_ALONE, accepted.isEmpty() ? "--set" : "--accept"));
+            throw new InputRefusedException(
+                    Message.of(MessageKey.CHOICE_ACCEPT_ALONE, accepted.isEmpty() ? "--set" : "--accept"));
         }
         String answer;
         if (json) {

@@ -14,8 +14,9 @@ final class SetOption {
     @Option(
             names = NAME,
             paramLabel = "PATH=VALUE",
-            description = "Give a field of the rig another value than its file, such as \"heatSource.ratedPower=750 W\""
-                    + " or \"stages[0].throatGap=0.8 mm\"; repeat it for several fields. Checked like the file, which stays as it is.")
+            description =
+                    "Give a field of the rig another value than its file, such as \"heatSource.ratedPower=750 W\""
+                            + " or \"stages[0].throatGap=0.8 mm\"; repeat it for several fields. Checked like the file, which stays as it is.")
     private List<String> edits = List.of();
 
     /**

@@ -39,8 +39,8 @@ public final class NewRigText {
         page.heading("Guessed, not measured");
         byBasis(estimate).forEach((basis, fields) -> {
             page.paragraph("  ", 2, basis);
-            fields.forEach(path ->
-                    page.line("      " + path + " = " + RigFields.of(rig).shown(path).orElse("")));
+            fields.forEach(path -> page.line(
+                    "      " + path + " = " + RigFields.of(rig).shown(path).orElse("")));
         });
         page.heading("Which guess matters most");
         if (ranking.isPresent()) {

@@ -85,8 +85,7 @@ final class CurveSearch {
         for (int i = 0; i < GRID; i++) {
             double tau = Math.log(shortestS) + Math.log(longestS / shortestS) * i / (GRID - 1);
             LeastSquaresFit.of(curve.holding(index, tau), points, HeldCurve.without(flat, index))
-                    .map(fit -> new Held(
-                            HeldCurve.with(fit.parameters(), index, tau), fit.residualSquares()))
+                    .map(fit -> new Held(HeldCurve.with(fit.parameters(), index, tau), fit.residualSquares()))
                     .ifPresent(grid::add);
         }
         if (grid.isEmpty()) {

@@ -90,8 +90,7 @@ public final class RiseTest {
     }
 
     /** All gas together at the first reading; a curve on which gas is taken away has no such rate. */
-    private Optional<Rate> initial(
-            RiseCurve curve, Optional<Rate> leak, Optional<SurfaceGas> gas) {
+    private Optional<Rate> initial(RiseCurve curve, Optional<Rate> leak, Optional<SurfaceGas> gas) {
         if (curve == RiseCurve.LEVEL || !fits.isPossible(curve)) {
             return Optional.empty();
         }

@@ -29,11 +29,7 @@ final class RiseWords {
     }
 
     /** The one sentence. */
-    String sentence(
-            Finding finding,
-            Optional<Rate> leak,
-            Optional<SurfaceGas> gas,
-            Optional<Rate> initial) {
+    String sentence(Finding finding, Optional<Rate> leak, Optional<SurfaceGas> gas, Optional<Rate> initial) {
         String straight = leak.map(RiseWords::rate).orElse("");
         String bent = gas.map(g -> rate(g.initialRate())).orElse("");
         String fading = gas.map(g -> time(g.timeConstantS())).orElse("");

@@ -81,12 +81,10 @@ final class SpreadInputs {
                 values = values.with(part.parameter().get(), value);
             }
             for (GuessRange field : part.fields()) {
-                edits.add(RigEdit.of(
-                        field.path(), part.at(point[i], field.low(), field.value(), field.high())));
+                edits.add(RigEdit.of(field.path(), part.at(point[i], field.low(), field.value(), field.high())));
             }
         }
-        Rig drawn =
-                edits.isEmpty() ? rig : RigFields.of(rig).with(edits).rig(List.of(rig.fluidId()));
+        Rig drawn = edits.isEmpty() ? rig : RigFields.of(rig).with(edits).rig(List.of(rig.fluidId()));
         return new Drawn(drawn, values);
     }
 
@@ -181,7 +179,9 @@ final class SpreadInputs {
         if (Parameter.find(id).isPresent()) {
             return FieldCatalogue.find("parameters." + id);
         }
-        return paths.contains(id) && RigFields.of(rig).quantity(id).isPresent() ? FieldCatalogue.find(id) : Optional.empty();
+        return paths.contains(id) && RigFields.of(rig).quantity(id).isPresent()
+                ? FieldCatalogue.find(id)
+                : Optional.empty();
     }
 
     private static String shown(String text) {

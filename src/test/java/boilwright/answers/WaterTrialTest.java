@@ -30,16 +30,14 @@ class WaterTrialTest {
     }
 
     private static WaterTrial trial(Rig rig, double k, double litresPerMin) {
-        return WaterTrial.of(
-                Stored.asked(rig), k, OptionalDouble.of(litresPerMin * LITRE_PER_MIN), new CancelToken());
+        return WaterTrial.of(Stored.asked(rig), k, OptionalDouble.of(litresPerMin * LITRE_PER_MIN), new CancelToken());
     }
 
     @ParameterizedTest
     @MethodSource("demos")
     void aRigAsItIsAgreesWithItsCheck(String demo) {
         Rig rig = RigReader.readDemo(demo, FLUIDS.workingFluids(), Set.of());
-        CheckAnswer check =
-                Stored.check(rig);
+        CheckAnswer check = Stored.check(rig);
         WaterTrial trial = WaterTrial.of(Stored.asked(rig), new CancelToken());
         assertThat(trial.waterOutK().orElseThrow())
                 .isCloseTo(check.steady().waterOutK().orElseThrow(), within(1e-9));

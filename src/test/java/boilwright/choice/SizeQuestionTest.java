@@ -63,9 +63,12 @@ class SizeQuestionTest {
     void atTheLeastPowerForTheUsualMarginTheCheckHasThatMargin(Rig rig) {
         SizeAnswer answer = ChoiceCases.size(rig, SizeQuestion.USUAL_MARGIN);
         double power = least(answer, "rated-power").value().orElseThrow();
-        assertThat(ChoiceCases.heatRatio(ChoiceCases.check(withPower(rig, power)))).isCloseTo(1.25, within(0.005));
-        assertThat(ChoiceCases.governingFraction(ChoiceCases.check(withPower(rig, power)))).isGreaterThan(1);
-        assertThat(ChoiceCases.heatRatio(ChoiceCases.check(withPower(rig, 0.97 * power)))).isLessThan(1.245);
+        assertThat(ChoiceCases.heatRatio(ChoiceCases.check(withPower(rig, power))))
+                .isCloseTo(1.25, within(0.005));
+        assertThat(ChoiceCases.governingFraction(ChoiceCases.check(withPower(rig, power))))
+                .isGreaterThan(1);
+        assertThat(ChoiceCases.heatRatio(ChoiceCases.check(withPower(rig, 0.97 * power))))
+                .isLessThan(1.245);
     }
 
     @ParameterizedTest
@@ -76,8 +79,8 @@ class SizeQuestionTest {
             SizeAnswer answer = ChoiceCases.size(rig, margin);
             for (Least least : answer.least()) {
                 least.value()
-                        .ifPresent(value -> assertThat(
-                                        ChoiceCases.heatRatio(ChoiceCases.check(LeastSearch.with(rig, least.figure(), value))))
+                        .ifPresent(value -> assertThat(ChoiceCases.heatRatio(
+                                        ChoiceCases.check(LeastSearch.with(rig, least.figure(), value))))
                                 .as(demo + " " + least.figure())
                                 .isCloseTo(margin, within(0.005)));
             }
@@ -131,7 +134,8 @@ class SizeQuestionTest {
         assertThat(ChoiceCases.margin(below, window.limitId()).status()).isNotEqualTo(Margin.Status.FAILS);
         assertThat(ChoiceCases.margin(above, window.limitId()).status()).isEqualTo(Margin.Status.FAILS);
         double low = window.lowW().orElseThrow();
-        assertThat(ChoiceCases.heatRatio(ChoiceCases.check(withPower(rig, low / 0.65)))).isCloseTo(1, within(0.005));
+        assertThat(ChoiceCases.heatRatio(ChoiceCases.check(withPower(rig, low / 0.65))))
+                .isCloseTo(1, within(0.005));
     }
 
     /** Fluid limits below what full jets need leave nothing to set, and the limit is named. */

@@ -133,8 +133,7 @@ class BoilwrightTest {
                 folder,
                 false,
                 new CancelToken());
-        assertThat(Boilwright.run(
-                        terminal, StoredModel.with(Margin.Status.HOLDS), new RecordedWindow(), "check", DEMO))
+        assertThat(Boilwright.run(terminal, StoredModel.with(Margin.Status.HOLDS), new RecordedWindow(), "check", DEMO))
                 .isEqualTo(4);
     }
 

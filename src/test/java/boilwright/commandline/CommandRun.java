@@ -19,8 +19,7 @@ record CommandRun(int code, String out, String err) {
         return of(folder, model, new RecordedWindow(), cancel, arguments);
     }
 
-    static CommandRun of(
-            Path folder, Model model, WindowSource window, CancelToken cancel, String... arguments) {
+    static CommandRun of(Path folder, Model model, WindowSource window, CancelToken cancel, String... arguments) {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         ByteArrayOutputStream err = new ByteArrayOutputStream();
         Terminal terminal = new Terminal(

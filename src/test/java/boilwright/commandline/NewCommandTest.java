@@ -102,8 +102,7 @@ class NewCommandTest {
 
     @Test
     void theBodyMayBeMeasuredOutside() {
-        assertThat(run(Model.COMPUTING, "--bore=", "--body-diameter=79.4 mm")
-                        .code())
+        assertThat(run(Model.COMPUTING, "--bore=", "--body-diameter=79.4 mm").code())
                 .isZero();
         assertThat(written().body().innerDiameterM()).isEqualTo(0.075);
     }
@@ -175,8 +174,8 @@ class NewCommandTest {
 
     @Test
     void endsWithThreeWhenTheModelFindsNoThroats() throws IOException {
-        CommandRun run = run(
-                StoredModel.failing(new ComputationException(Message.of(MessageKey.JET_MODES_NOT_SETTLED, "20"))));
+        CommandRun run =
+                run(StoredModel.failing(new ComputationException(Message.of(MessageKey.JET_MODES_NOT_SETTLED, "20"))));
         assertThat(run.code()).isEqualTo(3);
         assertThat(left()).isEmpty();
     }

@@ -216,13 +216,18 @@ class SetOptionTest {
 
     @Test
     void aRigThatContradictsItselfNamesTheEditsThatLedThere() {
-        assertThat(refused("check", DEMO, "--set", "stages[0].height=" + 1e3 * CLUB.stages().get(1).heightM() + " mm"))
+        assertThat(refused(
+                        "check",
+                        DEMO,
+                        "--set",
+                        "stages[0].height=" + 1e3 * CLUB.stages().get(1).heightM() + " mm"))
                 .contains("--set stages[0].height: stages[");
     }
 
     @Test
     void allFaultsAreToldTogether() {
-        assertThat(refused("check", DEMO, "--set", "charge=90 m", "--set", "boiler.emissivity=7").lines())
+        assertThat(refused("check", DEMO, "--set", "charge=90 m", "--set", "boiler.emissivity=7")
+                        .lines())
                 .hasSize(2);
     }
 

@@ -174,15 +174,14 @@ class SpreadCommandTest {
     @ParameterizedTest
     @ValueSource(strings = {"check", "warmup"})
     void bandsStandBesideTheValuesOfAnAnswer(String command) {
-        CommandRun text =
-                CommandRun.of(folder, Model.COMPUTING, new CancelToken(), command, DEMO, "--spread", "20");
+        CommandRun text = CommandRun.of(folder, Model.COMPUTING, new CancelToken(), command, DEMO, "--spread", "20");
         assertThat(text.code()).as(text.err()).isZero();
         assertThat(text.out()).contains("Spread: ", "10 to 90 % of 20 samples", "fails in");
         assertThat(text.out().lines().filter(l -> l.contains("jet lights: ")))
                 .isNotEmpty()
                 .allMatch(l -> l.contains(" to ") && l.contains("("));
-        JsonNode json = json(CommandRun.of(
-                folder, Model.COMPUTING, new CancelToken(), command, DEMO, "--spread", "20", "--json"));
+        JsonNode json = json(
+                CommandRun.of(folder, Model.COMPUTING, new CancelToken(), command, DEMO, "--spread", "20", "--json"));
         assertThat(json.get("spreadSamples").intValue()).isEqualTo(20);
         assertThat(json.get("margins")).allMatch(m -> m.has("valueLow") && m.has("chanceOfFailing"));
         assertThat(Stream.of(json.get("events")).flatMap(e -> e.valueStream())).allMatch(e -> e.has("timeSLow"));

@@ -36,8 +36,8 @@ class DrillQuestionTest {
     private static final Rig LAB = PlanCases.demo("teaching-lab");
 
     private static DrillSet answer(Rig rig, Fault... faults) {
-        return Stored.answer(new DrillQuestion(
-                Stored.asked(rig), List.of(faults), OptionalDouble.empty(), DrillQuestion.LATE_S));
+        return Stored.answer(
+                new DrillQuestion(Stored.asked(rig), List.of(faults), OptionalDouble.empty(), DrillQuestion.LATE_S));
     }
 
     private static DrillAnswer play(Rig rig, Fault fault) {

@@ -208,8 +208,9 @@ class RigEstimatorTest {
     @Test
     void aPumpThatIsSaidToWorkMovesTheContactWhenThroatsAloneDoNotExplainIt() {
         RigEstimate estimate = estimate(outside(demo("teaching-lab"), Known.NOTHING.withWorksAt(300)));
-        double contact =
-                RigFields.of(estimate.rig()).quantity("heatSource.contactConductance").orElseThrow();
+        double contact = RigFields.of(estimate.rig())
+                .quantity("heatSource.contactConductance")
+                .orElseThrow();
         assertThat(contact).isGreaterThan(40).isLessThanOrEqualTo(60);
         assertThat(estimate.notes().get(0)).contains("a contact of").contains("300 W");
     }

@@ -134,7 +134,8 @@ class PlansOfRandomRigsTest {
             if (variant == Variant.NORMAL) {
                 assertValve(check, answer.plan().get());
             }
-            assertThat(Stored.answer(new PlanRulesQuestion(Stored.asked(rig), answer.plan().get()))
+            assertThat(Stored.answer(new PlanRulesQuestion(
+                                    Stored.asked(rig), answer.plan().get()))
                             .safe())
                     .isTrue();
         }

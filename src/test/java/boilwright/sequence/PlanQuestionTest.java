@@ -159,8 +159,8 @@ class PlanQuestionTest {
         Rig rig = TestRigs.metal150(2200);
         WorkingFluid fluid = withoutAirLimit(PlanCases.fluid(rig));
         Asked asked = Asked.of(rig, fluid, "");
-        PlanAnswer answer = Model.COMPUTING.answer(
-                new PlanQuestion(asked, Variant.NORMAL), new CancelToken(), ProgressSink.NONE);
+        PlanAnswer answer =
+                Model.COMPUTING.answer(new PlanQuestion(asked, Variant.NORMAL), new CancelToken(), ProgressSink.NONE);
         assertThat(answer.safe()).as(answer.verdict()).isTrue();
         assertThat(answer.unproven()).anyMatch(s -> s.contains("no safe temperature"));
         assertThat(answer.plan().orElseThrow().steps())
@@ -174,8 +174,8 @@ class PlanQuestionTest {
                         new PlanStep(Action.CLOSE_VALVE, new Moment(Clock.FROM_HOT, 0)),
                         new PlanStep(Action.HEAT_OFF, new Moment(Clock.FROM_HOT, 0)),
                         new PlanStep(Action.LET_AIR_IN, new Moment(Clock.FROM_HOT, 48 * 3600))));
-        PlanAnswer held = Model.COMPUTING.answer(
-                new PlanRulesQuestion(asked, air), new CancelToken(), ProgressSink.NONE);
+        PlanAnswer held =
+                Model.COMPUTING.answer(new PlanRulesQuestion(asked, air), new CancelToken(), ProgressSink.NONE);
         assertThat(PlanCases.breach(held, Rule.AIR_ON_COLD_OIL).limit()).contains("25.0 degC");
     }
 

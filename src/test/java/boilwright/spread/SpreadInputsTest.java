@@ -94,7 +94,8 @@ class SpreadInputsTest {
             assertThat(RigFields.of(widest).quantity(path).getAsDouble())
                     .isCloseTo(2 * RigFields.of(RIG).quantity(path).getAsDouble(), within(1e-12));
         }
-        assertThat(RigFields.of(widest).quantity("stages[2].throatGap")).isEqualTo(RigFields.of(RIG).quantity("stages[2].throatGap"));
+        assertThat(RigFields.of(widest).quantity("stages[2].throatGap"))
+                .isEqualTo(RigFields.of(RIG).quantity("stages[2].throatGap"));
     }
 
     @Test

@@ -41,7 +41,8 @@ class SpreadTest {
     }
 
     private static SpreadAnswer run(Rig rig, SpreadPlan plan) {
-        return Model.COMPUTING.answer(new SpreadQuestion(Stored.asked(rig), plan), new CancelToken(), ProgressSink.NONE);
+        return Model.COMPUTING.answer(
+                new SpreadQuestion(Stored.asked(rig), plan), new CancelToken(), ProgressSink.NONE);
     }
 
     private static SpreadPlan plan(int runs, int threads, SpreadScope scope, SpreadRange... ranges) {
@@ -104,8 +105,7 @@ class SpreadTest {
     @Test
     void theRigAsItStandsIsTheOneThatACheckFinds() {
         Rig rig = demo("teaching-lab");
-        CheckAnswer check =
-                Stored.check(rig);
+        CheckAnswer check = Stored.check(rig);
         SpreadAnswer answer = run(rig, plan(20, 2, SpreadScope.CHECK));
         assertThat(answer.margins().stream()
                         .map(m -> m.nominal().orElseThrow())
@@ -121,8 +121,7 @@ class SpreadTest {
     @Test
     void alongAWarmUpTheMarginsAreThoseOfTheWarmUp() {
         Rig rig = demo("teaching-lab");
-        RunAnswer warmup =
-                Stored.answer(new WarmupQuestion(Stored.asked(rig)));
+        RunAnswer warmup = Stored.answer(new WarmupQuestion(Stored.asked(rig)));
         SpreadAnswer answer = run(rig, plan(20, 2, SpreadScope.WARMUP));
         assertThat(answer.margins().stream().map(m -> m.nominal().orElseThrow()))
                 .containsExactlyElementsOf(warmup.margins());

@@ -45,8 +45,7 @@ public record PageContext(RigSession session, Answering answering, FluidShelf sh
      * @return false when the change was refused; {@link #refusal} then has the words
      */
     public boolean change(String name, List<RigEdit> edits, Set<String> accepted) {
-        return session.edit(
-                name, rig -> RigFields.of(rig).with(edits).rig(fluids().workingFluids(), "", accepted));
+        return session.edit(name, rig -> RigFields.of(rig).with(edits).rig(fluids().workingFluids(), "", accepted));
     }
 
     /** Why the last change was refused, in words for a form. */

@@ -31,7 +31,6 @@ final class QuantityRow extends FieldRow {
     /** What is being handed to the rig just now. */
     private Optional<String> typed = Optional.empty();
 
-
     QuantityRow(PageContext context, String path) {
         super(context, path);
         input.setOnAction(event -> take(Set.of()));

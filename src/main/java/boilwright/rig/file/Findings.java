@@ -25,6 +25,7 @@ final class Findings {
     private final boolean withLines;
     /** Paths of the fields that were edited; all others stood in the rig before and are meant as they are. Empty: no edits. */
     private final Optional<List<String>> edited;
+
     private final List<Fault> faults = new ArrayList<>();
     private final Map<String, Json> seen = new HashMap<>();
 
@@ -112,7 +113,9 @@ final class Findings {
         List<String> own =
                 fields.stream().filter(field -> isWithin(path, field)).toList();
         return (own.isEmpty() ? fields : own)
-                .stream().map(field -> (file + " " + Shown.plain(field)).strip()).collect(Collectors.joining(", "));
+                .stream()
+                        .map(field -> (file + " " + Shown.plain(field)).strip())
+                        .collect(Collectors.joining(", "));
     }
 
     private static boolean isWithin(String path, String field) {

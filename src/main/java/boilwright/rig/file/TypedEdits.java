@@ -58,8 +58,8 @@ public final class TypedEdits {
     }
 
     private static RigEdit edit(String path, String value) {
-        boolean list = !path.endsWith("]")
-                && FieldCatalogue.find(path).orElseThrow().kind() == Field.Kind.TEXT_LIST;
+        boolean list =
+                !path.endsWith("]") && FieldCatalogue.find(path).orElseThrow().kind() == Field.Kind.TEXT_LIST;
         if (!list) {
             return RigEdit.of(path, value);
         }
@@ -85,8 +85,7 @@ public final class TypedEdits {
         }
         String first = values.putIfAbsent(path, value);
         if (first != null) {
-            faults.add(Message.of(
-                    MessageKey.RIG_EDIT_DOUBLED, place(path), Shown.quoted(first), Shown.quoted(value)));
+            faults.add(Message.of(MessageKey.RIG_EDIT_DOUBLED, place(path), Shown.quoted(first), Shown.quoted(value)));
         }
     }
 
@@ -133,8 +132,8 @@ public final class TypedEdits {
         return NearestSpelling.of(name, names)
                 .map(near -> Message.of(
                         MessageKey.RIG_FIELD_UNKNOWN_NEAR, place(path), Shown.plain(here), Shown.list(names), near))
-                .orElseGet(() -> Message.of(
-                        MessageKey.RIG_FIELD_UNKNOWN, place(path), Shown.plain(here), Shown.list(names)));
+                .orElseGet(() ->
+                        Message.of(MessageKey.RIG_FIELD_UNKNOWN, place(path), Shown.plain(here), Shown.list(names)));
     }
 
     private Message entries(String path, String here, boolean list) {

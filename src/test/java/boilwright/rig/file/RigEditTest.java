@@ -58,7 +58,8 @@ class RigEditTest {
     @Test
     void aFieldThatWasLeftOutIsAdded() {
         Rig changed = RigEdit.of("heatSource.contactConductance", 55).applied(PLATE);
-        assertThat(RigFields.of(changed).quantity("heatSource.contactConductance")).hasValue(55);
+        assertThat(RigFields.of(changed).quantity("heatSource.contactConductance"))
+                .hasValue(55);
     }
 
     @Test
@@ -69,7 +70,8 @@ class RigEditTest {
                 .isInstanceOf(InputRefusedException.class)
                 .hasMessageContaining("boiler.heatedArea");
         assertThat(RigFields.of(PLATE)
-                        .with(List.of(RigEdit.of("heatSource.contactArea", 0.02), RigEdit.of("boiler.heatedArea", 0.04)))
+                        .with(List.of(
+                                RigEdit.of("heatSource.contactArea", 0.02), RigEdit.of("boiler.heatedArea", 0.04)))
                         .rig(List.of(PLATE.fluidId())))
                 .isNotEqualTo(PLATE);
     }

@@ -109,7 +109,8 @@ class RigReaderCoolingTest {
         assertThat(room.cooling().supply().temperatureK())
                 .as("air of the room follows the room")
                 .isEqualTo(300);
-        assertThat(RigEdit.of("room.temperature", 300).applied(warm)
+        assertThat(RigEdit.of("room.temperature", 300)
+                        .applied(warm)
                         .cooling()
                         .supply()
                         .temperatureK())
@@ -167,7 +168,8 @@ class RigReaderCoolingTest {
         for (String text : everySort()) {
             Rig rig = Texts.read(text);
             for (String path : RigPaths.of(rig)) {
-                if (path.startsWith("cooling.") && RigFields.of(rig).quantity(path).isPresent()) {
+                if (path.startsWith("cooling.")
+                        && RigFields.of(rig).quantity(path).isPresent()) {
                     double value = RigFields.of(rig).quantity(path).getAsDouble();
                     assertThat(RigEdit.of(path, value).applied(rig)).as(path).isEqualTo(rig);
                 }
