@@ -1,5 +1,6 @@
 package boilwright;
 
+import java.util.Arrays;
 import java.util.List;
 
 /** How much a test does: enough to notice a fault in the usual build, and the large counts with {@code mvn -Pdeep verify}. */
@@ -16,6 +17,6 @@ public final class Counts {
     /** The first of some things, and all of them when the large counts are wanted; the first is the one that has most to show. */
     @SafeVarargs
     public static <T> List<T> firstOf(T... things) {
-        return List.of(things).subList(0, of(1, things.length));
+        return Arrays.asList(things).subList(0, of(1, things.length));
     }
 }

@@ -1,16 +1,20 @@
 package boilwright.bench;
 
+import boilwright.answers.Asked;
 import boilwright.answers.CheckAnswer;
-import boilwright.answers.Questions;
+import boilwright.answers.CheckQuestion;
+import boilwright.answers.CooldownQuestion;
+import boilwright.answers.Model;
+import boilwright.answers.Question;
+import boilwright.answers.RememberingModel;
 import boilwright.answers.RunAnswer;
+import boilwright.answers.WarmupQuestion;
 import boilwright.drill.DrillQuestion;
 import boilwright.drill.DrillSet;
 import boilwright.fluid.FluidLibrary;
-import boilwright.fluid.WorkingFluid;
 import boilwright.numerics.CancelToken;
 import boilwright.numerics.ProgressSink;
 import boilwright.report.PlanPdf;
-import boilwright.rig.Rig;
 import boilwright.rig.file.RigReader;
 import boilwright.sequence.PlanAnswer;
 import boilwright.sequence.PlanQuestion;
@@ -45,47 +49,39 @@ public class AnswersBench {
 
     private final FluidLibrary fluids = FluidLibrary.builtIn();
     private final CancelToken never = new CancelToken();
-    private Rig rig;
-    private WorkingFluid fluid;
+    private Asked asked;
 
     @Setup
     public void read() {
-        rig = RigReader.readDemo(demo, fluids.ids(), Set.of());
-        fluid = fluids.find(rig.fluidId());
+        asked = Asked.of(RigReader.readDemo(demo, fluids.ids(), Set.of()), fluids);
     }
 
     @Benchmark
     public CheckAnswer check() {
-        return Questions.check(rig, fluid, fluids.dataVersion(), never, ProgressSink.NONE);
+        return Model.COMPUTING.answer(new CheckQuestion(asked), never, ProgressSink.NONE);
     }
 
     @Benchmark
     public RunAnswer warmup() {
-        return Questions.warmup(rig, fluid, fluids.dataVersion(), never, ProgressSink.NONE);
+        return Model.COMPUTING.answer(new WarmupQuestion(asked), never, ProgressSink.NONE);
     }
 
     @Benchmark
     public RunAnswer cooldown() {
-        return Questions.cooldown(rig, fluid, fluids.dataVersion(), never, ProgressSink.NONE);
+        return Model.COMPUTING.answer(new CooldownQuestion(asked), never, ProgressSink.NONE);
     }
 
-    /** A plan with its check against the rules, once the rig is checked. */
+    /** A plan with its check against the rules, once the rig is checked and cooled down. */
     @Benchmark
     public PlanAnswer plan(Checked checked) {
-        return PlanQuestion.of(checked.answer(this), fluid, Variant.NORMAL, never);
+        return checked.answer(new PlanQuestion(asked, Variant.NORMAL), this);
     }
 
     /** Every fault that the rig can have, and the interlocks. */
     @Benchmark
     public DrillSet drills(Checked checked) {
-        return DrillQuestion.ask(
-                checked.answer(this),
-                fluid,
-                List.of(Fault.values()),
-                OptionalDouble.empty(),
-                DrillQuestion.LATE_S,
-                never,
-                ProgressSink.NONE);
+        return checked.answer(
+                new DrillQuestion(asked, List.of(Fault.values()), OptionalDouble.empty(), DrillQuestion.LATE_S), this);
     }
 
     /** The sheet of a stop, which every rig has. */
@@ -97,19 +93,22 @@ public class AnswersBench {
     /** What is there before the question. */
     @State(Scope.Benchmark)
     public static class Checked {
-        private CheckAnswer check;
+        private Model model;
         private PlanAnswer stop;
 
-        CheckAnswer answer(AnswersBench bench) {
-            if (check == null) {
-                check = bench.check();
+        /** Answers anew with the check and the cool-down that are there already. */
+        <A> A answer(Question<A> question, AnswersBench bench) {
+            if (model == null) {
+                model = new RememberingModel(2);
+                model.answer(new CheckQuestion(bench.asked), bench.never, ProgressSink.NONE);
+                model.answer(new CooldownQuestion(bench.asked), bench.never, ProgressSink.NONE);
             }
-            return check;
+            return question.answer(model, bench.never, ProgressSink.NONE);
         }
 
         PlanAnswer stop(AnswersBench bench) {
             if (stop == null) {
-                stop = PlanQuestion.of(answer(bench), bench.fluid, Variant.QUICK_STOP, bench.never);
+                stop = answer(new PlanQuestion(bench.asked, Variant.QUICK_STOP), bench);
             }
             return stop;
         }

@@ -10,9 +10,7 @@ import java.util.List;
 /**
  * Everything that one check of a rig finds: one immutable value.
  *
- * @param rig the rig as described
- * @param fluidTitle its fluid's name
- * @param parameters the parameter values used
+ * @param asked the rig as described, its fluid and the parameter values used
  * @param verdict one or two sentences for a practitioner
  * @param steady the rig at rest
  * @param needed the state in which the weakest jet just has its full flow
@@ -21,12 +19,9 @@ import java.util.List;
  * @param cautions what can hurt someone, whole sentences
  * @param notes assumptions and clamped ranges, whole sentences
  * @param programVersion version of the program
- * @param dataVersion version of the fluid data
  */
 public record CheckAnswer(
-        Rig rig,
-        String fluidTitle,
-        ParameterValues parameters,
+        Asked asked,
         String verdict,
         SteadyState steady,
         NeededState needed,
@@ -34,12 +29,36 @@ public record CheckAnswer(
         List<Margin> margins,
         List<String> cautions,
         List<String> notes,
-        String programVersion,
-        String dataVersion) {
+        String programVersion) {
     public CheckAnswer {
         margins = List.copyOf(margins);
         cautions = List.copyOf(cautions);
         notes = List.copyOf(notes);
+    }
+
+    /** The rig as described. */
+    public Rig rig() {
+        return asked.rig();
+    }
+
+    /** Its fluid's name. */
+    public String fluidTitle() {
+        return asked.fluid().title();
+    }
+
+    /** The parameter values used. */
+    public ParameterValues parameters() {
+        return asked.values();
+    }
+
+    /** Version of the fluid data. */
+    public String dataVersion() {
+        return asked.dataVersion();
+    }
+
+    /** The same with another schedule's warm-up in its place; margins and words stay those of the rest. */
+    public CheckAnswer withWarmup(Asked other, RunResult otherRun) {
+        return new CheckAnswer(other, verdict, steady, needed, otherRun, margins, cautions, notes, programVersion);
     }
 
     /** True when some margin fails. */

@@ -1,9 +1,8 @@
 package boilwright.answers;
 
-import boilwright.fluid.TabulatedFluid;
-import boilwright.fluid.WorkingFluid;
-import boilwright.rig.ParameterValues;
-import boilwright.rig.Rig;
+import boilwright.errors.ComputationException;
+import boilwright.errors.Message;
+import boilwright.errors.MessageKey;
 import boilwright.thermal.NeededState;
 import boilwright.thermal.SteadySolver;
 import boilwright.thermal.SteadyState;
@@ -25,18 +24,28 @@ public record RestAnswer(SteadyState steady, NeededState needed, List<Margin> ma
     /**
      * The rig at rest.
      *
-     * @param rig the rig
-     * @param fluid its fluid
-     * @param tables the same fluid as tables
-     * @param values the parameter values
+     * @param asked the rig
      * @throws boilwright.errors.ComputationException when no state can be stood behind
      */
-    public static RestAnswer of(Rig rig, WorkingFluid fluid, TabulatedFluid tables, ParameterValues values) {
-        SteadySolver solver = new SteadySolver(rig, tables, values);
+    public static RestAnswer of(Asked asked) {
+        SteadySolver solver = new SteadySolver(asked.rig(), asked.tables(), asked.values());
         SteadyState steady = solver.steady();
-        Questions.requireClosed("the steady state", steady.closureRelative());
+        requireClosed("the steady state", steady.closureRelative());
         NeededState needed = solver.needed();
-        Questions.requireClosed("the needed state", needed.state().closureRelative());
-        return new RestAnswer(steady, needed, Margins.of(rig, fluid, values, steady, needed, Optional.empty()));
+        requireClosed("the needed state", needed.state().closureRelative());
+        return new RestAnswer(
+                steady,
+                needed,
+                Margins.of(asked.rig(), asked.fluid(), asked.values(), steady, needed, Optional.empty()));
+    }
+
+    static void requireClosed(String what, double closure) {
+        if (!(closure <= SteadySolver.CLOSURE_LIMIT)) {
+            throw new ComputationException(Message.of(
+                    MessageKey.ENERGY_NOT_CLOSED,
+                    what,
+                    Double.toString(closure),
+                    Double.toString(SteadySolver.CLOSURE_LIMIT)));
+        }
     }
 }

@@ -24,35 +24,20 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 
-/** What should the gauge read, where is the speed lost, and what would help most? */
-public final class VacuumQuestion {
+/**
+ * What should the gauge read, where is the speed lost, and what would help most? Refused for a rig without a chamber.
+ *
+ * @param asked a rig with chamber and line
+ * @param gas what flows
+ * @param lookS how long after the foreline is down to look, s
+ */
+public record VacuumQuestion(Asked asked, Gas gas, double lookS) implements Question<VacuumAnswer> {
     private static final double LONGEST_OVERLOAD_S = 30;
 
-    private VacuumQuestion() {}
-
-    /**
-     * Asks.
-     *
-     * @param rig a rig with chamber and line
-     * @param fluid its fluid
-     * @param dataVersion version of the fluid data
-     * @param gas what flows
-     * @param lookS how long after the foreline is down to look, s
-     * @param cancel stops the computation
-     * @param progress hears how far it is
-     * @throws InputRefusedException when the rig has no chamber
-     * @throws boilwright.errors.ComputationException when no answer can be stood behind
-     */
-    public static VacuumAnswer ask(
-            Rig rig,
-            WorkingFluid fluid,
-            String dataVersion,
-            Gas gas,
-            double lookS,
-            CancelToken cancel,
-            ProgressSink progress) {
-        requireVacuum(rig);
-        return of(Questions.check(rig, fluid, dataVersion, cancel, progress), fluid, gas, lookS, cancel);
+    @Override
+    public VacuumAnswer answer(Model model, CancelToken cancel, ProgressSink progress) {
+        requireVacuum(asked.rig());
+        return of(model.answer(new CheckQuestion(asked), cancel, progress), gas, lookS, cancel);
     }
 
     private static void requireVacuum(Rig rig) {
@@ -61,10 +46,11 @@ public final class VacuumQuestion {
         }
     }
 
-    /** The gas side of a rig that was checked already; otherwise as {@link #ask}. */
-    public static VacuumAnswer of(CheckAnswer check, WorkingFluid fluid, Gas gas, double lookS, CancelToken cancel) {
+    /** The gas side along the warm-up of a check, whatever schedule that run follows; otherwise as {@link #answer}. */
+    public static VacuumAnswer of(CheckAnswer check, Gas gas, double lookS, CancelToken cancel) {
         Rig rig = check.rig();
         requireVacuum(rig);
+        WorkingFluid fluid = check.asked().fluid();
         GasSide side = rig.vacuum().get();
         SteadyState steady = check.steady();
         JetGas jetGas = new JetGas(rig, fluid, check.parameters(), steady);

@@ -35,10 +35,10 @@ final class WaterSizing {
     private final ParameterValues values;
     private final CancelToken cancel;
 
-    WaterSizing(Rig rig, TabulatedFluid fluid, ParameterValues values, CancelToken cancel) {
-        this.rig = rig;
-        this.fluid = fluid;
-        this.values = values;
+    WaterSizing(Asked asked, CancelToken cancel) {
+        rig = asked.rig();
+        fluid = asked.tables();
+        values = asked.values();
         this.cancel = cancel;
     }
 

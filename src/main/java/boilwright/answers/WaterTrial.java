@@ -1,9 +1,7 @@
 package boilwright.answers;
 
-import boilwright.fluid.WorkingFluid;
 import boilwright.numerics.CancelToken;
 import boilwright.rig.Cooling;
-import boilwright.rig.ParameterValues;
 import boilwright.rig.Rig;
 import boilwright.rig.Supply;
 import boilwright.thermal.SteadySolver;
@@ -44,26 +42,25 @@ public record WaterTrial(
     /**
      * A rig as it is.
      *
-     * @param rig the rig
-     * @param fluid its fluid
+     * @param asked the rig
      * @param cancel stops the computation
      * @throws boilwright.errors.InputRefusedException when the supply cannot lift the water, or the capacity at its
      *     temperature is not known
      * @throws boilwright.errors.ComputationException when no state of rest is found
      */
-    public static WaterTrial of(Rig rig, WorkingFluid fluid, CancelToken cancel) {
-        return of(rig, rig, fluid, cancel);
+    public static WaterTrial of(Asked asked, CancelToken cancel) {
+        return of(asked, asked.rig(), cancel);
     }
 
     /**
-     * A rig whose water has another temperature, and another flow whatever drives it. Errors as for {@link #of(Rig,
-     * WorkingFluid, CancelToken)}.
+     * A rig whose water has another temperature, and another flow whatever drives it. Errors as for {@link #of(Asked,
+     * CancelToken)}.
      *
      * @param temperatureK temperature at which the cooling enters, K
      * @param flowM3PerS flow, m3/s; empty for the one that supply and circuit agree on
      */
-    public static WaterTrial of(
-            Rig rig, double temperatureK, OptionalDouble flowM3PerS, WorkingFluid fluid, CancelToken cancel) {
+    public static WaterTrial of(Asked asked, double temperatureK, OptionalDouble flowM3PerS, CancelToken cancel) {
+        Rig rig = asked.rig();
         Cooling cooling = rig.cooling();
         Rig tempered = rig.withCooling(new Cooling(tempered(cooling.supply(), temperatureK), cooling.elements()));
         Rig forced = flowM3PerS.isEmpty()
@@ -71,14 +68,15 @@ public record WaterTrial(
                 : rig.withCooling(new Cooling(
                         new Supply.GivenFlow(temperatureK, flowM3PerS.getAsDouble(), OptionalDouble.empty()),
                         cooling.elements()));
-        return of(tempered, forced, fluid, cancel);
+        return of(asked.with(tempered, asked.values()), forced, cancel);
     }
 
     /** What flows is that of one rig; what its supply can do, and where its limits are, that of the other. */
-    private static WaterTrial of(Rig rig, Rig flowing, WorkingFluid fluid, CancelToken cancel) {
+    private static WaterTrial of(Asked asked, Rig flowing, CancelToken cancel) {
+        Rig rig = asked.rig();
         cancel.check();
         OptionalDouble capacity = WaterSizing.capacityW(rig);
-        SteadyState steady = new SteadySolver(flowing, Questions.tables(fluid), ParameterValues.of(flowing)).steady();
+        SteadyState steady = new SteadySolver(flowing, asked.tables(), asked.values()).steady();
         cancel.check();
         return new WaterTrial(
                 rig.cooling().inletTemperatureK(),

@@ -1,21 +1,24 @@
 package boilwright.choice;
 
+import boilwright.answers.Asked;
 import boilwright.answers.Cautions;
 import boilwright.answers.HeatLimiter;
 import boilwright.answers.Margin;
 import boilwright.answers.MarginId;
+import boilwright.answers.Model;
+import boilwright.answers.Question;
 import boilwright.choice.CompareAnswer.Unfit;
 import boilwright.choice.SourceRow.State;
 import boilwright.choice.SourceRow.Way;
 import boilwright.errors.CancelledException;
 import boilwright.errors.ComputationException;
 import boilwright.files.ProgramVersion;
-import boilwright.fluid.WorkingFluid;
 import boilwright.numerics.CancelToken;
 import boilwright.numerics.ProgressSink;
 import boilwright.rig.HeatSource;
 import boilwright.rig.OfferedSource;
 import boilwright.rig.Rig;
+import boilwright.rig.TypicalValues;
 import boilwright.units.Dimension;
 import boilwright.units.QuantityWriter;
 import java.util.ArrayList;
@@ -32,73 +35,50 @@ import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.concurrent.atomic.AtomicInteger;
 
-/** Which of several heat sources drives this pump, and what limits the others? */
-public final class CompareQuestion {
+/**
+ * Which of several heat sources drives this pump, and what limits the others? Without an answer for the rig's own source there is none.
+ *
+ * @param asked the rig, whose own source is the first row, and the pumping in one session after full pumping is reached
+ * @param sources the other sources, in the order of the rows
+ * @param room where the rig stands
+ * @param threads how many sources are worked out at once; the answer is the same for any number
+ */
+public record CompareQuestion(Asked asked, List<OfferedSource> sources, RoomAir room, int threads)
+        implements Question<CompareAnswer> {
     /** Id of the rig's own source. */
     public static final String PRESENT = "present";
 
-    private final Rig rig;
-    private final WorkingFluid fluid;
-    private final String dataVersion;
-    private final Settings settings;
-    private final CancelToken cancel;
+    public CompareQuestion {
+        sources = List.copyOf(sources);
+    }
 
     /**
-     * What a comparison assumes.
+     * The air of the room around the rig.
      *
-     * @param pumpingS pumping in one session after full pumping is reached, s
-     * @param roomM3 volume of the room, m3
-     * @param airChangesPerH its air changes, 1/h
-     * @param threads how many sources are worked out at once; the answer is the same for any number
+     * @param volumeM3 its volume, m3
+     * @param changesPerH its changes of air, 1/h
      */
-    public record Settings(double pumpingS, double roomM3, double airChangesPerH, int threads) {}
+    public record RoomAir(double volumeM3, double changesPerH) {
+        /** A closed room of usual size. */
+        public static final RoomAir USUAL = new RoomAir(TypicalValues.WORKROOM_M3, TypicalValues.AIR_CHANGES_PER_H);
+    }
 
     private record Outcome(Optional<SourceRow> row, Optional<Unfit> unfit) {}
 
-    private CompareQuestion(Rig rig, WorkingFluid fluid, String dataVersion, Settings settings, CancelToken cancel) {
-        this.rig = rig;
-        this.fluid = fluid;
-        this.dataVersion = dataVersion;
-        this.settings = settings;
-        this.cancel = cancel;
-    }
-
-    /**
-     * Answers it.
-     *
-     * @param rig the rig; its own source is the first row
-     * @param fluid its fluid
-     * @param dataVersion version of the fluid data
-     * @param sources the other sources, in the order of the rows
-     * @param settings session, room and threads
-     * @param cancel stops the computation
-     * @param progress hears how many sources are done
-     * @throws ComputationException when the rig's own source has no answer that can be stood behind
-     * @throws CancelledException when cancelled
-     */
-    public static CompareAnswer ask(
-            Rig rig,
-            WorkingFluid fluid,
-            String dataVersion,
-            List<OfferedSource> sources,
-            Settings settings,
-            CancelToken cancel,
-            ProgressSink progress) {
-        return new CompareQuestion(rig, fluid, dataVersion, settings, cancel).answer(sources, progress);
-    }
-
-    private CompareAnswer answer(List<OfferedSource> sources, ProgressSink progress) {
-        List<Outcome> outcomes = outcomes(sources, progress);
-        List<SourceRow> rows =
-                besideNeed(outcomes.stream().flatMap(o -> o.row().stream()).toList());
+    @Override
+    public CompareAnswer answer(Model model, CancelToken cancel, ProgressSink progress) {
+        SourceTrial trial = new SourceTrial(asked, model, cancel);
+        List<Outcome> outcomes = outcomes(trial, progress);
+        List<SourceRow> rows = besideNeed(
+                trial, outcomes.stream().flatMap(o -> o.row().stream()).toList());
         List<Unfit> unfit = outcomes.stream().flatMap(o -> o.unfit().stream()).toList();
         Optional<SourceRow> best = recommended(rows);
         return new CompareAnswer(
-                rig,
-                fluid.title(),
+                rig(),
+                asked.fluid().title(),
                 verdict(rows, best),
-                settings.pumpingS(),
-                HeatLimiter.wantedRatio(rig),
+                asked.sessionS(),
+                HeatLimiter.wantedRatio(rig()),
                 rows,
                 unfit,
                 best.map(SourceRow::id),
@@ -107,14 +87,14 @@ public final class CompareQuestion {
                 cautions(rows),
                 notes(),
                 ProgramVersion.current(),
-                dataVersion);
+                asked.dataVersion());
     }
 
     /** What the pump takes, worked out once for each way of heating and as far as any source of it goes. */
-    private List<SourceRow> besideNeed(List<SourceRow> rows) {
+    private List<SourceRow> besideNeed(SourceTrial trial, List<SourceRow> rows) {
         Map<Way, List<WallPoint>> needs = new EnumMap<>(Way.class);
         for (SourceRow row : rows) {
-            needs.computeIfAbsent(row.way(), way -> trial().need(row, most(rows, way)));
+            needs.computeIfAbsent(row.way(), way -> trial.need(row, most(rows, way)));
         }
         return rows.stream().map(row -> row.beside(needs.get(row.way()))).toList();
     }
@@ -127,16 +107,16 @@ public final class CompareQuestion {
                 .orElse(0);
     }
 
-    private List<Outcome> outcomes(List<OfferedSource> sources, ProgressSink progress) {
+    private List<Outcome> outcomes(SourceTrial trial, ProgressSink progress) {
         int count = sources.size() + 1;
         AtomicInteger done = new AtomicInteger();
-        ExecutorService pool = Executors.newFixedThreadPool(Math.max(1, Math.min(settings.threads(), count)));
+        ExecutorService pool = Executors.newFixedThreadPool(Math.max(1, Math.min(threads, count)));
         try {
             List<Future<Outcome>> waiting = new ArrayList<>();
             for (int i = 0; i < count; i++) {
                 int index = i;
                 waiting.add(pool.submit(() -> {
-                    Outcome outcome = index == 0 ? present() : offered(sources.get(index - 1));
+                    Outcome outcome = index == 0 ? present(trial) : offered(trial, sources.get(index - 1));
                     synchronized (done) {
                         progress.progress((double) done.incrementAndGet() / count, "compare");
                     }
@@ -167,30 +147,26 @@ public final class CompareQuestion {
         }
     }
 
-    private SourceTrial trial() {
-        return new SourceTrial(fluid, dataVersion, settings.pumpingS(), cancel);
+    private Rig rig() {
+        return asked.rig();
     }
 
-    private Outcome present() {
-        HeatSource source = rig.heatSource();
+    private Outcome present(SourceTrial trial) {
+        HeatSource source = rig().heatSource();
         String title = ChoiceText.PRESENT_TITLE.say(
                 HeatLimiter.name(source), QuantityWriter.writeAuto(source.ratedPowerW(), Dimension.POWER));
-        return new Outcome(Optional.of(trial().row(rig, PRESENT, title, source, "")), Optional.empty());
+        return new Outcome(Optional.of(trial.row(PRESENT, title, source, "")), Optional.empty());
     }
 
-    private Outcome offered(OfferedSource offered) {
-        SourceFit fit = SourceFit.of(rig, offered);
+    private Outcome offered(SourceTrial trial, OfferedSource offered) {
+        SourceFit fit = SourceFit.of(rig(), offered);
         if (fit.source().isEmpty()) {
             return new Outcome(Optional.empty(), Optional.of(new Unfit(offered.id(), offered.title(), fit.words())));
         }
         try {
             return new Outcome(
-                    Optional.of(trial().row(
-                                    rig,
-                                    offered.id(),
-                                    offered.title(),
-                                    fit.source().get(),
-                                    fit.words())),
+                    Optional.of(trial.row(
+                            offered.id(), offered.title(), fit.source().get(), fit.words())),
                     Optional.empty());
         } catch (ComputationException e) {
             // one source with which this pump leaves every known range must not take the others' answers away
@@ -282,19 +258,19 @@ public final class CompareQuestion {
     private Optional<CarbonMonoxide> carbonMonoxide(List<SourceRow> rows) {
         double longest = rows.stream()
                 .filter(r -> r.gas().isPresent())
-                .mapToDouble(r -> r.fullAfterS().orElse(0) + settings.pumpingS())
+                .mapToDouble(r -> r.fullAfterS().orElse(0) + asked.sessionS())
                 .max()
                 .orElse(-1);
         return longest < 0
                 ? Optional.empty()
-                : Optional.of(CarbonMonoxide.of(settings.roomM3(), settings.airChangesPerH(), longest));
+                : Optional.of(CarbonMonoxide.of(room.volumeM3(), room.changesPerH(), longest));
     }
 
     private List<String> cautions(List<SourceRow> rows) {
         Set<String> all = new LinkedHashSet<>();
         for (SourceRow row : rows) {
             for (Cautions.Caution caution :
-                    Cautions.placed(row.rig(), fluid, rig.room().temperatureK())) {
+                    Cautions.placed(row.rig(), asked.fluid(), rig().room().temperatureK())) {
                 all.add(caution.sentence());
             }
         }
@@ -304,9 +280,9 @@ public final class CompareQuestion {
     private List<String> notes() {
         return List.of(
                 ChoiceText.NOTE_COMPARE_FULL.say(),
-                ChoiceText.NOTE_COMPARE_SESSION.say(QuantityWriter.writeAuto(settings.pumpingS(), Dimension.TIME)),
+                ChoiceText.NOTE_COMPARE_SESSION.say(QuantityWriter.writeAuto(asked.sessionS(), Dimension.TIME)),
                 ChoiceText.NOTE_COMPARE_BASE.say(
-                        QuantityWriter.writeAuto(rig.boiler().heatedAreaM2(), Dimension.AREA)),
+                        QuantityWriter.writeAuto(rig().boiler().heatedAreaM2(), Dimension.AREA)),
                 ChoiceText.NOTE_COMPARE_RULE.say(),
                 ChoiceText.NOTE_COMPARE_GENERIC.say());
     }

@@ -1,14 +1,16 @@
 package boilwright.choice;
 
+import boilwright.answers.Asked;
 import boilwright.answers.Cautions;
 import boilwright.answers.CheckAnswer;
+import boilwright.answers.CheckQuestion;
 import boilwright.answers.Margin;
 import boilwright.answers.MarginId;
-import boilwright.answers.Questions;
+import boilwright.answers.Model;
+import boilwright.answers.Question;
 import boilwright.choice.CompareAnswer.Unfit;
 import boilwright.errors.ComputationException;
 import boilwright.files.ProgramVersion;
-import boilwright.fluid.TabulatedFluid;
 import boilwright.fluid.WorkingFluid;
 import boilwright.numerics.CancelToken;
 import boilwright.numerics.ProgressSink;
@@ -21,6 +23,8 @@ import boilwright.thermal.SteadySolver;
 import boilwright.units.Dimension;
 import boilwright.units.QuantityWriter;
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
@@ -28,37 +32,25 @@ import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.Set;
 
-/** What would this rig do with another fluid? */
-public final class FluidsQuestion {
+/**
+ * What would this rig do with another fluid?
+ *
+ * @param asked the rig; it keeps everything but its fluid, also the volume of its charge
+ * @param fluids the fluids by their ids, in the order of the rows
+ */
+public record FluidsQuestion(Asked asked, Map<String, WorkingFluid> fluids) implements Question<FluidsAnswer> {
     private static final double LEAST_SHARE = 1e-2;
     private static final double MOST_SHARE = 10;
     private static final double TOLERANCE = 1e-4;
     /** Oil over the heated base below which boiling lays it bare (engineering judgement), m. */
     private static final double LEAST_DEPTH_M = 3e-3;
 
-    private final Rig rig;
-    private final String dataVersion;
-    private final CancelToken cancel;
-
-    private FluidsQuestion(Rig rig, String dataVersion, CancelToken cancel) {
-        this.rig = rig;
-        this.dataVersion = dataVersion;
-        this.cancel = cancel;
+    public FluidsQuestion {
+        fluids = Collections.unmodifiableMap(new LinkedHashMap<>(fluids));
     }
 
-    /**
-     * Answers it.
-     *
-     * @param rig the rig; it keeps everything but its fluid, also the volume of its charge
-     * @param fluids the fluids by their ids, in the order of the rows
-     * @param dataVersion version of the fluid data
-     * @param cancel stops the computation
-     * @param progress hears how many fluids are done
-     * @throws boilwright.errors.CancelledException when cancelled
-     */
-    public static FluidsAnswer ask(
-            Rig rig, Map<String, WorkingFluid> fluids, String dataVersion, CancelToken cancel, ProgressSink progress) {
-        FluidsQuestion question = new FluidsQuestion(rig, dataVersion, cancel);
+    @Override
+    public FluidsAnswer answer(Model model, CancelToken cancel, ProgressSink progress) {
         List<FluidRow> rows = new ArrayList<>();
         List<Unfit> unfit = new ArrayList<>();
         Set<String> cautions = new LinkedHashSet<>();
@@ -66,7 +58,10 @@ public final class FluidsQuestion {
         for (Map.Entry<String, WorkingFluid> one : fluids.entrySet()) {
             WorkingFluid fluid = one.getValue();
             try {
-                rows.add(question.row(one.getKey(), fluid));
+                Rig filled = asked.rig().withCharge(one.getKey(), asked.rig().chargeM3());
+                Asked other =
+                        new Asked(filled, fluid, asked.dataVersion(), ParameterValues.of(filled), asked.sessionS());
+                rows.add(row(model.answer(new CheckQuestion(other), cancel, ProgressSink.NONE), cancel));
                 cautions.add(Cautions.ofFluid(fluid).sentence());
             } catch (ComputationException e) {
                 // a fluid that this pump drives out of its known range must not take the others' answers away
@@ -76,50 +71,56 @@ public final class FluidsQuestion {
             progress.progress((double) ++done / fluids.size(), "fluids");
         }
         return new FluidsAnswer(
-                rig, rows, unfit, List.copyOf(cautions), notes(rig), ProgramVersion.current(), dataVersion);
+                asked.rig(),
+                rows,
+                unfit,
+                List.copyOf(cautions),
+                notes(asked.rig()),
+                ProgramVersion.current(),
+                asked.dataVersion());
     }
 
-    private FluidRow row(String id, WorkingFluid fluid) {
-        Rig filled = rig.withCharge(id, rig.chargeM3());
-        CheckAnswer check = Questions.check(filled, fluid, dataVersion, cancel, ProgressSink.NONE);
+    private FluidRow row(CheckAnswer check, CancelToken cancel) {
+        Rig filled = check.rig();
+        WorkingFluid fluid = check.asked().fluid();
         double ratio = check.needed().heatAvailableW() / check.needed().heatNeededW();
         OptionalDouble pumping = SourceTrial.time(check.warmup(), EventKind.FULL_PUMPING);
         OptionalDouble heatOn = SourceTrial.time(check.warmup(), EventKind.HEAT_ON);
         OptionalDouble after = pumping.isPresent() && heatOn.isPresent()
                 ? OptionalDouble.of(pumping.getAsDouble() - heatOn.getAsDouble())
                 : OptionalDouble.empty();
-        OptionalDouble least = leastCharge(filled, fluid, check);
+        OptionalDouble least = leastCharge(check, cancel);
         return new FluidRow(
-                id,
+                filled.fluidId(),
                 fluid.title(),
                 check,
                 ratio,
                 after,
-                fluid.vapourPressure(rig.room().temperatureK()),
+                fluid.vapourPressure(filled.room().temperatureK()),
                 least,
                 verdict(check, ratio, after));
     }
 
     /** Films on walls and cap hold the same oil whatever the charge, so a small charge leaves the boiler the emptier. */
-    private OptionalDouble leastCharge(Rig filled, WorkingFluid fluid, CheckAnswer check) {
+    private OptionalDouble leastCharge(CheckAnswer check, CancelToken cancel) {
         double wanted = check.margins().stream()
                 .filter(m -> m.id() == MarginId.LIQUID)
                 .map(Margin::limit)
                 .findFirst()
                 .orElseThrow()
                 .orElseThrow();
-        TabulatedFluid tables = Questions.tables(fluid);
-        double charge = filled.chargeM3();
+        Asked filled = check.asked();
+        double charge = filled.rig().chargeM3();
         double low = LEAST_SHARE * charge;
         double high = MOST_SHARE * charge;
-        if (excess(filled, tables, high, wanted) < 0) {
+        if (excess(filled, high, wanted, cancel) < 0) {
             return OptionalDouble.empty();
         }
-        if (excess(filled, tables, low, wanted) >= 0) {
+        if (excess(filled, low, wanted, cancel) >= 0) {
             return OptionalDouble.of(low);
         }
         return OptionalDouble.of(Math.exp(Roots.bracketed(
-                x -> excess(filled, tables, Math.exp(x), wanted),
+                x -> excess(filled, Math.exp(x), wanted, cancel),
                 Math.log(low),
                 Math.log(high),
                 0,
@@ -127,10 +128,10 @@ public final class FluidsQuestion {
                 "the least charge")));
     }
 
-    private double excess(Rig filled, TabulatedFluid tables, double chargeM3, double wanted) {
+    private double excess(Asked filled, double chargeM3, double wanted, CancelToken cancel) {
         cancel.check();
-        Rig other = filled.withCharge(filled.fluidId(), chargeM3);
-        double left = new SteadySolver(other, tables, ParameterValues.of(other))
+        Rig other = filled.rig().withCharge(filled.rig().fluidId(), chargeM3);
+        double left = new SteadySolver(other, filled.tables(), filled.values())
                 .needed()
                 .state()
                 .liquidFraction();
@@ -138,8 +139,8 @@ public final class FluidsQuestion {
         return Math.min(left - wanted, deep);
     }
 
-    private String verdict(CheckAnswer check, double ratio, OptionalDouble after) {
-        int all = rig.stages().size();
+    private static String verdict(CheckAnswer check, double ratio, OptionalDouble after) {
+        int all = check.rig().stages().size();
         long full = check.steady().stages().stream().filter(StageState::full).count();
         String times = String.format(Locale.ROOT, "%.2f", ratio);
         String broken = SourceTrial.broken(check.margins());

@@ -1,11 +1,10 @@
 package boilwright.choice;
 
+import boilwright.answers.Asked;
 import boilwright.answers.HeatLimiter;
-import boilwright.answers.Questions;
 import boilwright.answers.RestAnswer;
 import boilwright.errors.ComputationException;
 import boilwright.fluid.TabulatedFluid;
-import boilwright.fluid.WorkingFluid;
 import boilwright.numerics.CancelToken;
 import boilwright.rig.Boiler;
 import boilwright.rig.HeatSource;
@@ -27,26 +26,23 @@ import java.util.Optional;
 final class HeatTrial {
     private record NeedKey(Boiler boiler, Class<?> kind) {}
 
-    private final WorkingFluid fluid;
-    private final TabulatedFluid tables;
-    private final ParameterValues values;
+    private final Asked asked;
     private final CancelToken cancel;
     private final Map<NeedKey, NeededState> needs = new HashMap<>();
     private final Map<HeatSource, Optional<RestAnswer>> rests = new HashMap<>();
 
-    HeatTrial(WorkingFluid fluid, ParameterValues values, CancelToken cancel) {
-        this.fluid = fluid;
-        this.values = values;
+    /** Of any rig with this fluid and these parameter values. */
+    HeatTrial(Asked asked, CancelToken cancel) {
+        this.asked = asked;
         this.cancel = cancel;
-        tables = Questions.tables(fluid);
     }
 
     ParameterValues values() {
-        return values;
+        return asked.values();
     }
 
     TabulatedFluid tables() {
-        return tables;
+        return asked.tables();
     }
 
     /** The state in which the weakest jet is just full; the rig differs in source and boiler only. */
@@ -54,14 +50,14 @@ final class HeatTrial {
         NeedKey key = new NeedKey(rig.boiler(), rig.heatSource().getClass());
         return needs.computeIfAbsent(key, k -> {
             cancel.check();
-            return new SteadySolver(rig, tables, values).needed();
+            return new SteadySolver(rig, asked.tables(), asked.values()).needed();
         });
     }
 
     /** Heat that the source could deliver there over heat needed. */
     double ratio(Rig rig) {
         NeededState needed = needed(rig);
-        double available = DeliveredHeat.of(rig, values)
+        double available = DeliveredHeat.of(rig, asked.values())
                 .watts(needed.state().outerFaceK(), needed.state().liquidTemperatureK());
         return available / needed.heatNeededW();
     }
@@ -71,7 +67,9 @@ final class HeatTrial {
         NeededState needed = needed(rig);
         double available = ratio(rig) * needed.heatNeededW();
         return HeatLimiter.of(
-                rig, values, new NeededState(needed.state(), needed.governingStage(), needed.heatNeededW(), available));
+                rig,
+                asked.values(),
+                new NeededState(needed.state(), needed.governingStage(), needed.heatNeededW(), available));
     }
 
     /** The rig at rest; it differs in its source only. Empty where the oil would leave every range that is known. */
@@ -79,7 +77,7 @@ final class HeatTrial {
         return rests.computeIfAbsent(rig.heatSource(), s -> {
             cancel.check();
             try {
-                return Optional.of(RestAnswer.of(rig, fluid, tables, values));
+                return Optional.of(RestAnswer.of(asked.with(rig, asked.values())));
             } catch (ComputationException e) {
                 return Optional.empty();
             }

@@ -1,15 +1,16 @@
 package boilwright.choice;
 
+import boilwright.answers.Asked;
 import boilwright.answers.CheckAnswer;
+import boilwright.answers.CheckQuestion;
 import boilwright.answers.HeatLimiter;
 import boilwright.answers.Margin;
 import boilwright.answers.MarginId;
-import boilwright.answers.Questions;
+import boilwright.answers.Model;
 import boilwright.answers.RestAnswer;
 import boilwright.choice.SourceRow.Held;
 import boilwright.choice.SourceRow.Session;
 import boilwright.choice.SourceRow.State;
-import boilwright.fluid.WorkingFluid;
 import boilwright.numerics.CancelToken;
 import boilwright.numerics.ProgressSink;
 import boilwright.numerics.Roots;
@@ -38,15 +39,13 @@ final class SourceTrial {
     /** What is held once hot: full jets even when the mains are a tenth low (tolerance of the mains, common practice). */
     static final double HOLDING_RATIO = 1.1;
 
-    private final WorkingFluid fluid;
-    private final String dataVersion;
-    private final double pumpingS;
+    private final Asked asked;
+    private final Model model;
     private final CancelToken cancel;
 
-    SourceTrial(WorkingFluid fluid, String dataVersion, double pumpingS, CancelToken cancel) {
-        this.fluid = fluid;
-        this.dataVersion = dataVersion;
-        this.pumpingS = pumpingS;
+    SourceTrial(Asked asked, Model model, CancelToken cancel) {
+        this.asked = asked;
+        this.model = model;
         this.cancel = cancel;
     }
 
@@ -68,10 +67,10 @@ final class SourceTrial {
     }
 
     /** The row of a source that goes with the boiler. */
-    SourceRow row(Rig asTold, String id, String title, HeatSource source, String condition) {
-        double heatOn = heatOnS(asTold);
-        Rig rig = asTold.withHeatSource(source).withSchedule(from(heatOn, 1));
-        CheckAnswer check = Questions.check(rig, fluid, dataVersion, cancel, ProgressSink.NONE);
+    SourceRow row(String id, String title, HeatSource source, String condition) {
+        double heatOn = heatOnS(asked.rig());
+        Rig rig = asked.rig().withHeatSource(source).withSchedule(from(heatOn, 1));
+        CheckAnswer check = model.answer(new CheckQuestion(asked.with(rig)), cancel, ProgressSink.NONE);
         ParameterValues values = check.parameters();
         NeededState needed = check.needed();
         double wanted = HeatLimiter.wantedRatio(rig);
@@ -86,7 +85,7 @@ final class SourceTrial {
         Optional<Session> session = held.isPresent() && pumping.isPresent()
                 ? Optional.of(new Session(
                         inputJ(check.warmup(), heatOn, pumping.getAsDouble()),
-                        held.get().inputW() * pumpingS))
+                        held.get().inputW() * asked.sessionS()))
                 : Optional.empty();
         State state = state(rig, all && pumping.isPresent(), ratio >= wanted, broken, held);
         Optional<HeatLimiter> limiter = ratio < wanted || state == State.SHORT
@@ -113,19 +112,19 @@ final class SourceTrial {
                 held,
                 session,
                 GasTrial.of(rig, check, heatOn, session, values),
-                curves(rig, values, check));
+                curves(check));
     }
 
-    private HeatCurves curves(Rig rig, ParameterValues values, CheckAnswer check) {
-        HeatTrial trial = new HeatTrial(fluid, values, cancel);
+    private HeatCurves curves(CheckAnswer check) {
+        HeatTrial trial = new HeatTrial(check.asked(), cancel);
         RestAnswer rest = new RestAnswer(check.steady(), check.needed(), check.margins());
         // what the pump takes is the same for many sources and joins later
-        return NeedCurve.curves(rig, trial, List.of(), Optional.of(rest));
+        return NeedCurve.curves(check.rig(), trial, List.of(), Optional.of(rest));
     }
 
     /** What the pump takes when it is heated as by this row's source, up to some heat, W. */
     List<WallPoint> need(SourceRow row, double upToW) {
-        return NeedCurve.of(row.rig(), new HeatTrial(fluid, row.check().parameters(), cancel), upToW);
+        return NeedCurve.of(row.rig(), new HeatTrial(row.check().asked(), cancel), upToW);
     }
 
     private State state(Rig rig, boolean all, boolean withMargin, String broken, Optional<Held> held) {
@@ -139,7 +138,7 @@ final class SourceTrial {
             return State.ENOUGH;
         }
         Rig down = rig.withSchedule(from(heatOnS(rig), held.orElseThrow().share()));
-        RestAnswer rest = RestAnswer.of(down, fluid, Questions.tables(fluid), ParameterValues.of(down));
+        RestAnswer rest = RestAnswer.of(asked.with(down));
         boolean full = rest.steady().stages().stream().allMatch(StageState::full);
         return full && broken(rest.margins()).isEmpty() ? State.TURN_DOWN : State.OVER;
     }

@@ -1,14 +1,15 @@
 package boilwright.commandline;
 
+import boilwright.answers.Asked;
+import boilwright.answers.Model;
 import boilwright.errors.InputRefusedException;
 import boilwright.errors.Message;
 import boilwright.errors.MessageKey;
-import boilwright.fluid.WorkingFluid;
 import boilwright.numerics.CancelToken;
 import boilwright.numerics.ProgressSink;
-import boilwright.rig.Rig;
 import boilwright.spread.Bands;
 import boilwright.spread.SpreadPlan;
+import boilwright.spread.SpreadQuestion;
 import boilwright.spread.SpreadScope;
 import picocli.CommandLine.Option;
 
@@ -40,18 +41,11 @@ final class BandsOption {
     }
 
     /** The bands, or none when they were not asked for. */
-    Bands bands(
-            AnswerSource source,
-            Rig rig,
-            WorkingFluid fluid,
-            String dataVersion,
-            SpreadScope scope,
-            CancelToken cancel,
-            ProgressSink progress) {
+    Bands bands(Asked asked, Model model, SpreadScope scope, CancelToken cancel, ProgressSink progress) {
         if (samples == null) {
             return Bands.NONE;
         }
         SpreadPlan plan = SpreadPlan.of(samples, USUAL_SEED, scope);
-        return source.spread(rig, fluid, dataVersion, plan, cancel, progress).bands();
+        return model.answer(new SpreadQuestion(asked, plan), cancel, progress).bands();
     }
 }

@@ -1,5 +1,6 @@
 package boilwright.commandline;
 
+import boilwright.answers.Model;
 import boilwright.errors.CancelledException;
 import boilwright.errors.ComputationException;
 import boilwright.errors.InputRefusedException;
@@ -63,39 +64,39 @@ public final class Boilwright implements Runnable {
         CancelToken cancel = new CancelToken();
         Interrupt interrupt = Interrupt.raising(cancel);
         Terminal terminal = new Terminal(out, err, Path.of(""), isWatched(), cancel);
-        int code = run(terminal, ModelAnswers.INSTANCE, WindowSource.ITSELF, arguments);
+        int code = run(terminal, Model.COMPUTING, WindowSource.ITSELF, arguments);
         interrupt.nothingLeft();
         System.exit(code);
     }
 
     /** Runs one command line and gives its exit code; never throws. */
-    static int run(Terminal terminal, AnswerSource source, WindowSource window, String... arguments) {
+    static int run(Terminal terminal, Model model, WindowSource window, String... arguments) {
         try {
             // Whoever just starts the program wants to see it.
             String[] line = arguments.length == 0 ? new String[] {"dashboard"} : arguments;
-            return commands(terminal, source, window).execute(line);
+            return commands(terminal, model, window).execute(line);
         } catch (Throwable fault) { // errors too: whatever happens, no trace reaches the screen
             return fault(terminal, fault, arguments);
         }
     }
 
     /** The commands, each with its options. */
-    static CommandLine commands(Terminal terminal, AnswerSource source, WindowSource window) {
+    static CommandLine commands(Terminal terminal, Model model, WindowSource window) {
         CommandLine commands = new CommandLine(new Boilwright(terminal))
                 .addSubcommand(new DashboardCommand(terminal, window))
-                .addSubcommand(new CheckCommand(terminal, source))
-                .addSubcommand(new WarmupCommand(terminal, source))
-                .addSubcommand(new CooldownCommand(terminal, source))
-                .addSubcommand(new WaterCommand(terminal, source))
-                .addSubcommand(new SizeCommand(terminal, source))
-                .addSubcommand(new CompareCommand(terminal, source))
-                .addSubcommand(new VacuumCommand(terminal, source))
-                .addSubcommand(new DrillCommand(terminal, source))
-                .addSubcommand(new PlanCommand(terminal, source))
-                .addSubcommand(new RiseCommand(terminal))
-                .addSubcommand(new SpreadCommand(terminal, source))
-                .addSubcommand(new NewCommand(terminal, source))
-                .addSubcommand(new FluidsCommand(terminal));
+                .addSubcommand(new CheckCommand(terminal, model))
+                .addSubcommand(new WarmupCommand(terminal, model))
+                .addSubcommand(new CooldownCommand(terminal, model))
+                .addSubcommand(new WaterCommand(terminal, model))
+                .addSubcommand(new SizeCommand(terminal, model))
+                .addSubcommand(new CompareCommand(terminal, model))
+                .addSubcommand(new VacuumCommand(terminal, model))
+                .addSubcommand(new DrillCommand(terminal, model))
+                .addSubcommand(new PlanCommand(terminal, model))
+                .addSubcommand(new RiseCommand(terminal, model))
+                .addSubcommand(new SpreadCommand(terminal, model))
+                .addSubcommand(new NewCommand(terminal, model))
+                .addSubcommand(new FluidsCommand(terminal, model));
         return commands.setExpandAtFiles(false)
                 .setUsageHelpWidth(100)
                 .setUsageHelpAutoWidth(false)

@@ -1,12 +1,13 @@
 package boilwright.commandline;
 
+import boilwright.answers.Asked;
 import boilwright.answers.CheckAnswer;
-import boilwright.fluid.WorkingFluid;
+import boilwright.answers.CheckQuestion;
+import boilwright.answers.Model;
 import boilwright.numerics.CancelToken;
 import boilwright.numerics.ProgressSink;
 import boilwright.report.CheckJson;
 import boilwright.report.CheckText;
-import boilwright.rig.Rig;
 import boilwright.spread.Bands;
 import boilwright.spread.SpreadScope;
 import picocli.CommandLine.Command;
@@ -20,8 +21,6 @@ import picocli.CommandLine.Option;
                 "Does the heat drive every jet, does the cooling carry it, what is near a limit, how long is warm-up.",
         sortOptions = false)
 final class CheckCommand extends RigCommand {
-    private final AnswerSource source;
-
     @Option(
             names = "--rank-guesses",
             description = "Find out which guess of the rig moves the heat margin most; takes a little longer.")
@@ -30,9 +29,8 @@ final class CheckCommand extends RigCommand {
     @Mixin
     private BandsOption bandsOption;
 
-    CheckCommand(Terminal terminal, AnswerSource source) {
-        super(terminal);
-        this.source = source;
+    CheckCommand(Terminal terminal, Model model) {
+        super(terminal, model);
     }
 
     @Override
@@ -41,11 +39,9 @@ final class CheckCommand extends RigCommand {
     }
 
     @Override
-    Answer answer(Rig rig, WorkingFluid fluid, String dataVersion, CancelToken cancel, ProgressSink progress) {
-        CheckAnswer answer = rankGuesses
-                ? source.checkRankingGuesses(rig, fluid, dataVersion, cancel, progress)
-                : source.check(rig, fluid, dataVersion, cancel, progress);
-        Bands bands = bandsOption.bands(source, rig, fluid, dataVersion, SpreadScope.CHECK, cancel, progress);
+    Answer answer(Asked asked, Model model, CancelToken cancel, ProgressSink progress) {
+        CheckAnswer answer = model.answer(new CheckQuestion(asked, rankGuesses), cancel, progress);
+        Bands bands = bandsOption.bands(asked, model, SpreadScope.CHECK, cancel, progress);
         return new Answer(
                 () -> CheckText.write(answer, bands),
                 () -> CheckJson.write(answer, bands),

@@ -1,16 +1,16 @@
 package boilwright.commandline;
 
+import boilwright.answers.Asked;
+import boilwright.answers.Model;
 import boilwright.choice.CompareAnswer;
 import boilwright.choice.CompareQuestion;
 import boilwright.choice.SourceRow;
-import boilwright.fluid.WorkingFluid;
 import boilwright.numerics.CancelToken;
 import boilwright.numerics.ProgressSink;
 import boilwright.report.CompareJson;
 import boilwright.report.CompareText;
 import boilwright.report.HeatPicture;
 import boilwright.report.HeatSpread;
-import boilwright.rig.Rig;
 import boilwright.rig.file.SourceLibrary;
 import boilwright.spread.Bands;
 import boilwright.spread.SpreadScope;
@@ -36,8 +36,6 @@ import picocli.CommandLine.Option;
 final class CompareCommand extends RigCommand {
     private static final double LONGEST_SESSION_S = 48 * 3600;
     private static final String OF_SOURCES = "sources[";
-
-    private final AnswerSource source;
 
     @Option(
             names = "--sources",
@@ -77,14 +75,15 @@ final class CompareCommand extends RigCommand {
     @Mixin
     private BandsOption bandsOption;
 
-    CompareCommand(Terminal terminal, AnswerSource source) {
-        super(terminal);
-        this.source = source;
+    CompareCommand(Terminal terminal, Model model) {
+        super(terminal, model);
     }
 
     @Override
     void checkOptions() {
-        settings();
+        session();
+        room();
+        threads();
         bandsOption.check();
     }
 
@@ -103,23 +102,29 @@ final class CompareCommand extends RigCommand {
         return accepted.stream().filter(f -> !f.startsWith(OF_SOURCES)).toList();
     }
 
-    private CompareQuestion.Settings settings() {
-        return new CompareQuestion.Settings(
-                TimeOption.read("--session", session, LONGEST_SESSION_S),
+    private double session() {
+        return TimeOption.read("--session", session, LONGEST_SESSION_S);
+    }
+
+    private CompareQuestion.RoomAir room() {
+        return new CompareQuestion.RoomAir(
                 NumberOption.read("--room-volume", room, Dimension.VOLUME, 1, 1e5),
-                NumberOption.read("--air-changes", airChanges, Dimension.FRACTION, 0.05, 100),
-                (int) NumberOption.read("--threads", Integer.toString(threads), Dimension.FRACTION, 1, 256));
+                NumberOption.read("--air-changes", airChanges, Dimension.FRACTION, 0.05, 100));
+    }
+
+    private int threads() {
+        return (int) NumberOption.read("--threads", Integer.toString(threads), Dimension.FRACTION, 1, 256);
     }
 
     @Override
-    Answer answer(Rig rig, WorkingFluid fluid, String dataVersion, CancelToken cancel, ProgressSink progress) {
+    Answer answer(Asked asked, Model model, CancelToken cancel, ProgressSink progress) {
         SourceLibrary library = SourceLibrary.builtIn();
         SourceLibrary all = sources == null ? library : library.withFile(sources, acceptedOfSources);
-        CompareAnswer answer =
-                CompareQuestion.ask(rig, fluid, dataVersion, all.sources(), settings(), cancel, progress);
+        CompareAnswer answer = model.answer(
+                new CompareQuestion(asked.withSession(session()), all.sources(), room(), threads()), cancel, progress);
         Map<String, Bands> bands = new LinkedHashMap<>();
         for (SourceRow row : answer.rows()) {
-            Bands one = bandsOption.bands(source, row.rig(), fluid, dataVersion, SpreadScope.REST, cancel, progress);
+            Bands one = bandsOption.bands(row.check().asked(), model, SpreadScope.REST, cancel, progress);
             if (!one.isEmpty()) {
                 bands.put(row.id(), one);
             }

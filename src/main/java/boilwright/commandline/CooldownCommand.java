@@ -1,12 +1,13 @@
 package boilwright.commandline;
 
+import boilwright.answers.Asked;
+import boilwright.answers.CooldownQuestion;
+import boilwright.answers.Model;
 import boilwright.answers.RunAnswer;
-import boilwright.fluid.WorkingFluid;
 import boilwright.numerics.CancelToken;
 import boilwright.numerics.ProgressSink;
 import boilwright.report.RunJson;
 import boilwright.report.RunText;
-import boilwright.rig.Rig;
 import picocli.CommandLine.Command;
 
 /** The way from full pumping to a rig that is safe to open. */
@@ -15,16 +16,13 @@ import picocli.CommandLine.Command;
         description = "What happens when after heat off: jets lost, air may be let in, water may stop.",
         sortOptions = false)
 final class CooldownCommand extends RigCommand {
-    private final AnswerSource source;
-
-    CooldownCommand(Terminal terminal, AnswerSource source) {
-        super(terminal);
-        this.source = source;
+    CooldownCommand(Terminal terminal, Model model) {
+        super(terminal, model);
     }
 
     @Override
-    Answer answer(Rig rig, WorkingFluid fluid, String dataVersion, CancelToken cancel, ProgressSink progress) {
-        RunAnswer answer = source.cooldown(rig, fluid, dataVersion, cancel, progress);
+    Answer answer(Asked asked, Model model, CancelToken cancel, ProgressSink progress) {
+        RunAnswer answer = model.answer(new CooldownQuestion(asked), cancel, progress);
         return new Answer(
                 () -> RunText.write(answer), () -> RunJson.write(answer), answer.run(), anyFails(answer.margins()));
     }

@@ -8,6 +8,7 @@ import boilwright.errors.Message;
 import boilwright.errors.MessageKey;
 import boilwright.files.AtomicFile;
 import boilwright.fluid.FluidLibrary;
+import boilwright.rig.Rig;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -53,6 +54,9 @@ final class DashboardCommand implements Callable<Integer> {
     private Path picture;
 
     @Mixin
+    private SetOption set;
+
+    @Mixin
     private FluidsOption fluids;
 
     @Option(
@@ -92,7 +96,9 @@ final class DashboardCommand implements Callable<Integer> {
         int[] wanted = size.isEmpty() ? new int[2] : size();
         FluidLibrary library = fluids.library();
         RigChoice choice = new RigChoice(rigName);
-        return new Opening(choice.read(library, accepted), choice.file(), library, first, wanted[0], wanted[1], look);
+        Rig rig = choice.read(library, accepted);
+        return new Opening(
+                rig, set.applied(rig, library, accepted), choice.file(), library, first, wanted[0], wanted[1], look);
     }
 
     private int[] size() {

@@ -1,17 +1,18 @@
 package boilwright.commandline;
 
+import boilwright.answers.Asked;
+import boilwright.answers.Model;
+import boilwright.drill.DrillQuestion;
 import boilwright.drill.DrillSet;
 import boilwright.errors.InputRefusedException;
 import boilwright.errors.Message;
 import boilwright.errors.MessageKey;
-import boilwright.fluid.WorkingFluid;
 import boilwright.numerics.CancelToken;
 import boilwright.numerics.ProgressSink;
 import boilwright.report.DrillCsv;
 import boilwright.report.DrillJson;
 import boilwright.report.DrillText;
 import boilwright.report.RunPicture;
-import boilwright.rig.Rig;
 import boilwright.thermal.Fault;
 import boilwright.thermal.FaultDrill;
 import java.util.List;
@@ -32,8 +33,6 @@ import picocli.CommandLine.Option;
 final class DrillCommand extends RigCommand {
     /** Nobody waits longer than this for a fault, s. */
     private static final double LATEST_S = 48 * 3600;
-
-    private final AnswerSource source;
 
     @Option(
             names = "--fault",
@@ -59,9 +58,8 @@ final class DrillCommand extends RigCommand {
             description = "How long after the fault the heat is cut late; 2 min unless given.")
     private String cutAfter;
 
-    DrillCommand(Terminal terminal, AnswerSource source) {
-        super(terminal);
-        this.source = source;
+    DrillCommand(Terminal terminal, Model model) {
+        super(terminal, model);
     }
 
     @Override
@@ -88,22 +86,21 @@ final class DrillCommand extends RigCommand {
     }
 
     @Override
-    Answer answer(Rig rig, WorkingFluid fluid, String dataVersion, CancelToken cancel, ProgressSink progress) {
+    Answer answer(Asked asked, Model model, CancelToken cancel, ProgressSink progress) {
         if (!all) {
-            Optional<String> reason = FaultDrill.notPlayed(rig, fault());
+            Optional<String> reason = FaultDrill.notPlayed(asked.rig(), fault());
             if (reason.isPresent()) {
                 throw new InputRefusedException(Message.of(MessageKey.DRILL_NOT_HERE, fault, reason.get()));
             }
         }
         OptionalDouble when =
                 at == null ? OptionalDouble.empty() : OptionalDouble.of(TimeOption.read("--at", at, LATEST_S));
-        DrillSet set = source.drills(
-                rig,
-                fluid,
-                dataVersion,
-                all ? List.of(Fault.values()) : List.of(fault()),
-                when,
-                TimeOption.read("--cut-after", cutAfter, LATEST_S),
+        DrillSet set = model.answer(
+                new DrillQuestion(
+                        asked,
+                        all ? List.of(Fault.values()) : List.of(fault()),
+                        when,
+                        TimeOption.read("--cut-after", cutAfter, LATEST_S)),
                 cancel,
                 progress);
         if (all) {

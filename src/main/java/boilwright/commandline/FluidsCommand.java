@@ -1,5 +1,7 @@
 package boilwright.commandline;
 
+import boilwright.answers.Asked;
+import boilwright.answers.Model;
 import boilwright.choice.FluidsAnswer;
 import boilwright.choice.FluidsQuestion;
 import boilwright.errors.InputRefusedException;
@@ -31,6 +33,7 @@ import picocli.CommandLine.Parameters;
         sortOptions = false)
 final class FluidsCommand implements Callable<Integer> {
     private final Terminal terminal;
+    private final Model model;
 
     @Parameters(paramLabel = "ID", arity = "0..1", description = "Show every figure of this fluid, with its source.")
     private Optional<String> id;
@@ -48,6 +51,9 @@ final class FluidsCommand implements Callable<Integer> {
     private List<String> accepted = List.of();
 
     @Mixin
+    private SetOption set;
+
+    @Mixin
     private FluidsOption fluids;
 
     @Option(names = "--json", description = "Print as JSON, for other programs.")
@@ -56,8 +62,9 @@ final class FluidsCommand implements Callable<Integer> {
     @Mixin
     private HelpOption help;
 
-    FluidsCommand(Terminal terminal) {
+    FluidsCommand(Terminal terminal, Model model) {
         this.terminal = terminal;
+        this.model = model;
     }
 
     @Override
@@ -67,8 +74,9 @@ final class FluidsCommand implements Callable<Integer> {
             terminal.answer(withEach(library));
             return ExitCode.HOLDS;
         }
-        if (!accepted.isEmpty()) {
-            throw new InputRefusedException(Message.of(MessageKey.CHOICE_ACCEPT_ALONE));
+        if (!accepted.isEmpty() || set.isGiven()) {
+            throw new InputRefusedException(
+                    Message.of(MessageKey.CHOICE_ACCEPT_ALONE, accepted.isEmpty() ? "--set" : "--accept"));
         }
         String answer;
         if (json) {
@@ -81,21 +89,21 @@ final class FluidsCommand implements Callable<Integer> {
     }
 
     private String withEach(FluidLibrary library) {
-        Rig rig = new RigChoice(rigName).read(library, accepted);
+        Rig rig = set.applied(new RigChoice(rigName).read(library, accepted), library, accepted);
         Map<String, WorkingFluid> all = new LinkedHashMap<>();
         // the rig's own first, for comparison with each other
         all.put(rig.fluidId(), library.find(rig.fluidId()));
         id.map(List::of).orElseGet(library::workingFluids).forEach(one -> all.put(one, library.find(one)));
-        FluidsAnswer answer = ask(rig, all, library.dataVersion());
+        FluidsAnswer answer = answer(new FluidsQuestion(Asked.of(rig, library), all));
         return json ? FluidsForJson.write(answer) : FluidsForText.write(answer);
     }
 
-    private FluidsAnswer ask(Rig rig, Map<String, WorkingFluid> all, String dataVersion) {
+    private FluidsAnswer answer(FluidsQuestion question) {
         if (!terminal.interactive()) {
-            return FluidsQuestion.ask(rig, all, dataVersion, terminal.cancel(), ProgressSink.NONE);
+            return model.answer(question, terminal.cancel(), ProgressSink.NONE);
         }
         try (ProgressLine line = new ProgressLine(terminal.err(), System::nanoTime)) {
-            return FluidsQuestion.ask(rig, all, dataVersion, terminal.cancel(), line);
+            return model.answer(question, terminal.cancel(), line);
         }
     }
 }

@@ -1,5 +1,9 @@
 package boilwright.commandline;
 
+import boilwright.answers.Asked;
+import boilwright.answers.EstimateQuestion;
+import boilwright.answers.GuessRankingQuestion;
+import boilwright.answers.Model;
 import boilwright.errors.ComputationException;
 import boilwright.errors.InputRefusedException;
 import boilwright.errors.Message;
@@ -13,7 +17,6 @@ import boilwright.fluid.WorkingFluid;
 import boilwright.numerics.CancelToken;
 import boilwright.numerics.ProgressSink;
 import boilwright.report.NewRigText;
-import boilwright.rig.Rig;
 import boilwright.rig.file.RigWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -38,7 +41,7 @@ import picocli.CommandLine.Option;
         sortOptions = false)
 final class NewCommand implements Callable<Integer> {
     private final Terminal terminal;
-    private final AnswerSource source;
+    private final Model model;
 
     @Option(names = "--out", required = true, paramLabel = "FILE", description = "Where to write the rig.")
     private Path out;
@@ -61,9 +64,9 @@ final class NewCommand implements Callable<Integer> {
     @Mixin
     private HelpOption help;
 
-    NewCommand(Terminal terminal, AnswerSource source) {
+    NewCommand(Terminal terminal, Model model) {
         this.terminal = terminal;
-        this.source = source;
+        this.model = model;
     }
 
     @Override
@@ -74,9 +77,10 @@ final class NewCommand implements Callable<Integer> {
         refuseExisting();
         AtomicFile.requireWritable(out);
         WorkingFluid fluid = library.find(measured.fluidId());
-        RigEstimate estimate = source.estimate(measured, fluid, fields);
+        RigEstimate estimate =
+                model.answer(new EstimateQuestion(measured, fluid, fields), terminal.cancel(), ProgressSink.NONE);
         terminal.cancel().check();
-        Optional<List<RankedGuess>> ranking = ranking(estimate.rig(), fluid);
+        Optional<List<RankedGuess>> ranking = ranking(Asked.of(estimate.rig(), library));
         terminal.cancel().check();
         AtomicFile.write(out, RigWriter.write(estimate.rig()).getBytes(StandardCharsets.UTF_8));
         terminal.answer(NewRigText.write(estimate, ranking, out.toString(), next(fields)));
@@ -90,14 +94,15 @@ final class NewCommand implements Callable<Integer> {
     }
 
     /** The rig is worth writing even when the model finds no working state of it: then there is just no ranking. */
-    private Optional<List<RankedGuess>> ranking(Rig rig, WorkingFluid fluid) {
+    private Optional<List<RankedGuess>> ranking(Asked asked) {
+        GuessRankingQuestion question = new GuessRankingQuestion(asked);
         CancelToken cancel = terminal.cancel();
         try {
             if (!terminal.interactive()) {
-                return Optional.of(source.rank(rig, fluid, cancel, ProgressSink.NONE));
+                return Optional.of(model.answer(question, cancel, ProgressSink.NONE));
             }
             try (ProgressLine line = new ProgressLine(terminal.err(), System::nanoTime)) {
-                return Optional.of(source.rank(rig, fluid, cancel, line));
+                return Optional.of(model.answer(question, cancel, line));
             }
         } catch (ComputationException e) {
             return Optional.empty();

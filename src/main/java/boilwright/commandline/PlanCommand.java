@@ -1,9 +1,11 @@
 package boilwright.commandline;
 
+import boilwright.answers.Asked;
+import boilwright.answers.Model;
+import boilwright.answers.Question;
 import boilwright.errors.InputRefusedException;
 import boilwright.errors.Message;
 import boilwright.errors.MessageKey;
-import boilwright.fluid.WorkingFluid;
 import boilwright.numerics.CancelToken;
 import boilwright.numerics.ProgressSink;
 import boilwright.report.PlanBands;
@@ -11,10 +13,11 @@ import boilwright.report.PlanJson;
 import boilwright.report.PlanMarkdown;
 import boilwright.report.PlanPdf;
 import boilwright.report.PlanText;
-import boilwright.rig.Rig;
 import boilwright.sequence.Plan;
 import boilwright.sequence.PlanAnswer;
 import boilwright.sequence.PlanFile;
+import boilwright.sequence.PlanQuestion;
+import boilwright.sequence.PlanRulesQuestion;
 import boilwright.sequence.Variant;
 import boilwright.spread.SpreadScope;
 import java.nio.charset.StandardCharsets;
@@ -40,7 +43,6 @@ import picocli.CommandLine.Option;
         sortOptions = false)
 final class PlanCommand extends RigCommand {
     private final Terminal terminal;
-    private final AnswerSource source;
 
     @Option(
             names = "--variant",
@@ -70,10 +72,9 @@ final class PlanCommand extends RigCommand {
     @Mixin
     private BandsOption bandsOption;
 
-    PlanCommand(Terminal terminal, AnswerSource source) {
-        super(terminal);
+    PlanCommand(Terminal terminal, Model model) {
+        super(terminal, model);
         this.terminal = terminal;
-        this.source = source;
     }
 
     @Override
@@ -124,14 +125,13 @@ final class PlanCommand extends RigCommand {
     }
 
     @Override
-    Answer answer(Rig rig, WorkingFluid fluid, String dataVersion, CancelToken cancel, ProgressSink progress) {
-        PlanAnswer made = check == null
-                ? source.plan(rig, fluid, dataVersion, variant == null ? Variant.NORMAL : variant(), cancel, progress)
-                : source.checkPlan(rig, fluid, dataVersion, given(), cancel, progress);
+    Answer answer(Asked asked, Model model, CancelToken cancel, ProgressSink progress) {
+        Question<PlanAnswer> question = check == null
+                ? new PlanQuestion(asked, variant == null ? Variant.NORMAL : variant())
+                : new PlanRulesQuestion(asked, given());
+        PlanAnswer made = model.answer(question, cancel, progress);
         PlanAnswer answer = PlanBands.with(
-                made,
-                bandsOption.bands(
-                        source, made.check().rig(), fluid, dataVersion, SpreadScope.WARMUP, cancel, progress));
+                made, bandsOption.bands(made.check().asked(), model, SpreadScope.WARMUP, cancel, progress));
         Map<String, Supplier<byte[]>> sheets = new LinkedHashMap<>();
         if (answer.plan().isPresent()) {
             sheets.put("--markdown", () -> PlanMarkdown.write(answer).getBytes(StandardCharsets.UTF_8));

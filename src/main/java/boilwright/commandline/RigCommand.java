@@ -1,8 +1,9 @@
 package boilwright.commandline;
 
+import boilwright.answers.Asked;
 import boilwright.answers.Margin;
+import boilwright.answers.Model;
 import boilwright.fluid.FluidLibrary;
-import boilwright.fluid.WorkingFluid;
 import boilwright.numerics.CancelToken;
 import boilwright.numerics.ProgressSink;
 import boilwright.report.RunPicture;
@@ -23,9 +24,13 @@ import picocli.CommandLine.Parameters;
 /** A question about one rig: reads it, has it answered, and only then prints and writes. */
 abstract class RigCommand implements Callable<Integer> {
     private final Terminal terminal;
+    private final Model model;
 
     @Parameters(paramLabel = "RIG", description = "A rig file, or demo:NAME, such as demo:neon-workshop.")
     private String rigName;
+
+    @Mixin
+    private SetOption set;
 
     @Mixin
     private FluidsOption fluids;
@@ -51,8 +56,9 @@ abstract class RigCommand implements Callable<Integer> {
     @Mixin
     private HelpOption help;
 
-    RigCommand(Terminal terminal) {
+    RigCommand(Terminal terminal, Model model) {
         this.terminal = terminal;
+        this.model = model;
     }
 
     /**
@@ -140,7 +146,7 @@ abstract class RigCommand implements Callable<Integer> {
     }
 
     /** Has the question answered. */
-    abstract Answer answer(Rig rig, WorkingFluid fluid, String dataVersion, CancelToken cancel, ProgressSink progress);
+    abstract Answer answer(Asked asked, Model model, CancelToken cancel, ProgressSink progress);
 
     @Override
     public Integer call() {
@@ -150,10 +156,11 @@ abstract class RigCommand implements Callable<Integer> {
         Outputs outputs = new Outputs(csv, png, moreOutputs());
         outputs.refuseOverlap(choice.file());
         outputs.refuseOverlap(otherFile());
-        Rig rig = choice.read(library, acceptedOfRig(accepted));
-        WorkingFluid fluid = library.find(rig.fluidId());
+        List<String> acceptedFields = acceptedOfRig(accepted);
+        Rig rig = set.applied(choice.read(library, acceptedFields), library, acceptedFields);
+        Asked asked = Asked.of(rig, library);
         outputs.requireWritable();
-        Answer answer = compute(rig, fluid, library.dataVersion());
+        Answer answer = compute(asked);
         String printed = json ? answer.json().get() : answer.text().get();
         outputs.write(answer.csv(), () -> answer.picture().apply(rig.name()), answer.sheets());
         terminal.answer(printed);
@@ -163,16 +170,16 @@ abstract class RigCommand implements Callable<Integer> {
         return answer.anyFails() ? ExitCode.FAILS : ExitCode.HOLDS;
     }
 
-    private Answer compute(Rig rig, WorkingFluid fluid, String dataVersion) {
+    private Answer compute(Asked asked) {
         CancelToken cancel = terminal.cancel();
         cancel.check();
         Answer answer;
         if (terminal.interactive()) {
             try (ProgressLine line = new ProgressLine(terminal.err(), System::nanoTime)) {
-                answer = answer(rig, fluid, dataVersion, cancel, line);
+                answer = answer(asked, model, cancel, line);
             }
         } else {
-            answer = answer(rig, fluid, dataVersion, cancel, ProgressSink.NONE);
+            answer = answer(asked, model, cancel, ProgressSink.NONE);
         }
         if (!answer.partial()) {
             cancel.check();

@@ -1,6 +1,9 @@
 package boilwright.commandline;
 
+import boilwright.answers.Model;
+import boilwright.answers.RiseQuestion;
 import boilwright.files.AtomicFile;
+import boilwright.numerics.ProgressSink;
 import boilwright.report.RiseJson;
 import boilwright.report.RisePicture;
 import boilwright.report.RiseText;
@@ -8,7 +11,6 @@ import boilwright.rise.Quantity;
 import boilwright.rise.RiseAnswer;
 import boilwright.rise.RiseFile;
 import boilwright.rise.RiseRecord;
-import boilwright.rise.RiseTest;
 import boilwright.rise.RiseVolume;
 import boilwright.rise.Verdict;
 import java.nio.file.Path;
@@ -34,6 +36,7 @@ import picocli.CommandLine.Option;
         sortOptions = false)
 final class RiseCommand implements Callable<Integer> {
     private final Terminal terminal;
+    private final Model model;
 
     @Option(names = "--csv", required = true, paramLabel = "FILE", description = "The record to read.")
     private Path csv;
@@ -60,8 +63,9 @@ final class RiseCommand implements Callable<Integer> {
     @Mixin
     private HelpOption help;
 
-    RiseCommand(Terminal terminal) {
+    RiseCommand(Terminal terminal, Model model) {
         this.terminal = terminal;
+        this.model = model;
     }
 
     @Override
@@ -74,7 +78,7 @@ final class RiseCommand implements Callable<Integer> {
         RiseRecord record = RiseFile.read(csv, meant);
         outputs.requireWritable();
         terminal.cancel().check();
-        RiseAnswer answer = RiseTest.of(record, volumeM3);
+        RiseAnswer answer = model.answer(new RiseQuestion(record, volumeM3), terminal.cancel(), ProgressSink.NONE);
         String name = csv.getFileName().toString();
         String printed = json ? RiseJson.write(answer) : RiseText.write(name, answer);
         byte[] picture = png == null ? null : RisePicture.png(name, answer);

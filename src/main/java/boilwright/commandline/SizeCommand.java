@@ -1,15 +1,15 @@
 package boilwright.commandline;
 
+import boilwright.answers.Asked;
+import boilwright.answers.Model;
 import boilwright.choice.SizeAnswer;
 import boilwright.choice.SizeQuestion;
-import boilwright.fluid.WorkingFluid;
 import boilwright.numerics.CancelToken;
 import boilwright.numerics.ProgressSink;
 import boilwright.report.HeatPicture;
 import boilwright.report.HeatSpread;
 import boilwright.report.SizeJson;
 import boilwright.report.SizeText;
-import boilwright.rig.Rig;
 import boilwright.spread.SpreadScope;
 import boilwright.units.Dimension;
 import picocli.CommandLine.Command;
@@ -27,8 +27,6 @@ final class SizeCommand extends RigCommand {
     private static final double LEAST = 0.5;
     private static final double MOST = 10;
 
-    private final AnswerSource source;
-
     @Option(
             names = "--margin",
             paramLabel = "M",
@@ -39,9 +37,8 @@ final class SizeCommand extends RigCommand {
     @Mixin
     private BandsOption bandsOption;
 
-    SizeCommand(Terminal terminal, AnswerSource source) {
-        super(terminal);
-        this.source = source;
+    SizeCommand(Terminal terminal, Model model) {
+        super(terminal, model);
     }
 
     @Override
@@ -51,11 +48,10 @@ final class SizeCommand extends RigCommand {
     }
 
     @Override
-    Answer answer(Rig rig, WorkingFluid fluid, String dataVersion, CancelToken cancel, ProgressSink progress) {
+    Answer answer(Asked asked, Model model, CancelToken cancel, ProgressSink progress) {
         double wanted = NumberOption.read("--margin", margin, Dimension.FRACTION, LEAST, MOST);
-        SizeAnswer answer = SizeQuestion.ask(rig, fluid, dataVersion, wanted, cancel);
-        HeatSpread spread =
-                HeatSpread.of(bandsOption.bands(source, rig, fluid, dataVersion, SpreadScope.REST, cancel, progress));
+        SizeAnswer answer = model.answer(new SizeQuestion(asked, wanted), cancel, progress);
+        HeatSpread spread = HeatSpread.of(bandsOption.bands(asked, model, SpreadScope.REST, cancel, progress));
         return new Answer(
                 () -> SizeText.write(answer, spread),
                 () -> SizeJson.write(answer, spread),

@@ -1,18 +1,19 @@
 package boilwright.commandline;
 
+import boilwright.answers.Asked;
+import boilwright.answers.Model;
 import boilwright.errors.InputRefusedException;
 import boilwright.errors.Message;
 import boilwright.errors.MessageKey;
-import boilwright.fluid.WorkingFluid;
 import boilwright.numerics.CancelToken;
 import boilwright.numerics.ProgressSink;
 import boilwright.report.SpreadCsv;
 import boilwright.report.SpreadJson;
 import boilwright.report.SpreadPicture;
 import boilwright.report.SpreadText;
-import boilwright.rig.Rig;
 import boilwright.spread.SpreadAnswer;
 import boilwright.spread.SpreadPlan;
+import boilwright.spread.SpreadQuestion;
 import boilwright.spread.SpreadScope;
 import boilwright.units.Dimension;
 import boilwright.units.QuantityWriter;
@@ -36,8 +37,6 @@ final class SpreadCommand extends RigCommand {
     private static final int TRIED_AT_REST = 500;
 
     private static final int TRIED_THROUGH_TIME = 50;
-
-    private final AnswerSource source;
 
     @Option(names = "--runs", paramLabel = "N", description = "Number of samples; 1000 unless given.")
     private int runs = 1000;
@@ -67,9 +66,8 @@ final class SpreadCommand extends RigCommand {
     @Option(names = "--yes", description = "Go on although it takes long.")
     private boolean yes;
 
-    SpreadCommand(Terminal terminal, AnswerSource source) {
-        super(terminal);
-        this.source = source;
+    SpreadCommand(Terminal terminal, Model model) {
+        super(terminal, model);
     }
 
     @Override
@@ -80,15 +78,15 @@ final class SpreadCommand extends RigCommand {
     }
 
     @Override
-    Answer answer(Rig rig, WorkingFluid fluid, String dataVersion, CancelToken cancel, ProgressSink progress) {
+    Answer answer(Asked asked, Model model, CancelToken cancel, ProgressSink progress) {
         if (!yes && runs > (steady ? MANY_AT_REST : MANY_THROUGH_TIME)) {
             throw new InputRefusedException(Message.of(
                     MessageKey.SPREAD_TAKES_LONG,
                     Integer.toString(runs),
                     Integer.toString(threads),
-                    QuantityWriter.writeAuto(estimateS(rig, fluid, dataVersion, cancel), Dimension.TIME)));
+                    QuantityWriter.writeAuto(estimateS(asked, model, cancel), Dimension.TIME)));
         }
-        SpreadAnswer answer = source.spread(rig, fluid, dataVersion, plan(runs), cancel, progress);
+        SpreadAnswer answer = model.answer(new SpreadQuestion(asked, plan(runs)), cancel, progress);
         return new Answer(
                 () -> SpreadText.write(answer),
                 () -> SpreadJson.write(answer),
@@ -108,11 +106,11 @@ final class SpreadCommand extends RigCommand {
     }
 
     /** How long all samples will take, s, by the second of two tries: the first one also warms the program up. */
-    private double estimateS(Rig rig, WorkingFluid fluid, String dataVersion, CancelToken cancel) {
+    private double estimateS(Asked asked, Model model, CancelToken cancel) {
         int tried = steady ? TRIED_AT_REST : TRIED_THROUGH_TIME;
-        source.spread(rig, fluid, dataVersion, plan(tried), cancel, ProgressSink.NONE);
+        model.answer(new SpreadQuestion(asked, plan(tried)), cancel, ProgressSink.NONE);
         long start = System.nanoTime();
-        source.spread(rig, fluid, dataVersion, plan(tried), cancel, ProgressSink.NONE);
+        model.answer(new SpreadQuestion(asked, plan(tried)), cancel, ProgressSink.NONE);
         cancel.check();
         return (System.nanoTime() - start) * 1e-9 / tried * runs;
     }

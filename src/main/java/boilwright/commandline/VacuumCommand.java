@@ -1,17 +1,18 @@
 package boilwright.commandline;
 
+import boilwright.answers.Asked;
+import boilwright.answers.Model;
 import boilwright.answers.VacuumAnswer;
+import boilwright.answers.VacuumQuestion;
 import boilwright.errors.InputRefusedException;
 import boilwright.errors.Message;
 import boilwright.errors.MessageKey;
-import boilwright.fluid.WorkingFluid;
 import boilwright.gasflow.Gas;
 import boilwright.numerics.CancelToken;
 import boilwright.numerics.ProgressSink;
 import boilwright.report.VacuumJson;
 import boilwright.report.VacuumPage;
 import boilwright.report.VacuumPicture;
-import boilwright.rig.Rig;
 import java.util.Arrays;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -26,8 +27,6 @@ import picocli.CommandLine.Option;
         sortOptions = false)
 final class VacuumCommand extends RigCommand {
     private static final double LONGEST_S = 30 * 24 * 3600;
-
-    private final AnswerSource source;
 
     @Option(
             names = "--after",
@@ -44,9 +43,8 @@ final class VacuumCommand extends RigCommand {
                     + " unless given.")
     private String gas;
 
-    VacuumCommand(Terminal terminal, AnswerSource source) {
-        super(terminal);
-        this.source = source;
+    VacuumCommand(Terminal terminal, Model model) {
+        super(terminal, model);
     }
 
     @Override
@@ -66,14 +64,14 @@ final class VacuumCommand extends RigCommand {
     }
 
     @Override
-    Answer answer(Rig rig, WorkingFluid fluid, String dataVersion, CancelToken cancel, ProgressSink progress) {
+    Answer answer(Asked asked, Model model, CancelToken cancel, ProgressSink progress) {
         double lookS = TimeOption.read("--after", after, LONGEST_S);
-        VacuumAnswer answer = source.vacuum(rig, fluid, dataVersion, gas(), lookS, cancel, progress);
+        VacuumAnswer answer = model.answer(new VacuumQuestion(asked, gas(), lookS), cancel, progress);
         return new Answer(
                 () -> VacuumPage.write(answer),
                 () -> VacuumJson.write(answer),
                 answer.check().warmup(),
-                Optional.of(() -> VacuumPicture.png(rig.name(), answer.timeline())),
+                Optional.of(() -> VacuumPicture.png(asked.rig().name(), answer.timeline())),
                 answer.anyFails());
     }
 }

@@ -1,13 +1,14 @@
 package boilwright.commandline;
 
+import boilwright.answers.Asked;
+import boilwright.answers.Model;
 import boilwright.answers.WaterAnswer;
-import boilwright.fluid.WorkingFluid;
+import boilwright.answers.WaterQuestion;
 import boilwright.numerics.CancelToken;
 import boilwright.numerics.ProgressSink;
 import boilwright.report.CurvesPicture;
 import boilwright.report.WaterJson;
 import boilwright.report.WaterText;
-import boilwright.rig.Rig;
 import boilwright.water.CircuitSolver;
 import java.util.Optional;
 import picocli.CommandLine.Command;
@@ -23,8 +24,6 @@ final class WaterCommand extends RigCommand {
     private static final int POINTS = 200;
     private static final double LONGEST_SESSION_S = 48 * 3600;
 
-    private final AnswerSource source;
-
     @Option(
             names = "--session",
             paramLabel = "TIME",
@@ -32,9 +31,8 @@ final class WaterCommand extends RigCommand {
             description = "Length of a session, for the ice; 2 h unless given.")
     private String session;
 
-    WaterCommand(Terminal terminal, AnswerSource source) {
-        super(terminal);
-        this.source = source;
+    WaterCommand(Terminal terminal, Model model) {
+        super(terminal, model);
     }
 
     @Override
@@ -43,16 +41,16 @@ final class WaterCommand extends RigCommand {
     }
 
     @Override
-    Answer answer(Rig rig, WorkingFluid fluid, String dataVersion, CancelToken cancel, ProgressSink progress) {
+    Answer answer(Asked asked, Model model, CancelToken cancel, ProgressSink progress) {
         double length = TimeOption.read("--session", session, LONGEST_SESSION_S);
-        WaterAnswer answer = source.water(rig, fluid, dataVersion, length, cancel, progress);
+        WaterAnswer answer = model.answer(new WaterQuestion(asked.withSession(length)), cancel, progress);
         return new Answer(
                 () -> WaterText.write(answer),
                 () -> WaterJson.write(answer),
                 answer.check().warmup(),
                 Optional.of(() -> CurvesPicture.png(
-                        rig.name(),
-                        CircuitSolver.curves(rig, POINTS),
+                        asked.rig().name(),
+                        CircuitSolver.curves(asked.rig(), POINTS),
                         answer.steady().flow())),
                 answer.anyFails());
     }

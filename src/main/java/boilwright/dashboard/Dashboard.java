@@ -1,7 +1,7 @@
 package boilwright.dashboard;
 
+import boilwright.answers.RememberingModel;
 import boilwright.dashboard.session.StateFolder;
-import boilwright.dashboard.work.Model;
 import boilwright.errors.InputRefusedException;
 import boilwright.errors.Message;
 import boilwright.errors.MessageKey;
@@ -21,6 +21,9 @@ import javafx.stage.Stage;
 /** The window as the program starts it: shown on a screen, or drawn to a picture without one. */
 public final class Dashboard {
     private static final double SHARE_OF_SCREEN = 0.9;
+    /** Answers that a window keeps: those of the last few rigs with all that the pages ask of them. */
+    private static final int ANSWERS = 64;
+
     private static final long LOOK_MS = 100;
     private static final String NATIVE_CACHE = "javafx.cachedir";
     /** Held on to: the logging system forgets loggers that nobody holds. */
@@ -67,7 +70,7 @@ public final class Dashboard {
         CompletableFuture<byte[]> picture = new CompletableFuture<>();
         startToolkit(() -> {
             try {
-                Picture.take(opening, Model.ITSELF, picture);
+                Picture.take(opening, new RememberingModel(ANSWERS), picture);
             } catch (RuntimeException | Error fault) {
                 picture.completeExceptionally(fault);
             }
@@ -79,7 +82,7 @@ public final class Dashboard {
 
     private static void show(Opening opening, CountDownLatch closed) {
         Stage stage = new Stage();
-        Window window = new Window(opening, Model.ITSELF, new SystemDialogues(stage));
+        Window window = new Window(opening, new RememberingModel(ANSWERS), new SystemDialogues(stage));
         Thread.setDefaultUncaughtExceptionHandler(window.faults());
         Thread.currentThread().setUncaughtExceptionHandler(window.faults());
         stage.setScene(window.scene());

@@ -1,5 +1,7 @@
 package boilwright.dashboard;
 
+import boilwright.answers.EstimateQuestion;
+import boilwright.answers.Model;
 import boilwright.dashboard.session.FluidShelf;
 import boilwright.dashboard.session.Recovery;
 import boilwright.dashboard.session.Remembered;
@@ -13,7 +15,6 @@ import boilwright.dashboard.work.BackgroundWork;
 import boilwright.dashboard.work.BackgroundWork.Urgency;
 import boilwright.errors.InputRefusedException;
 import boilwright.estimate.OutsideMeasurements;
-import boilwright.estimate.RigEstimator;
 import boilwright.rig.Rig;
 import boilwright.rig.file.RigReader;
 import java.nio.file.Path;
@@ -31,6 +32,7 @@ final class Desk {
     private final RigSession session;
     private final BackgroundWork work;
     private final Answering answering;
+    private final Model model;
     private final FluidShelf shelf;
     private final Recovery recovery;
     private final Remembered remembered;
@@ -45,6 +47,7 @@ final class Desk {
             RigSession session,
             BackgroundWork work,
             Answering answering,
+            Model model,
             FluidShelf shelf,
             Recovery recovery,
             Remembered remembered,
@@ -53,6 +56,7 @@ final class Desk {
         this.session = session;
         this.work = work;
         this.answering = answering;
+        this.model = model;
         this.shelf = shelf;
         this.recovery = recovery;
         this.remembered = remembered;
@@ -66,7 +70,7 @@ final class Desk {
         shelf.libraryProperty().addListener((property, before, now) -> {
             String id = session.rig().fluidId();
             if (before.find(id) != now.find(id)) {
-                answering.ask(session.rig());
+                answering.request(session.rig());
             }
         });
         changed(session.rig());
@@ -74,14 +78,14 @@ final class Desk {
     }
 
     private void changed(Rig rig) {
-        answering.ask(rig);
+        answering.request(rig);
         keepCopy();
     }
 
     /** Has the copy against a crash brought up to date; when several edits wait, only the last is written. */
     private void keepCopy() {
         wanted = session.isDirty() ? Optional.of(new Copy(session.rig(), session.file())) : Optional.empty();
-        work.ask(Urgency.KEEPING, (cancel, progress) -> bringCopyUpToDate(), kept -> {}, why -> {});
+        work.request(Urgency.KEEPING, (cancel, progress) -> bringCopyUpToDate(), kept -> {}, why -> {});
     }
 
     private boolean bringCopyUpToDate() {
@@ -109,7 +113,7 @@ final class Desk {
     }
 
     private void resume(Recovery.Left left) {
-        work.ask(
+        work.request(
                 Urgency.FILES,
                 (cancel, progress) -> {
                     Rig unsaved = RigFiles.read(left.rig(), shelf.library().workingFluids(), true)
@@ -151,7 +155,7 @@ final class Desk {
     }
 
     private void read(Path file, boolean slipsMeant) {
-        work.ask(
+        work.request(
                 Urgency.FILES,
                 (cancel, progress) -> RigFiles.read(file, shelf.library().workingFluids(), slipsMeant),
                 stored -> {
@@ -178,7 +182,7 @@ final class Desk {
 
     /** Opens a demo rig. */
     void openDemo(String name) {
-        whenFree(() -> work.ask(
+        whenFree(() -> work.request(
                 Urgency.FILES,
                 (cancel, progress) ->
                         Stored.nowhere(RigReader.readDemo(name, shelf.library().workingFluids(), Set.of())),
@@ -194,10 +198,12 @@ final class Desk {
      * @param refused hears why there is none
      */
     void estimate(OutsideMeasurements measured, Set<String> accepted, Runnable begun, Consumer<String> refused) {
-        work.ask(
+        work.request(
                 Urgency.FILES,
-                (cancel, progress) ->
-                        RigEstimator.estimate(measured, shelf.library().find(measured.fluidId()), accepted),
+                (cancel, progress) -> model.answer(
+                        new EstimateQuestion(measured, shelf.library().find(measured.fluidId()), accepted),
+                        cancel,
+                        progress),
                 estimate -> whenFree(() -> {
                     session.begin(Stored.nowhere(estimate.rig()));
                     begun.run();
@@ -223,7 +229,7 @@ final class Desk {
             return;
         }
         Stored stored = session.stored();
-        work.ask(
+        work.request(
                 Urgency.FILES,
                 (cancel, progress) -> RigFiles.changedMeanwhile(stored),
                 changed -> {
@@ -255,7 +261,7 @@ final class Desk {
 
     private void write(Path file, Runnable then) {
         Rig rig = session.rig();
-        work.ask(
+        work.request(
                 Urgency.FILES,
                 (cancel, progress) -> RigFiles.write(rig, file),
                 written -> {
@@ -296,7 +302,7 @@ final class Desk {
     }
 
     private void remember(Path file) {
-        work.ask(
+        work.request(
                 Urgency.KEEPING,
                 (cancel, progress) -> {
                     remembered.used(file);

@@ -8,7 +8,8 @@ import java.util.Optional;
 /**
  * How a window begins.
  *
- * @param rig the rig in it
+ * @param rig the rig as its file has it
+ * @param edited the rig with what is edited from the start; the same where nothing is
  * @param file the file that the rig was read from; empty for a demo
  * @param fluids the fluids that rigs may name
  * @param page the page shown first
@@ -18,6 +19,7 @@ import java.util.Optional;
  */
 public record Opening(
         Rig rig,
+        Rig edited,
         Optional<Path> file,
         FluidLibrary fluids,
         PageName page,
@@ -32,4 +34,16 @@ public record Opening(
     public static final int GREATEST_WIDTH = 7680;
     /** Greatest height, pixels. */
     public static final int GREATEST_HEIGHT = 4320;
+
+    /** With the rig as its file has it. */
+    public Opening(
+            Rig rig,
+            Optional<Path> file,
+            FluidLibrary fluids,
+            PageName page,
+            int width,
+            int height,
+            Optional<Theme> theme) {
+        this(rig, rig, file, fluids, page, width, height, theme);
+    }
 }

@@ -1,7 +1,7 @@
 package boilwright.dashboard;
 
+import boilwright.answers.Model;
 import boilwright.dashboard.work.Answering;
-import boilwright.dashboard.work.Model;
 import boilwright.errors.ComputationException;
 import boilwright.errors.Message;
 import boilwright.errors.MessageKey;

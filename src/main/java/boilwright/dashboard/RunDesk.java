@@ -42,7 +42,7 @@ final class RunDesk {
     private void write(PlanAnswer plan, Path file) {
         PlanPdf.Paper paper =
                 LETTER.contains(Locale.getDefault().getCountry()) ? PlanPdf.Paper.LETTER : PlanPdf.Paper.A4;
-        work.ask(
+        work.request(
                 Urgency.FILES,
                 (cancel, progress) -> {
                     AtomicFile.write(file, PlanPdf.write(plan, paper));

@@ -1,5 +1,6 @@
 package boilwright.dashboard;
 
+import boilwright.answers.Model;
 import boilwright.dashboard.fluids.FluidsPage;
 import boilwright.dashboard.heat.ChoiceView;
 import boilwright.dashboard.model.RunTimeline;
@@ -23,7 +24,6 @@ import boilwright.dashboard.water.WaterPage;
 import boilwright.dashboard.work.Answering;
 import boilwright.dashboard.work.BackgroundWork;
 import boilwright.dashboard.work.FaultHandler;
-import boilwright.dashboard.work.Model;
 import boilwright.errors.Message;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -74,9 +74,10 @@ final class Window {
                 .map(file -> RigFiles.known(opening.rig(), file))
                 .orElseGet(() -> Stored.nowhere(opening.rig()));
         session = new RigSession(stored);
-        desk = new Desk(session, work, answering, shelf, recovery, remembered, asker, this::tell);
+        session.edit(WindowText.say("frame.edit.set"), before -> opening.edited());
+        desk = new Desk(session, work, answering, model, shelf, recovery, remembered, asker, this::tell);
         run = new RunDesk(work, asker, this::tell, () -> scene().getWindow());
-        PageContext context = new PageContext(session, answering, shelf);
+        PageContext context = new PageContext(session, answering, shelf, model);
         spine = new Spine(session, desk, remembered, this::act);
         frame = new Frame(context, work, spine, this::page);
         scene = new Scene(frame);
@@ -179,7 +180,7 @@ final class Window {
         theme.dress(scene);
         spine.show(theme);
         Theme chosen = theme;
-        work.ask(
+        work.request(
                 BackgroundWork.Urgency.KEEPING,
                 (cancel, progress) -> {
                     remembered.theme(chosen.id());

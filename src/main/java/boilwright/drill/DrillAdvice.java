@@ -29,9 +29,9 @@ final class DrillAdvice {
     private final boolean flame;
     private final boolean water;
 
-    DrillAdvice(CheckAnswer check, WorkingFluid fluid, Fault fault) {
+    DrillAdvice(CheckAnswer check, Fault fault) {
         rig = check.rig();
-        this.fluid = fluid;
+        fluid = check.asked().fluid();
         this.fault = fault;
         flame = rig.heatSource() instanceof HeatSource.GasBurner;
         water = rig.cooling().elements().stream().anyMatch(e -> !(e instanceof Cooling.Valve));

@@ -1,10 +1,11 @@
 package boilwright.drill;
 
+import boilwright.answers.Asked;
 import boilwright.answers.CheckAnswer;
-import boilwright.answers.Questions;
+import boilwright.answers.CheckQuestion;
+import boilwright.answers.Model;
+import boilwright.answers.Question;
 import boilwright.drill.DrillSet.NotPlayed;
-import boilwright.fluid.TabulatedFluid;
-import boilwright.fluid.WorkingFluid;
 import boilwright.numerics.CancelToken;
 import boilwright.numerics.ProgressSink;
 import boilwright.thermal.Fault;
@@ -17,33 +18,27 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.stream.Collectors;
 
-/** What does each fault do at this rig, and what would catch it? */
-public final class DrillQuestion {
+/**
+ * What does each fault do at this rig, and what would catch it? Faults are played through several at a time; the answer does not
+ * depend on the number of threads.
+ *
+ * @param asked the rig
+ * @param faults which; those that the rig can't have are named with the reason
+ * @param atS when, s from cold along the schedule; empty: at rest
+ * @param lateS how long after it the heat is cut late, s
+ */
+public record DrillQuestion(Asked asked, List<Fault> faults, OptionalDouble atS, double lateS)
+        implements Question<DrillSet> {
     /** How long after a fault the heat is cut late, when nobody says otherwise, s. */
     public static final double LATE_S = 120;
 
-    private DrillQuestion() {}
+    public DrillQuestion {
+        faults = List.copyOf(faults);
+    }
 
-    /**
-     * Plays faults through, several at a time, and lists the interlocks. The answer does not depend on the number of threads.
-     *
-     * @param check the rig, checked
-     * @param fluid its fluid
-     * @param faults which; those that the rig can't have are named with the reason
-     * @param atS when, s from cold along the schedule; empty: at rest
-     * @param lateS how long after it the heat is cut late, s
-     * @param cancel stops the computation
-     * @param progress hears how far it is
-     * @throws boilwright.errors.ComputationException when no answer can be stood behind
-     */
-    public static DrillSet ask(
-            CheckAnswer check,
-            WorkingFluid fluid,
-            List<Fault> faults,
-            OptionalDouble atS,
-            double lateS,
-            CancelToken cancel,
-            ProgressSink progress) {
+    @Override
+    public DrillSet answer(Model model, CancelToken cancel, ProgressSink progress) {
+        CheckAnswer check = model.answer(new CheckQuestion(asked), cancel, progress);
         List<Fault> possible = new ArrayList<>();
         List<NotPlayed> notPlayed = new ArrayList<>();
         for (Fault fault : faults) {
@@ -54,11 +49,9 @@ public final class DrillQuestion {
                 possible.add(fault);
             }
         }
-        TabulatedFluid tables = Questions.tables(fluid);
         DrillTeam team = new DrillTeam(possible, cancel, progress);
-        List<DrillAnswer> played =
-                team.play((fault, heard) -> Drills.play(check, fluid, tables, fault, atS, lateS, cancel, heard));
-        List<Interlock> interlocks = new Interlocks(check, fluid, played).list();
+        List<DrillAnswer> played = team.play((fault, heard) -> Drills.play(check, fault, atS, lateS, cancel, heard));
+        List<Interlock> interlocks = new Interlocks(check, played).list();
         Set<String> cautions = new LinkedHashSet<>();
         played.forEach(d -> cautions.addAll(d.cautions()));
         Set<String> notes = new LinkedHashSet<>();

@@ -3,8 +3,6 @@ package boilwright.drill;
 import boilwright.answers.CheckAnswer;
 import boilwright.drill.DrillAnswer.TripTime;
 import boilwright.errors.ComputationException;
-import boilwright.fluid.TabulatedFluid;
-import boilwright.fluid.WorkingFluid;
 import boilwright.numerics.CancelToken;
 import boilwright.numerics.ProgressSink;
 import boilwright.rig.Protection;
@@ -30,42 +28,29 @@ final class Drills {
     private static final double BATTERY_TOLERANCE_S = 10;
 
     private final CheckAnswer check;
-    private final WorkingFluid fluid;
-    private final TabulatedFluid tables;
     private final Fault fault;
     private final OptionalDouble atS;
     private final CancelToken cancel;
     private final ProgressSink progress;
     private final FaultDrill drill;
 
-    private Drills(
-            CheckAnswer check,
-            WorkingFluid fluid,
-            TabulatedFluid tables,
-            Fault fault,
-            OptionalDouble atS,
-            CancelToken cancel,
-            ProgressSink progress) {
+    private Drills(CheckAnswer check, Fault fault, OptionalDouble atS, CancelToken cancel, ProgressSink progress) {
         this.check = check;
-        this.fluid = fluid;
         this.fault = fault;
         this.atS = atS;
         this.cancel = cancel;
         this.progress = progress;
-        this.tables = tables;
         drill = drill(check.rig());
     }
 
     private FaultDrill drill(Rig rig) {
-        return new FaultDrill(rig, tables, check.parameters(), fault, atS, cancel, progress);
+        return new FaultDrill(rig, check.asked().tables(), check.parameters(), fault, atS, cancel, progress);
     }
 
     /**
      * Plays a fault through.
      *
      * @param check the rig, checked
-     * @param fluid its fluid
-     * @param tables the same as tables
      * @param fault what fails; one that the rig can have, see {@link FaultDrill#notPlayed}
      * @param atS when, s from cold along the schedule; empty: at rest
      * @param lateS how long after it the heat is cut late, s
@@ -75,14 +60,12 @@ final class Drills {
      */
     static DrillAnswer play(
             CheckAnswer check,
-            WorkingFluid fluid,
-            TabulatedFluid tables,
             Fault fault,
             OptionalDouble atS,
             double lateS,
             CancelToken cancel,
             ProgressSink progress) {
-        return new Drills(check, fluid, tables, fault, atS, cancel, progress).play(lateS);
+        return new Drills(check, fault, atS, cancel, progress).play(lateS);
     }
 
     private DrillAnswer play(double lateS) {
@@ -125,7 +108,7 @@ final class Drills {
         if (!heatEnds && trip.isPresent()) {
             byItself = Optional.of(drill.run(trip));
         }
-        DrillAdvice advice = new DrillAdvice(check, fluid, fault);
+        DrillAdvice advice = new DrillAdvice(check, fault);
         return new DrillAnswer(
                 check,
                 fault,

@@ -4,7 +4,6 @@ import boilwright.answers.CheckAnswer;
 import boilwright.answers.Say;
 import boilwright.drill.Interlock.Standing;
 import boilwright.drill.SetPoints.Draft;
-import boilwright.fluid.WorkingFluid;
 import boilwright.rig.Protection.Trip;
 import boilwright.rig.Protection.TripKind;
 import boilwright.thermal.DrillRun.LimitTime;
@@ -29,10 +28,10 @@ final class Interlocks {
     private final List<DrillAnswer> drills;
     private final List<Draft> drafts;
 
-    Interlocks(CheckAnswer check, WorkingFluid fluid, List<DrillAnswer> drills) {
+    Interlocks(CheckAnswer check, List<DrillAnswer> drills) {
         this.check = check;
         this.drills = drills;
-        drafts = new SetPoints(check, fluid, drills).list();
+        drafts = new SetPoints(check, drills).list();
     }
 
     List<Interlock> list() {

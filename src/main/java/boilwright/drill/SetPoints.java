@@ -47,9 +47,9 @@ final class SetPoints {
     private final WorkingFluid fluid;
     private final List<DrillAnswer> drills;
 
-    SetPoints(CheckAnswer check, WorkingFluid fluid, List<DrillAnswer> drills) {
+    SetPoints(CheckAnswer check, List<DrillAnswer> drills) {
         this.check = check;
-        this.fluid = fluid;
+        fluid = check.asked().fluid();
         this.drills = drills;
     }
 

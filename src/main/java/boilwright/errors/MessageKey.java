@@ -109,6 +109,16 @@ public enum MessageKey {
     RIG_CHOICE_UNKNOWN(4),
     /** {0} place, {1} path, {2} found, {3} accepted, {4} the nearest. */
     RIG_CHOICE_UNKNOWN_NEAR(5),
+    /** {0} option, {1} what was typed after it. */
+    RIG_EDIT_FORM(2),
+    /** {0} place, {1} first value, {2} second value. */
+    RIG_EDIT_DOUBLED(3),
+    /** {0} place, {1} list, {2} number of its entries, {3} first entry, {4} last entry. */
+    RIG_EDIT_ENTRY(5),
+    /** {0} place, {1} list. */
+    RIG_EDIT_EMPTY_LIST(2),
+    /** {0} place, {1} field. */
+    RIG_EDIT_NO_LIST(2),
     /** {0} field named after --accept. */
     RIG_ACCEPT_UNKNOWN(1),
     /** {0} field named after --accept, {1} the nearest. */
@@ -313,7 +323,8 @@ public enum MessageKey {
     CHOICE_NO_REST(1),
     /** {0} option, {1} text, {2} and {3} the ends accepted. */
     CHOICE_OPTION_RANGE(4),
-    CHOICE_ACCEPT_ALONE(0),
+    /** {0} option. */
+    CHOICE_ACCEPT_ALONE(1),
     /** {0} file. */
     SOURCES_FILE_IS_FOLDER(1),
     /** {0} place, {1} what the file holds. */

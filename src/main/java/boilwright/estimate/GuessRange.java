@@ -5,7 +5,7 @@ import boilwright.rig.FieldCatalogue;
 import boilwright.rig.Parameter;
 import boilwright.rig.Rig;
 import boilwright.rig.RigPaths;
-import boilwright.rig.file.RigEdit;
+import boilwright.rig.file.RigFields;
 import boilwright.units.Dimension;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -60,7 +60,7 @@ public record GuessRange(String path, double value, double low, double high) {
 
     /** The range of one field; empty when it is no quantity that the rig has, or has no range. */
     public static Optional<GuessRange> of(Rig rig, String path) {
-        OptionalDouble value = RigEdit.value(rig, path);
+        OptionalDouble value = RigFields.of(rig).quantity(path);
         if (value.isEmpty()) {
             return Optional.empty();
         }

@@ -10,6 +10,7 @@ import boilwright.rig.FieldCatalogue;
 import boilwright.rig.ParameterValues;
 import boilwright.rig.Rig;
 import boilwright.rig.file.RigEdit;
+import boilwright.rig.file.RigFields;
 import boilwright.thermal.NeededState;
 import boilwright.thermal.SteadySolver;
 import boilwright.units.Dimension;
@@ -17,7 +18,6 @@ import boilwright.units.QuantityWriter;
 import boilwright.units.UnitTable;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -56,7 +56,7 @@ public final class GuessRanking {
         if (rig.guesses().isEmpty()) {
             return List.of();
         }
-        GuessRanking ranking = new GuessRanking(rig, RigEstimator.tables(fluid));
+        GuessRanking ranking = new GuessRanking(rig, TabulatedFluid.of(fluid));
         List<RankedGuess> ranked = new ArrayList<>();
         Map<String, List<GuessRange>> groups = GuessRange.groups(rig);
         for (Map.Entry<String, List<GuessRange>> group : groups.entrySet()) {
@@ -148,9 +148,10 @@ public final class GuessRanking {
     /** The rig with the fields at that share of the way to an end; empty when its parts do not fit one another then. */
     private Optional<Rig> moved(List<GuessRange> ranges, boolean high, double share) {
         try {
-            Map<String, Double> values = new LinkedHashMap<>();
-            ranges.forEach(range -> values.put(range.path(), range.towards(high ? range.high() : range.low(), share)));
-            return Optional.of(RigEdit.with(rig, values));
+            List<RigEdit> edits = ranges.stream()
+                    .map(range -> RigEdit.of(range.path(), range.towards(high ? range.high() : range.low(), share)))
+                    .toList();
+            return Optional.of(RigFields.of(rig).with(edits).rig(List.of(rig.fluidId())));
         } catch (InputRefusedException e) {
             return Optional.empty(); // the next try is nearer to the guess, where they do fit
         }

@@ -4,7 +4,6 @@ import boilwright.errors.ComputationException;
 import boilwright.errors.InputRefusedException;
 import boilwright.errors.Message;
 import boilwright.errors.MessageKey;
-import boilwright.fluid.FluidRecord;
 import boilwright.fluid.TabulatedFluid;
 import boilwright.fluid.WorkingFluid;
 import boilwright.rig.Boiler;
@@ -55,13 +54,7 @@ public final class RigEstimator {
      * @throws ComputationException when the model finds no working state of such a pump
      */
     public static RigEstimate estimate(OutsideMeasurements measured, WorkingFluid fluid, Set<String> acceptedFields) {
-        return new RigEstimator(measured, acceptedFields).estimate(tables(fluid));
-    }
-
-    static TabulatedFluid tables(WorkingFluid fluid) {
-        return fluid instanceof FluidRecord file
-                ? TabulatedFluid.of(file)
-                : new TabulatedFluid(fluid, TabulatedFluid.LOWEST_K, TabulatedFluid.HIGHEST_K);
+        return new RigEstimator(measured, acceptedFields).estimate(TabulatedFluid.of(fluid));
     }
 
     private RigEstimate estimate(TabulatedFluid fluid) {

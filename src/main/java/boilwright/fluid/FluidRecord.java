@@ -39,6 +39,7 @@ public final class FluidRecord implements WorkingFluid {
     private final Relation conductivity;
     private final Relation viscosity;
     private final Relation surfaceTension;
+    private TabulatedFluid tables;
 
     /** Called by {@link FluidFileReader}, which has checked that every required figure is there and plausible. */
     FluidRecord(
@@ -269,6 +270,17 @@ public final class FluidRecord implements WorkingFluid {
     @Override
     public boolean isToxicVapour() {
         return number(FluidProperty.TOXIC_VAPOUR) != 0;
+    }
+
+    /** Its tables, made when they are first wanted. */
+    synchronized TabulatedFluid tables() {
+        if (tables == null) {
+            tables = new TabulatedFluid(
+                    this,
+                    Math.max(lowestTemperature(), TabulatedFluid.LOWEST_K),
+                    Math.min(highestTemperature(), TabulatedFluid.HIGHEST_K));
+        }
+        return tables;
     }
 
     private double checked(FluidProperty property, Relation relation, double temperatureK) {

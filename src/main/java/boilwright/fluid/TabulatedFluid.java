@@ -67,10 +67,12 @@ public final class TabulatedFluid implements WorkingFluid {
         filmGroup = table(this::exactFilmGroup);
     }
 
-    /** Tables of a fluid over its own span, but not beyond {@link #LOWEST_K} to {@link #HIGHEST_K}. */
-    public static TabulatedFluid of(FluidRecord fluid) {
-        return new TabulatedFluid(
-                fluid, Math.max(fluid.lowestTemperature(), LOWEST_K), Math.min(fluid.highestTemperature(), HIGHEST_K));
+    /**
+     * Tables of a fluid over its own span, but not beyond {@link #LOWEST_K} to {@link #HIGHEST_K}; a fluid from the data has them
+     * made once.
+     */
+    public static TabulatedFluid of(WorkingFluid fluid) {
+        return fluid instanceof FluidRecord file ? file.tables() : new TabulatedFluid(fluid, LOWEST_K, HIGHEST_K);
     }
 
     /** The fluid from which the tables were made. */

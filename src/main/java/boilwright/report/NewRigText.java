@@ -6,7 +6,7 @@ import boilwright.estimate.RankedGuess;
 import boilwright.estimate.RigEstimate;
 import boilwright.rig.FieldCatalogue;
 import boilwright.rig.Rig;
-import boilwright.rig.file.RigEdit;
+import boilwright.rig.file.RigFields;
 import boilwright.units.QuantityWriter;
 import boilwright.units.UnitTable;
 import java.util.ArrayList;
@@ -39,8 +39,8 @@ public final class NewRigText {
         page.heading("Guessed, not measured");
         byBasis(estimate).forEach((basis, fields) -> {
             page.paragraph("  ", 2, basis);
-            fields.forEach(path ->
-                    page.line("      " + path + " = " + RigEdit.shown(rig, path).orElse("")));
+            fields.forEach(path -> page.line(
+                    "      " + path + " = " + RigFields.of(rig).shown(path).orElse("")));
         });
         page.heading("Which guess matters most");
         if (ranking.isPresent()) {

@@ -1,5 +1,6 @@
 package boilwright.rig;
 
+import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.Map;
@@ -40,5 +41,15 @@ public final class ParameterValues {
             map.put(parameter, values[parameter.ordinal()]);
         }
         return new LinkedHashMap<>(map);
+    }
+
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof ParameterValues set && Arrays.equals(values, set.values);
+    }
+
+    @Override
+    public int hashCode() {
+        return Arrays.hashCode(values);
     }
 }

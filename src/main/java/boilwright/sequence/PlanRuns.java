@@ -1,14 +1,14 @@
 package boilwright.sequence;
 
+import boilwright.answers.Asked;
 import boilwright.answers.CheckAnswer;
-import boilwright.answers.Questions;
+import boilwright.answers.CheckQuestion;
+import boilwright.answers.CooldownQuestion;
+import boilwright.answers.Model;
 import boilwright.answers.VacuumQuestion;
-import boilwright.fluid.TabulatedFluid;
-import boilwright.fluid.WorkingFluid;
 import boilwright.gasflow.Gas;
 import boilwright.numerics.CancelToken;
 import boilwright.numerics.ProgressSink;
-import boilwright.rig.Rig;
 import boilwright.rig.Schedule;
 import boilwright.rig.TypicalValues;
 import boilwright.thermal.RunResult;
@@ -16,54 +16,39 @@ import boilwright.thermal.RunSimulator;
 
 /** The runs that a plan is held against. */
 final class PlanRuns {
-
-    private final WorkingFluid fluid;
-    private final TabulatedFluid tables;
+    private final Model model;
     private final CancelToken cancel;
 
-    PlanRuns(WorkingFluid fluid, CancelToken cancel) {
-        this.fluid = fluid;
+    PlanRuns(Model model, CancelToken cancel) {
+        this.model = model;
         this.cancel = cancel;
-        tables = Questions.tables(fluid);
     }
 
-    /** The run of a rig that was checked. */
-    SimulatedRun of(CheckAnswer check) {
-        RunResult cooldown = RunSimulator.cooldown(check.rig(), tables, check.parameters(), cancel, ProgressSink.NONE);
-        return new SimulatedRun(check, fluid, cooldown, gas(check), 0);
+    /** The run of a rig. */
+    SimulatedRun of(Asked asked, ProgressSink progress) {
+        CheckAnswer check = model.answer(new CheckQuestion(asked), cancel, progress);
+        RunResult cooldown = model.answer(new CooldownQuestion(asked), cancel, ProgressSink.NONE)
+                .run();
+        return new SimulatedRun(check, cooldown, gas(check), 0);
     }
 
     private GasRun gas(CheckAnswer check) {
         return new GasRun(() -> check.rig()
                 .vacuum()
-                .map(side -> VacuumQuestion.of(check, fluid, Gas.AIR, TypicalValues.PUMPED_S, cancel)));
+                .map(side -> VacuumQuestion.of(check, Gas.AIR, TypicalValues.PUMPED_S, cancel)));
     }
 
     /** The same rig warmed up along another schedule that ends with the same level; its rest and cool-down stay. */
     SimulatedRun heatedBy(SimulatedRun own, Schedule schedule) {
-        CheckAnswer check = own.check();
-        Rig rig = check.rig().withSchedule(schedule);
-        RunResult warmup = RunSimulator.warmup(rig, tables, check.parameters(), cancel, ProgressSink.NONE);
-        CheckAnswer other = new CheckAnswer(
-                rig,
-                check.fluidTitle(),
-                check.parameters(),
-                check.verdict(),
-                check.steady(),
-                check.needed(),
-                warmup,
-                check.margins(),
-                check.cautions(),
-                check.notes(),
-                check.programVersion(),
-                check.dataVersion());
-        return new SimulatedRun(other, fluid, own.cooldown(), gas(other), 0);
+        Asked asked = own.check().asked();
+        Asked other = asked.with(own.rig().withSchedule(schedule), asked.values());
+        RunResult warmup = RunSimulator.warmup(other.rig(), other.tables(), other.values(), cancel, ProgressSink.NONE);
+        CheckAnswer check = own.check().withWarmup(other, warmup);
+        return new SimulatedRun(check, own.cooldown(), gas(check), 0);
     }
 
     /** The same rig checked anew with another schedule. */
     SimulatedRun anew(SimulatedRun own, Schedule schedule) {
-        CheckAnswer check = own.check();
-        return of(Questions.check(
-                check.rig().withSchedule(schedule), fluid, check.dataVersion(), cancel, ProgressSink.NONE));
+        return of(own.check().asked().with(own.rig().withSchedule(schedule)), ProgressSink.NONE);
     }
 }

@@ -28,7 +28,6 @@ final class SimulatedRun {
     private static final double HARDLY_ANY_M3_PER_S = 1e-9;
 
     private final CheckAnswer check;
-    private final WorkingFluid fluid;
     private final RunResult cooldown;
     private final GasRun gas;
     private final double gapS;
@@ -37,14 +36,12 @@ final class SimulatedRun {
 
     /**
      * @param check the rig at rest and its warm-up
-     * @param fluid its fluid
      * @param cooldown from rest with the heat off
      * @param gas its gas side
      * @param gapS how long the cold rig waits with its foreline down before the warm-up's time 0, s
      */
-    SimulatedRun(CheckAnswer check, WorkingFluid fluid, RunResult cooldown, GasRun gas, double gapS) {
+    SimulatedRun(CheckAnswer check, RunResult cooldown, GasRun gas, double gapS) {
         this.check = check;
-        this.fluid = fluid;
         this.cooldown = cooldown;
         this.gas = gas;
         this.gapS = gapS;
@@ -61,7 +58,7 @@ final class SimulatedRun {
     }
 
     WorkingFluid fluid() {
-        return fluid;
+        return check.asked().fluid();
     }
 
     RunResult cooldown() {
@@ -75,7 +72,7 @@ final class SimulatedRun {
 
     /** The same with another wait before the warm-up. */
     SimulatedRun withGap(double otherS) {
-        return new SimulatedRun(check, fluid, cooldown, gas, otherS);
+        return new SimulatedRun(check, cooldown, gas, otherS);
     }
 
     /** How long the chamber is drawn down through the cold pump before the foreline is down, s; 0 where that is not known. */
@@ -247,12 +244,12 @@ final class SimulatedRun {
 
     /** Oil temperature below which water and backing pump may stop, K. */
     double leaveK() {
-        return Math.min(TypicalValues.LEAVE_OIL_K, fluid.saturationTemperature(forelineAtRestPa()));
+        return Math.min(TypicalValues.LEAVE_OIL_K, fluid().saturationTemperature(forelineAtRestPa()));
     }
 
     /** Oil temperature below which air may be let in, K: the fluid's limit or, where none is known, room temperature. */
     double airK() {
-        return fluid.airAdmissionLimit().orElse(rig().room().temperatureK() + TypicalValues.AT_ROOM_K);
+        return fluid().airAdmissionLimit().orElse(rig().room().temperatureK() + TypicalValues.AT_ROOM_K);
     }
 
     /** Whether the cooling moves when it is on. */

@@ -2,7 +2,7 @@ package boilwright.spread;
 
 import boilwright.answers.Margin;
 import boilwright.answers.MarginId;
-import boilwright.answers.Trials.Trial;
+import boilwright.answers.Trial;
 import boilwright.errors.Message;
 import boilwright.errors.MessageKey;
 import boilwright.numerics.FirstOrderShares;

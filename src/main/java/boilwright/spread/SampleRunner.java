@@ -1,6 +1,6 @@
 package boilwright.spread;
 
-import boilwright.answers.Trials.Trial;
+import boilwright.answers.Trial;
 import boilwright.errors.CancelledException;
 import boilwright.errors.ComputationException;
 import boilwright.errors.InputRefusedException;
@@ -28,7 +28,7 @@ final class SampleRunner {
 
     private final SpreadPlan plan;
     private final int dimensions;
-    private final Question question;
+    private final Sampled sampled;
     private final Collector collector;
     private final CancelToken cancel;
     private final ProgressSink progress;
@@ -36,9 +36,9 @@ final class SampleRunner {
     private int next;
     private boolean broken;
 
-    /** What is asked of every point; called by several threads at a time. */
-    interface Question {
-        Trial ask(double[] point);
+    /** What is tried at every point; called by several threads at a time. */
+    interface Sampled {
+        Trial at(double[] point);
     }
 
     /** A sample that was computed: with its answer, or with the reason why there is none. */
@@ -47,13 +47,13 @@ final class SampleRunner {
     SampleRunner(
             SpreadPlan plan,
             int dimensions,
-            Question question,
+            Sampled sampled,
             Collector collector,
             CancelToken cancel,
             ProgressSink progress) {
         this.plan = plan;
         this.dimensions = dimensions;
-        this.question = question;
+        this.sampled = sampled;
         this.collector = collector;
         this.cancel = cancel;
         this.progress = progress;
@@ -116,7 +116,7 @@ final class SampleRunner {
 
     private Sample sample(double[] point) {
         try {
-            return new Sample(point, question.ask(point), null, false);
+            return new Sample(point, sampled.at(point), null, false);
         } catch (InputRefusedException e) {
             return new Sample(point, null, e.faults().get(0), true);
         } catch (ComputationException e) {

@@ -12,6 +12,7 @@ import boilwright.rig.ParameterValues;
 import boilwright.rig.Rig;
 import boilwright.rig.RigPaths;
 import boilwright.rig.file.RigEdit;
+import boilwright.rig.file.RigFields;
 import boilwright.units.Dimension;
 import boilwright.units.QuantityWriter;
 import java.util.ArrayList;
@@ -71,7 +72,7 @@ final class SpreadInputs {
      */
     Drawn draw(double[] point) {
         ParameterValues values = nominal;
-        Map<String, Double> fields = new LinkedHashMap<>();
+        List<RigEdit> edits = new ArrayList<>();
         for (int i = 0; i < parts.size(); i++) {
             Part part = parts.get(i);
             SpreadInput input = part.input();
@@ -80,10 +81,11 @@ final class SpreadInputs {
                 values = values.with(part.parameter().get(), value);
             }
             for (GuessRange field : part.fields()) {
-                fields.put(field.path(), part.at(point[i], field.low(), field.value(), field.high()));
+                edits.add(RigEdit.of(field.path(), part.at(point[i], field.low(), field.value(), field.high())));
             }
         }
-        return new Drawn(fields.isEmpty() ? rig : RigEdit.with(rig, fields), values);
+        Rig drawn = edits.isEmpty() ? rig : RigFields.of(rig).with(edits).rig(List.of(rig.fluidId()));
+        return new Drawn(drawn, values);
     }
 
     /** The rig as it stands. */
@@ -120,7 +122,7 @@ final class SpreadInputs {
     }
 
     private void addField(SpreadRange range) {
-        double value = RigEdit.value(rig, range.id()).orElseThrow();
+        double value = RigFields.of(rig).quantity(range.id()).orElseThrow();
         GuessRange field = new GuessRange(range.id(), value, range.low(), range.high());
         parts.add(part(range.id(), Shape.UNIFORM, List.of(field), SpreadSentence.SOURCE_GIVEN.say()));
     }
@@ -177,7 +179,9 @@ final class SpreadInputs {
         if (Parameter.find(id).isPresent()) {
             return FieldCatalogue.find("parameters." + id);
         }
-        return paths.contains(id) && RigEdit.value(rig, id).isPresent() ? FieldCatalogue.find(id) : Optional.empty();
+        return paths.contains(id) && RigFields.of(rig).quantity(id).isPresent()
+                ? FieldCatalogue.find(id)
+                : Optional.empty();
     }
 
     private static String shown(String text) {

@@ -4,8 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import boilwright.fluid.FluidLibrary;
-import boilwright.numerics.CancelToken;
-import boilwright.numerics.ProgressSink;
 import boilwright.rig.HeatSource;
 import boilwright.rig.Rig;
 import boilwright.rig.file.RigReader;
@@ -28,8 +26,7 @@ class QuestionsTest {
     }
 
     private static CheckAnswer check(Rig rig) {
-        return Questions.check(
-                rig, FLUIDS.find(rig.fluidId()), FLUIDS.dataVersion(), new CancelToken(), ProgressSink.NONE);
+        return Stored.check(rig);
     }
 
     private static Margin margin(CheckAnswer answer, MarginId id) {
@@ -135,8 +132,7 @@ class QuestionsTest {
     @Test
     void cooldownNamesTheOrderInWhichThingsMayStop() {
         Rig rig = demo("teaching-lab");
-        RunAnswer answer = Questions.cooldown(
-                rig, FLUIDS.find(rig.fluidId()), FLUIDS.dataVersion(), new CancelToken(), ProgressSink.NONE);
+        RunAnswer answer = Stored.answer(new CooldownQuestion(Stored.asked(rig)));
         Map<EventKind, OptionalDouble> times = answer.run().events().stream()
                 .filter(e -> e.stage().isEmpty())
                 .collect(java.util.stream.Collectors.toMap(e -> e.kind(), e -> e.timeS()));

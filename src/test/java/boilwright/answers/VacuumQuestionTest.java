@@ -1,5 +1,6 @@
 package boilwright.answers;
 
+import boilwright.rig.TypicalValues;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
@@ -7,10 +8,7 @@ import static org.assertj.core.api.Assertions.within;
 import boilwright.errors.InputRefusedException;
 import boilwright.errors.Sentences;
 import boilwright.fluid.FluidLibrary;
-import boilwright.fluid.WorkingFluid;
 import boilwright.gasflow.Gas;
-import boilwright.numerics.CancelToken;
-import boilwright.numerics.ProgressSink;
 import boilwright.rig.Foreline;
 import boilwright.rig.GasSide;
 import boilwright.rig.LinePiece;
@@ -37,16 +35,14 @@ import org.junit.jupiter.api.Test;
 class VacuumQuestionTest {
     private static final FluidLibrary LIBRARY = FluidLibrary.builtIn();
 
-    private static VacuumAnswer ask(Rig rig) {
-        WorkingFluid fluid = LIBRARY.find(rig.fluidId());
-        return VacuumQuestion.ask(
-                rig, fluid, LIBRARY.dataVersion(), Gas.AIR, 4 * 3600, new CancelToken(), ProgressSink.NONE);
+    private static VacuumAnswer answer(Rig rig) {
+        return Stored.answer(new VacuumQuestion(Stored.asked(rig), Gas.AIR, TypicalValues.PUMPED_S));
     }
 
     /** Common practice, no source: a narrow plastic hose can hold the gauge decades above the inlet while every jet is lit. */
     @Test
     void theHoseIsBlamedAndTheFirstFixCuresItInARerun() {
-        VacuumAnswer answer = ask(VacuumRigs.hoseCase());
+        VacuumAnswer answer = answer(VacuumRigs.hoseCase());
         assertThat(answer.check().steady().stages()).allMatch(StageState::full);
         assertThat(answer.end().gaugePa() / answer.end().inletPa()).isGreaterThan(100);
         assertThat(answer.verdict())
@@ -58,7 +54,7 @@ class VacuumQuestionTest {
         assertThat(first.title()).contains("hose");
         // by way of a file, as a person would
         Rig changed = RigReader.readText("changed", RigWriter.write(first.rig()), LIBRARY.workingFluids(), Set.of());
-        VacuumAnswer again = ask(changed);
+        VacuumAnswer again = answer(changed);
         assertThat(again.end().gaugePa() / first.gaugePa()).isCloseTo(1, within(0.01));
         assertThat(first.factor()).isGreaterThan(10);
         assertThat(answer.fixes()).isSortedAccordingTo((a, b) -> Double.compare(a.gaugePa(), b.gaugePa()));
@@ -66,7 +62,7 @@ class VacuumQuestionTest {
 
     @Test
     void timeLineRunsIntoTheRest() {
-        VacuumAnswer answer = ask(VacuumRigs.hoseCase());
+        VacuumAnswer answer = answer(VacuumRigs.hoseCase());
         VacuumTimeline line = answer.timeline();
         int last = line.timeS().length - 1;
         assertThat(line.timeS()[last]).isEqualTo(answer.lookS());
@@ -80,7 +76,7 @@ class VacuumQuestionTest {
     @Test
     void whileTheTopJetIsDarkTheHeatIsAtFault() {
         Rig rig = VacuumRigs.hoseCase();
-        VacuumAnswer answer = ask(TestRigs.fourStageGlass(TestRigs.poorPlate())
+        VacuumAnswer answer = answer(TestRigs.fourStageGlass(TestRigs.poorPlate())
                 .withForeline(rig.foreline())
                 .withVacuum(rig.vacuum().orElseThrow()));
         assertThat(answer.verdict())
@@ -102,7 +98,7 @@ class VacuumQuestionTest {
                     side.gauge(),
                     List.of(),
                     side.targetPa()));
-            VacuumAnswer answer = ask(leaking);
+            VacuumAnswer answer = answer(leaking);
             double[] now = {
                 answer.end().chamberPa(),
                 answer.end().gaugePa(),
@@ -125,15 +121,15 @@ class VacuumQuestionTest {
         LinePiece leaking =
                 new LinePiece(PieceKind.TUBE, "foreline", good.line().get(0).shape(), Optional.empty(), 0.5);
         VacuumAnswer answer =
-                ask(rig.withForeline(new Foreline.Backing(List.of(leaking), good.volumeM3(), good.pump())));
+                answer(rig.withForeline(new Foreline.Backing(List.of(leaking), good.volumeM3(), good.pump())));
         assertThat(answer.check().steady().forelinePa())
-                .isGreaterThan(ask(rig).check().steady().criticalBackingPa());
+                .isGreaterThan(answer(rig).check().steady().criticalBackingPa());
         assertThat(answer.check().steady().stages()).noneMatch(StageState::lit);
     }
 
     @Test
     void degassingRaisesTheForelineAndPasses() {
-        VacuumAnswer answer = ask(VacuumRigs.hoseCase());
+        VacuumAnswer answer = answer(VacuumRigs.hoseCase());
         double[] foreline =
                 answer.check().warmup().series().column(SeriesQuantity.FORELINE).values();
         double rest = answer.check().steady().forelinePa();
@@ -143,7 +139,7 @@ class VacuumQuestionTest {
 
     @Test
     void aRigWithoutChamberIsToldSo() {
-        assertThatThrownBy(() -> ask(TestRigs.metal150(2200)))
+        assertThatThrownBy(() -> answer(TestRigs.metal150(2200)))
                 .isInstanceOf(InputRefusedException.class)
                 .hasMessageContaining("has no field vacuum");
     }

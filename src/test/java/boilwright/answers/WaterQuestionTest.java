@@ -5,8 +5,6 @@ import static org.assertj.core.api.Assertions.within;
 
 import boilwright.fluid.FluidLibrary;
 import boilwright.fluid.Water;
-import boilwright.numerics.CancelToken;
-import boilwright.numerics.ProgressSink;
 import boilwright.rig.Rig;
 import boilwright.rig.Supply;
 import boilwright.rig.file.RigReader;
@@ -29,15 +27,14 @@ class WaterQuestionTest {
         return RigReader.demoNames();
     }
 
-    private static WaterAnswer ask(Rig rig) {
-        return WaterQuestion.ask(
-                rig, FLUIDS.find(rig.fluidId()), FLUIDS.dataVersion(), SESSION_S, new CancelToken(), ProgressSink.NONE);
+    private static WaterAnswer answer(Rig rig) {
+        return Stored.answer(new WaterQuestion(Stored.asked(rig).withSession(SESSION_S)));
     }
 
     @ParameterizedTest
     @MethodSource("demos")
     void itsEnergyIsThatOfTheCheck(String demo) {
-        WaterAnswer answer = ask(RigReader.readDemo(demo, FLUIDS.workingFluids(), Set.of()));
+        WaterAnswer answer = answer(RigReader.readDemo(demo, FLUIDS.workingFluids(), Set.of()));
         double check = answer.check().steady().heatToWaterW();
         double sum = answer.elements().stream()
                 .mapToDouble(WaterAnswer.Element::heatW)
@@ -49,7 +46,7 @@ class WaterQuestionTest {
 
     @Test
     void atTheLeastFlowTheLimitIsJustKept() {
-        WaterAnswer answer = ask(TestRigs.metal150(2200));
+        WaterAnswer answer = answer(TestRigs.metal150(2200));
         WaterAnswer.LeastFlow out = answer.leastFlows().stream()
                 .filter(l -> l.limit() == MarginId.WATER_OUT)
                 .findFirst()
@@ -64,14 +61,14 @@ class WaterQuestionTest {
     @Test
     void aChillerThatIsShortSaysByHowMuchAndEachCureIsEnough() {
         Rig rig = Plumbing.behind(TestRigs.metal150(2200), Plumbing.chiller(1300, Supply.Control.MODULATING, 1));
-        WaterAnswer answer = ask(rig);
+        WaterAnswer answer = answer(rig);
         assertThat(answer.verdict()).contains("short");
         assertThat(answer.anyFails()).isTrue();
         assertThat(answer.settlesAtK().orElseThrow()).isGreaterThan(293.15);
         assertThat(answer.cures()).isNotEmpty();
         double wanted = 1.2 * (answer.peakDutyW() + answer.pumpHeatW());
         assertThat(answer.chillerW().orElseThrow()).isCloseTo(wanted, within(1e-9 * wanted));
-        WaterAnswer larger = ask(Plumbing.behind(
+        WaterAnswer larger = answer(Plumbing.behind(
                 TestRigs.metal150(2200), Plumbing.chiller(1.001 * wanted, Supply.Control.MODULATING, 1)));
         assertThat(larger.cures()).isEmpty();
         assertThat(larger.verdict()).contains("sufficient");
@@ -79,12 +76,12 @@ class WaterQuestionTest {
 
     @Test
     void aTankLastsAsLongAsItsWaterAndIceTakeTheHeat() {
-        WaterAnswer dry = ask(Plumbing.behind(TestRigs.metal150(2200), Plumbing.tank(288.15, 0.2, 0)));
+        WaterAnswer dry = answer(Plumbing.behind(TestRigs.metal150(2200), Plumbing.tank(288.15, 0.2, 0)));
         double byHand = 200 * 4186 * (dry.tank().orElseThrow().limitK() - 288.15) / (dry.restDutyW() + 60);
         assertThat(dry.tank().orElseThrow().runTimeS().orElseThrow())
                 .as("plus the warm-up, in which little comes")
                 .isBetween(byHand, byHand + 1200);
-        WaterAnswer iced = ask(Plumbing.behind(TestRigs.metal150(2200), Plumbing.tank(273.15, 0.2, 40)));
+        WaterAnswer iced = answer(Plumbing.behind(TestRigs.metal150(2200), Plumbing.tank(273.15, 0.2, 40)));
         assertThat(iced.tank().orElseThrow().runTimeS().orElseThrow())
                 .isGreaterThan(dry.tank().orElseThrow().runTimeS().orElseThrow());
     }
@@ -99,7 +96,7 @@ class WaterQuestionTest {
 
     @Test
     void theOtherOrderIsWorkedOutToo() {
-        WaterAnswer answer = ask(TestRigs.metal150(2200));
+        WaterAnswer answer = answer(TestRigs.metal150(2200));
         SteadyState turned = answer.turnedRound().orElseThrow();
         assertThat(turned.capK().orElseThrow())
                 .as("a cap that is cooled last is warmer")

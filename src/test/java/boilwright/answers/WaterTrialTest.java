@@ -7,9 +7,7 @@ import static org.assertj.core.api.Assertions.within;
 import boilwright.errors.CancelledException;
 import boilwright.errors.InputRefusedException;
 import boilwright.fluid.FluidLibrary;
-import boilwright.fluid.WorkingFluid;
 import boilwright.numerics.CancelToken;
-import boilwright.numerics.ProgressSink;
 import boilwright.rig.Rig;
 import boilwright.rig.Supply;
 import boilwright.rig.file.RigReader;
@@ -31,21 +29,16 @@ class WaterTrialTest {
         return RigReader.demoNames();
     }
 
-    private static WorkingFluid fluid(Rig rig) {
-        return FLUIDS.find(rig.fluidId());
-    }
-
     private static WaterTrial trial(Rig rig, double k, double litresPerMin) {
-        return WaterTrial.of(rig, k, OptionalDouble.of(litresPerMin * LITRE_PER_MIN), fluid(rig), new CancelToken());
+        return WaterTrial.of(Stored.asked(rig), k, OptionalDouble.of(litresPerMin * LITRE_PER_MIN), new CancelToken());
     }
 
     @ParameterizedTest
     @MethodSource("demos")
     void aRigAsItIsAgreesWithItsCheck(String demo) {
         Rig rig = RigReader.readDemo(demo, FLUIDS.workingFluids(), Set.of());
-        CheckAnswer check =
-                Questions.check(rig, fluid(rig), FLUIDS.dataVersion(), new CancelToken(), ProgressSink.NONE);
-        WaterTrial trial = WaterTrial.of(rig, fluid(rig), new CancelToken());
+        CheckAnswer check = Stored.check(rig);
+        WaterTrial trial = WaterTrial.of(Stored.asked(rig), new CancelToken());
         assertThat(trial.waterOutK().orElseThrow())
                 .isCloseTo(check.steady().waterOutK().orElseThrow(), within(1e-9));
         assertThat(trial.dutyW()).isCloseTo(check.steady().heatToWaterW() + WaterSizing.pumpHeatW(rig), within(1e-9));
@@ -53,7 +46,7 @@ class WaterTrialTest {
             assertThat(check.margins()).contains(margin);
         }
         WaterTrial same = WaterTrial.of(
-                rig, rig.cooling().inletTemperatureK(), OptionalDouble.empty(), fluid(rig), new CancelToken());
+                Stored.asked(rig), rig.cooling().inletTemperatureK(), OptionalDouble.empty(), new CancelToken());
         assertThat(same).isEqualTo(trial);
     }
 
@@ -80,6 +73,6 @@ class WaterTrialTest {
         assertThatThrownBy(() -> trial(rig, 313.15, 2)).isInstanceOf(InputRefusedException.class);
         CancelToken cancelled = new CancelToken();
         cancelled.cancel();
-        assertThatThrownBy(() -> WaterTrial.of(rig, fluid(rig), cancelled)).isInstanceOf(CancelledException.class);
+        assertThatThrownBy(() -> WaterTrial.of(Stored.asked(rig), cancelled)).isInstanceOf(CancelledException.class);
     }
 }

@@ -154,7 +154,7 @@ class ArrowsTest {
                     "dashboard",
                     "commandline")
             .whereLayer("rise")
-            .mayOnlyBeAccessedByLayers("report", "dashboard", "commandline")
+            .mayOnlyBeAccessedByLayers("answers", "report", "dashboard", "commandline")
             .whereLayer("heattransfer")
             .mayOnlyBeAccessedByLayers("water", "thermal", "choice", "answers")
             .whereLayer("gasflow")

@@ -9,6 +9,8 @@ import boilwright.answers.CheckAnswer;
 import boilwright.answers.HeatLimiter;
 import boilwright.answers.Margin;
 import boilwright.answers.MarginId;
+import boilwright.answers.Model;
+import boilwright.answers.Stored;
 import boilwright.choice.SourceRow.State;
 import boilwright.errors.CancelledException;
 import boilwright.numerics.CancelToken;
@@ -18,6 +20,7 @@ import boilwright.report.HeatSpread;
 import boilwright.rig.HeatSource;
 import boilwright.rig.OfferedSource;
 import boilwright.rig.Rig;
+import boilwright.rig.file.RigEdit;
 import boilwright.rig.file.SourceLibrary;
 import boilwright.thermal.SeriesQuantity;
 import boilwright.thermal.StageState;
@@ -36,19 +39,15 @@ class CompareQuestionTest {
     private static final Map<String, CompareAnswer> ANSWERS = new HashMap<>();
 
     private static CompareAnswer compare(Rig rig, List<OfferedSource> sources, int threads) {
-        return CompareQuestion.ask(
-                rig,
-                Asked.FLUIDS.find(rig.fluidId()),
-                Asked.FLUIDS.dataVersion(),
-                sources,
-                new CompareQuestion.Settings(7200, 30, 0.5, threads),
+        return Model.COMPUTING.answer(
+                new CompareQuestion(Stored.asked(rig), sources, CompareQuestion.RoomAir.USUAL, threads),
                 new CancelToken(),
                 ProgressSink.NONE);
     }
 
     private static CompareAnswer demo(String name) {
         return ANSWERS.computeIfAbsent(
-                name, n -> compare(Asked.demo(n), SourceLibrary.builtIn().sources(), 2));
+                name, n -> compare(ChoiceCases.demo(n), SourceLibrary.builtIn().sources(), 2));
     }
 
     private static OfferedSource offered(String id, HeatSource source) {
@@ -59,12 +58,12 @@ class CompareQuestionTest {
     @ValueSource(strings = {"neon-workshop", "teaching-lab", "mirror-club"})
     void theRecommendedSourceHoldsInTheCheckOfThatRig(String demo) {
         CompareAnswer answer = demo(demo);
-        CheckAnswer check = Asked.check(answer.recommendedRig().orElseThrow());
+        CheckAnswer check = ChoiceCases.check(answer.recommendedRig().orElseThrow());
         assertThat(check.steady().stages()).allMatch(StageState::full);
-        assertThat(Asked.heatRatio(check)).isGreaterThan(1.09);
+        assertThat(ChoiceCases.heatRatio(check)).isGreaterThan(1.09);
         assertThat(SourceTrial.broken(check.margins())).isEmpty();
         SourceRow row = answer.row(answer.recommendedId().orElseThrow()).orElseThrow();
-        assertThat(Asked.heatRatio(Asked.check(row.rig()))).isCloseTo(row.ratio(), within(1e-9));
+        assertThat(ChoiceCases.heatRatio(ChoiceCases.check(row.rig()))).isCloseTo(row.ratio(), within(1e-9));
         assertThat(row.ratio()).isGreaterThanOrEqualTo(answer.wanted());
     }
 
@@ -154,7 +153,7 @@ class CompareQuestionTest {
     @Test
     void noSourceTouchesMoreThanTheBase() {
         for (String demo : List.of("neon-workshop", "mirror-club")) {
-            double base = Asked.demo(demo).boiler().heatedAreaM2();
+            double base = ChoiceCases.demo(demo).boiler().heatedAreaM2();
             assertThat(demo(demo).rows())
                     .filteredOn(r -> SourceChange.touches(r.rig().heatSource()))
                     .hasSizeGreaterThan(3)
@@ -179,7 +178,7 @@ class CompareQuestionTest {
 
     @Test
     void theAnswerDoesNotDependOnThreads() {
-        Rig rig = Asked.demo("mirror-club");
+        Rig rig = ChoiceCases.demo("mirror-club");
         List<OfferedSource> all = SourceLibrary.builtIn().sources();
         List<OfferedSource> some = all.subList(0, Counts.of(8, all.size()));
         assertThat(CompareJson.write(compare(rig, some, 2), HeatSpread.NONE))
@@ -195,8 +194,8 @@ class CompareQuestionTest {
         assertThat(warmUp).isCloseTo(row.fullAfterS().orElseThrow() * 2200, within(0.001 * warmUp));
         Rig held = row.rig()
                 .withSchedule(SourceTrial.from(0, row.held().orElseThrow().share()));
-        CheckAnswer check = Asked.check(held);
-        assertThat(Asked.heatRatio(check)).isCloseTo(1.1, within(0.005));
+        CheckAnswer check = ChoiceCases.check(held);
+        assertThat(ChoiceCases.heatRatio(check)).isCloseTo(1.1, within(0.005));
         assertThat(row.session().orElseThrow().pumpingJ())
                 .isCloseTo(
                         7200 * check.steady().sourceInputW(),
@@ -221,14 +220,14 @@ class CompareQuestionTest {
     @Test
     void jetsMarginsAndTimesAreThoseOfTheCheck() {
         SourceRow row = demo("neon-workshop").row("burner-1500").orElseThrow();
-        CheckAnswer check = Asked.check(row.rig());
+        CheckAnswer check = ChoiceCases.check(row.rig());
         assertThat(row.jetsFull()).isEqualTo(3);
         assertThat(row.oilRatio().orElseThrow())
                 .isEqualTo(Math.min(
-                        Asked.margin(check, MarginId.OIL_BULK).ratio().orElseThrow(),
-                        Asked.margin(check, MarginId.OIL_FILM).ratio().orElseThrow()));
+                        ChoiceCases.margin(check, MarginId.OIL_BULK).ratio().orElseThrow(),
+                        ChoiceCases.margin(check, MarginId.OIL_FILM).ratio().orElseThrow()));
         assertThat(row.glassRatio()).isPresent();
-        assertThat(Asked.margin(check, MarginId.HEAT).status()).isEqualTo(Margin.Status.HOLDS);
+        assertThat(ChoiceCases.margin(check, MarginId.HEAT).status()).isEqualTo(Margin.Status.HOLDS);
     }
 
     /** 2.2 kW burn 160 g of butane an hour (a usual rating, from memory; the gross heating value gives the same). */
@@ -246,14 +245,14 @@ class CompareQuestionTest {
     /** A small cartridge in a cold room chills until the flame is below what full jets need; in a warm one it does not. */
     @Test
     void aCartridgeInTheColdChillsTooFar() {
-        Rig rig = Asked.demo("neon-workshop");
+        Rig rig = ChoiceCases.demo("neon-workshop");
         HeatSource burner = new HeatSource.GasBurner(2200, Optional.of(new HeatSource.Cartridge(0.23, 0.1, 0.1, 0)));
         GasUse warm = compare(rig, List.of(offered("gas", burner)), 1)
                 .row("gas")
                 .orElseThrow()
                 .gas()
                 .orElseThrow();
-        Rig cold = boilwright.rig.file.RigEdit.with(rig, "room.temperature", 278.15);
+        Rig cold = RigEdit.of("room.temperature", 278.15).applied(rig);
         GasUse chilled = compare(cold, List.of(offered("gas", burner)), 1)
                 .row("gas")
                 .orElseThrow()
@@ -270,15 +269,10 @@ class CompareQuestionTest {
     void itCanBeStopped() {
         CancelToken stop = new CancelToken();
         stop.cancel();
-        Rig rig = Asked.demo("mirror-club");
-        assertThatThrownBy(() -> CompareQuestion.ask(
-                        rig,
-                        Asked.FLUIDS.find(rig.fluidId()),
-                        "x",
-                        SourceLibrary.builtIn().sources(),
-                        new CompareQuestion.Settings(7200, 30, 0.5, 2),
-                        stop,
-                        ProgressSink.NONE))
+        Rig rig = ChoiceCases.demo("mirror-club");
+        CompareQuestion question = new CompareQuestion(
+                Stored.asked(rig), SourceLibrary.builtIn().sources(), CompareQuestion.RoomAir.USUAL, 2);
+        assertThatThrownBy(() -> Model.COMPUTING.answer(question, stop, ProgressSink.NONE))
                 .isInstanceOf(CancelledException.class);
     }
 }

@@ -10,6 +10,7 @@ import boilwright.choice.SizeAnswer.Least;
 import boilwright.rig.HeatSource;
 import boilwright.rig.Rig;
 import boilwright.rig.Schedule;
+import boilwright.rig.file.RigEdit;
 import boilwright.thermal.TestRigs;
 import java.util.List;
 import java.util.stream.Stream;
@@ -34,23 +35,23 @@ class SizeQuestionTest {
     /** Rigs on which some power is enough. */
     static List<Rig> powered() {
         return List.of(
-                Asked.demo("mirror-club"),
-                Asked.demo("teaching-lab"),
+                ChoiceCases.demo("mirror-club"),
+                ChoiceCases.demo("teaching-lab"),
                 TestRigs.fourStageGlass(TestRigs.flame(1600)),
                 TestRigs.metal150(2200),
-                Asked.demo("mirror-club").withHeatSource(new HeatSource.ImmersedElement(1500, 0.03)));
+                ChoiceCases.demo("mirror-club").withHeatSource(new HeatSource.ImmersedElement(1500, 0.03)));
     }
 
     @ParameterizedTest
     @MethodSource("powered")
     void atTheLeastPowerForFullJetsTheyAreJustFull(Rig rig) {
-        double power = least(Asked.size(rig, 1), "rated-power").value().orElseThrow();
-        CheckAnswer there = Asked.check(withPower(rig, power));
-        assertThat(Asked.heatRatio(there)).isCloseTo(1, within(0.005));
-        assertThat(Asked.governingFraction(there)).isCloseTo(1, within(0.005));
-        CheckAnswer less = Asked.check(withPower(rig, 0.97 * power));
-        assertThat(Asked.governingFraction(less)).isLessThan(1);
-        assertThat(Asked.heatRatio(less)).isLessThan(1);
+        double power = least(ChoiceCases.size(rig, 1), "rated-power").value().orElseThrow();
+        CheckAnswer there = ChoiceCases.check(withPower(rig, power));
+        assertThat(ChoiceCases.heatRatio(there)).isCloseTo(1, within(0.005));
+        assertThat(ChoiceCases.governingFraction(there)).isCloseTo(1, within(0.005));
+        CheckAnswer less = ChoiceCases.check(withPower(rig, 0.97 * power));
+        assertThat(ChoiceCases.governingFraction(less)).isLessThan(1);
+        assertThat(ChoiceCases.heatRatio(less)).isLessThan(1);
     }
 
     static Stream<Rig> withReserve() {
@@ -61,23 +62,26 @@ class SizeQuestionTest {
     @ParameterizedTest
     @MethodSource("withReserve")
     void atTheLeastPowerForTheUsualMarginTheCheckHasThatMargin(Rig rig) {
-        SizeAnswer answer = Asked.size(rig, SizeQuestion.USUAL_MARGIN);
+        SizeAnswer answer = ChoiceCases.size(rig, SizeQuestion.USUAL_MARGIN);
         double power = least(answer, "rated-power").value().orElseThrow();
-        assertThat(Asked.heatRatio(Asked.check(withPower(rig, power)))).isCloseTo(1.25, within(0.005));
-        assertThat(Asked.governingFraction(Asked.check(withPower(rig, power)))).isGreaterThan(1);
-        assertThat(Asked.heatRatio(Asked.check(withPower(rig, 0.97 * power)))).isLessThan(1.245);
+        assertThat(ChoiceCases.heatRatio(ChoiceCases.check(withPower(rig, power))))
+                .isCloseTo(1.25, within(0.005));
+        assertThat(ChoiceCases.governingFraction(ChoiceCases.check(withPower(rig, power))))
+                .isGreaterThan(1);
+        assertThat(ChoiceCases.heatRatio(ChoiceCases.check(withPower(rig, 0.97 * power))))
+                .isLessThan(1.245);
     }
 
     @ParameterizedTest
     @ValueSource(strings = {"neon-workshop", "teaching-lab", "mirror-club"})
     void everyLeastFigureGivesTheMarginInTheCheck(String demo) {
-        Rig rig = Asked.demo(demo);
+        Rig rig = ChoiceCases.demo(demo);
         for (double margin : new double[] {1, 1.25}) {
-            SizeAnswer answer = Asked.size(rig, margin);
+            SizeAnswer answer = ChoiceCases.size(rig, margin);
             for (Least least : answer.least()) {
                 least.value()
-                        .ifPresent(value -> assertThat(
-                                        Asked.heatRatio(Asked.check(LeastSearch.with(rig, least.figure(), value))))
+                        .ifPresent(value -> assertThat(ChoiceCases.heatRatio(
+                                        ChoiceCases.check(LeastSearch.with(rig, least.figure(), value))))
                                 .as(demo + " " + least.figure())
                                 .isCloseTo(margin, within(0.005)));
             }
@@ -87,8 +91,8 @@ class SizeQuestionTest {
 
     @Test
     void pairsGiveTheMarginTogether() {
-        Rig rig = Asked.demo("neon-workshop");
-        SizeAnswer answer = Asked.size(rig, 1.25);
+        Rig rig = ChoiceCases.demo("neon-workshop");
+        SizeAnswer answer = ChoiceCases.size(rig, 1.25);
         int tried = 0;
         for (SizeAnswer.Pair pair : answer.pairs()) {
             for (SizeAnswer.PairRow row : pair.rows()) {
@@ -97,7 +101,7 @@ class SizeQuestionTest {
                             LeastSearch.with(rig, pair.given(), row.given()),
                             pair.found(),
                             row.found().getAsDouble());
-                    assertThat(Asked.heatRatio(Asked.check(both))).isCloseTo(1.25, within(0.005));
+                    assertThat(ChoiceCases.heatRatio(ChoiceCases.check(both))).isCloseTo(1.25, within(0.005));
                     tried++;
                 }
             }
@@ -108,43 +112,44 @@ class SizeQuestionTest {
     /** No rating helps a flask that a plate touches badly; what does is named, and what limits it. */
     @Test
     void aBadContactIsNoQuestionOfRating() {
-        SizeAnswer answer = Asked.size(Asked.demo("neon-workshop"), 1.25);
+        SizeAnswer answer = ChoiceCases.size(ChoiceCases.demo("neon-workshop"), 1.25);
         assertThat(answer.isEnough()).isFalse();
         assertThat(least(answer, "rated-power").value()).isEmpty();
         assertThat(least(answer, "contact-conductance").value()).isPresent();
         assertThat(answer.window().isOpen()).isFalse();
         assertThat(answer.window().sentence()).contains("contact passes only");
         assertThat(answer.settings()).isEmpty();
-        assertThat(Asked.heatRatio(Asked.check(withPower(Asked.demo("neon-workshop"), 1e5))))
+        assertThat(ChoiceCases.heatRatio(ChoiceCases.check(withPower(ChoiceCases.demo("neon-workshop"), 1e5))))
                 .isLessThan(1);
     }
 
     @Test
     void theWindowEndsWhereTheCheckFindsItsLimit() {
-        Rig rig = Asked.demo("mirror-club");
-        PowerWindow window = Asked.size(rig, 1.25).window();
+        Rig rig = ChoiceCases.demo("mirror-club");
+        PowerWindow window = ChoiceCases.size(rig, 1.25).window();
         assertThat(window.isOpen()).isTrue();
         assertThat(window.presentW()).isCloseTo(0.65 * 2200, within(1e-6));
         double high = window.highW().orElseThrow();
-        CheckAnswer below = Asked.check(withPower(rig, 0.995 * high / 0.65));
-        CheckAnswer above = Asked.check(withPower(rig, 1.005 * high / 0.65));
-        assertThat(Asked.margin(below, window.limit().orElseThrow()).status()).isNotEqualTo(Margin.Status.FAILS);
-        assertThat(Asked.margin(above, window.limit().orElseThrow()).status()).isEqualTo(Margin.Status.FAILS);
+        CheckAnswer below = ChoiceCases.check(withPower(rig, 0.995 * high / 0.65));
+        CheckAnswer above = ChoiceCases.check(withPower(rig, 1.005 * high / 0.65));
+        assertThat(ChoiceCases.margin(below, window.limit().orElseThrow()).status()).isNotEqualTo(Margin.Status.FAILS);
+        assertThat(ChoiceCases.margin(above, window.limit().orElseThrow()).status()).isEqualTo(Margin.Status.FAILS);
         double low = window.lowW().orElseThrow();
-        assertThat(Asked.heatRatio(Asked.check(withPower(rig, low / 0.65)))).isCloseTo(1, within(0.005));
+        assertThat(ChoiceCases.heatRatio(ChoiceCases.check(withPower(rig, low / 0.65))))
+                .isCloseTo(1, within(0.005));
     }
 
     /** Fluid limits below what full jets need leave nothing to set, and the limit is named. */
     @Test
     void aLimitBelowFullJetsLeavesNoWindow() {
-        Rig rig = boilwright.rig.file.RigEdit.with(Asked.demo("teaching-lab"), "heatSource.limit", 790);
+        Rig rig = RigEdit.of("heatSource.limit", 790).applied(ChoiceCases.demo("teaching-lab"));
         Rig limited = boilwright.rig.file.RigReader.readText(
                 "limited",
                 boilwright.rig.file.RigWriter.write(rig)
                         .replaceFirst("\\}\\s*$", ",\"limits\":{\"oilBulk\":\"200 degC\"}}"),
-                Asked.FLUIDS.workingFluids(),
+                ChoiceCases.FLUIDS.workingFluids(),
                 java.util.Set.of());
-        PowerWindow window = Asked.size(limited, 1.25).window();
+        PowerWindow window = ChoiceCases.size(limited, 1.25).window();
         assertThat(window.isOpen()).isFalse();
         assertThat(window.limit()).contains(MarginId.OIL_BULK);
         assertThat(window.highW().orElseThrow()).isLessThan(window.lowW().orElseThrow());
@@ -153,7 +158,7 @@ class SizeQuestionTest {
 
     @Test
     void settingsLieInTheWindowAndHoldingSaves() {
-        SizeAnswer answer = Asked.size(Asked.demo("mirror-club"), 1.25);
+        SizeAnswer answer = ChoiceCases.size(ChoiceCases.demo("mirror-club"), 1.25);
         SizeAnswer.Setting warm = answer.settings().get(0);
         SizeAnswer.Setting held = answer.settings().get(1);
         assertThat(held.powerW())
@@ -169,9 +174,9 @@ class SizeQuestionTest {
 
     @Test
     void aScheduleThatEndsWithTheHeatOffIsSizedAtFullPower() {
-        Rig rig = Asked.demo("mirror-club")
+        Rig rig = ChoiceCases.demo("mirror-club")
                 .withSchedule(new Schedule(List.of(new Schedule.Power(0, 1), new Schedule.Power(3600, 0))));
-        SizeAnswer answer = Asked.size(rig, 1.25);
+        SizeAnswer answer = ChoiceCases.size(rig, 1.25);
         assertThat(answer.level()).isEqualTo(1);
         assertThat(answer.isEnough()).isTrue();
         assertThat(answer.notes().get(0)).contains("heat off");
@@ -181,7 +186,7 @@ class SizeQuestionTest {
     @ParameterizedTest
     @MethodSource("powered")
     void theCurvesCrossWhereTheRigIsAtRest(Rig rig) {
-        HeatCurves curves = Asked.size(rig, 1.25).curves();
+        HeatCurves curves = ChoiceCases.size(rig, 1.25).curves();
         WallPoint crossing = curves.crossing().orElseThrow();
         assertThat(at(curves.delivered(), crossing.wallK()))
                 .isCloseTo(crossing.watts(), within(0.02 * crossing.watts()));

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import boilwright.answers.Margin;
 import boilwright.answers.MarginId;
+import boilwright.answers.Model;
 import boilwright.errors.CancelledException;
 import boilwright.errors.ComputationException;
 import boilwright.errors.Message;
@@ -35,7 +36,7 @@ class BoilwrightTest {
             value = Margin.Status.class,
             names = {"HOLDS", "TIGHT", "UNKNOWN"})
     void endsWithZeroWhileNothingFails(Margin.Status heat) {
-        CommandRun run = run(StoredAnswers.with(heat), "check", DEMO);
+        CommandRun run = run(StoredModel.with(heat), "check", DEMO);
         assertThat(run.code()).isZero();
         assertThat(run.out()).contains("Margins, worst first");
         assertThat(run.err()).isEmpty();
@@ -44,7 +45,7 @@ class BoilwrightTest {
     @ParameterizedTest
     @ValueSource(strings = {"check", "warmup", "cooldown"})
     void endsWithOneWhenAMarginFails(String command) {
-        CommandRun run = run(StoredAnswers.with(Margin.Status.FAILS), command, DEMO);
+        CommandRun run = run(StoredModel.with(Margin.Status.FAILS), command, DEMO);
         assertThat(run.code()).isEqualTo(1);
         assertThat(run.out()).contains("x fails    " + MarginId.HEAT.title());
         assertThat(run.err()).isEmpty();
@@ -69,7 +70,7 @@ class BoilwrightTest {
                 "--no-such"
             })
     void refusesBadUsageAndInputOnStandardErrorOnly(String line) throws IOException {
-        StoredAnswers source = StoredAnswers.with(Margin.Status.HOLDS);
+        StoredModel source = StoredModel.with(Margin.Status.HOLDS);
         CommandRun run = run(source, line.split(" "));
         assertThat(run.code()).isEqualTo(2);
         assertThat(run.out()).isEmpty();
@@ -81,7 +82,7 @@ class BoilwrightTest {
 
     @Test
     void namesTheNearestWordThatItKnows() {
-        StoredAnswers none = StoredAnswers.with(Margin.Status.HOLDS);
+        StoredModel none = StoredModel.with(Margin.Status.HOLDS);
         assertThat(run(none, "chekc", DEMO).err()).contains("Was check meant?", "boilwright --help");
         assertThat(run(none, "check", DEMO, "--jsn").err()).contains("Was --json meant?", "boilwright check --help");
         assertThat(run(none, "check", DEMO, "--cvs=a").err()).contains("Was --csv meant?");
@@ -91,7 +92,7 @@ class BoilwrightTest {
     void refusesToWriteOverTheRigItself() throws IOException {
         Path rig = folder.resolve("rig.json");
         Files.writeString(rig, "{}");
-        CommandRun run = run(StoredAnswers.with(Margin.Status.HOLDS), "check", rig.toString(), "--csv", rig.toString());
+        CommandRun run = run(StoredModel.with(Margin.Status.HOLDS), "check", rig.toString(), "--csv", rig.toString());
         assertThat(run.code()).isEqualTo(2);
         assertThat(run.err()).contains("--csv", "would overwrite");
         assertThat(rig).hasContent("{}");
@@ -100,7 +101,7 @@ class BoilwrightTest {
     @Test
     void endsWithThreeWhenTheModelDoesNotStandBehindItsAnswer() {
         Message reason = Message.of(MessageKey.USAGE_REFUSED, "The balance is 3 % off.", "x");
-        CommandRun run = run(StoredAnswers.failing(new ComputationException(reason)), "check", DEMO);
+        CommandRun run = run(StoredModel.failing(new ComputationException(reason)), "check", DEMO);
         assertThat(run.code()).isEqualTo(3);
         assertThat(run.out()).isEmpty();
         assertThat(run.err()).contains("The balance is 3 % off.");
@@ -108,7 +109,7 @@ class BoilwrightTest {
 
     @Test
     void looksAtTheOutputsBeforeTheLongComputation() throws IOException {
-        StoredAnswers source = StoredAnswers.with(Margin.Status.HOLDS);
+        StoredModel source = StoredModel.with(Margin.Status.HOLDS);
         Path good = folder.resolve("a.csv");
         String bad = folder.resolve("missing/a.png").toString();
         CommandRun run = run(source, "check", DEMO, "--csv", good.toString(), "--png", bad);
@@ -133,8 +134,7 @@ class BoilwrightTest {
                 folder,
                 false,
                 new CancelToken());
-        assertThat(Boilwright.run(
-                        terminal, StoredAnswers.with(Margin.Status.HOLDS), new RecordedWindow(), "check", DEMO))
+        assertThat(Boilwright.run(terminal, StoredModel.with(Margin.Status.HOLDS), new RecordedWindow(), "check", DEMO))
                 .isEqualTo(4);
     }
 
@@ -143,7 +143,7 @@ class BoilwrightTest {
         Path csv = folder.resolve("time line.csv");
         Path png = folder.resolve("picture.png");
         CommandRun run =
-                run(StoredAnswers.with(Margin.Status.HOLDS), "warmup", DEMO, "--csv", csv.toString(), "--png=" + png);
+                run(StoredModel.with(Margin.Status.HOLDS), "warmup", DEMO, "--csv", csv.toString(), "--png=" + png);
         assertThat(run.code()).isZero();
         assertThat(Files.readString(csv)).startsWith("timeS,");
         assertThat(Files.readAllBytes(png)).startsWith(0x89, 'P', 'N', 'G');
@@ -152,7 +152,7 @@ class BoilwrightTest {
 
     @Test
     void keepsAFaultOffTheScreenAndInAReport() throws IOException {
-        StoredAnswers source = StoredAnswers.failing(new IllegalStateException("column ran dry"));
+        StoredModel source = StoredModel.failing(new IllegalStateException("column ran dry"));
         CommandRun first = run(source, "check", DEMO);
         CommandRun second = run(source, "check", DEMO);
         assertThat(first.code()).isEqualTo(5);
@@ -170,7 +170,7 @@ class BoilwrightTest {
 
     @Test
     void countsAnErrorOfTheMachineAsAFaultToo() {
-        CommandRun run = run(StoredAnswers.failing(new StackOverflowError()), "check", DEMO);
+        CommandRun run = run(StoredModel.failing(new StackOverflowError()), "check", DEMO);
         assertThat(run.code()).isEqualTo(5);
         assertThat(run.err()).contains("StackOverflowError").doesNotContain("\tat ");
     }
@@ -181,8 +181,8 @@ class BoilwrightTest {
         cancelled.cancel();
         String csv = folder.resolve("a.csv").toString();
         CommandRun early =
-                CommandRun.of(folder, StoredAnswers.with(Margin.Status.HOLDS), cancelled, "check", DEMO, "--csv", csv);
-        CommandRun midway = run(StoredAnswers.failing(new CancelledException()), "cooldown", DEMO, "--csv", csv);
+                CommandRun.of(folder, StoredModel.with(Margin.Status.HOLDS), cancelled, "check", DEMO, "--csv", csv);
+        CommandRun midway = run(StoredModel.failing(new CancelledException()), "cooldown", DEMO, "--csv", csv);
         assertThat(List.of(early.code(), midway.code())).containsExactly(130, 130);
         assertThat(early.out() + midway.out()).isEmpty();
         assertThat(early.err()).contains("Stopped; nothing was written.");
@@ -192,7 +192,7 @@ class BoilwrightTest {
     @Test
     void printsItsUsageWhenAskedForHelp() {
         for (String[] arguments : new String[][] {{"--help"}, {"-h"}}) {
-            CommandRun run = run(StoredAnswers.with(Margin.Status.HOLDS), arguments);
+            CommandRun run = run(StoredModel.with(Margin.Status.HOLDS), arguments);
             assertThat(run.code()).isZero();
             assertThat(run.out())
                     .contains("Usage: boilwright", "dashboard", "check", "warmup", "cooldown", "fluids", "Exit codes");
@@ -204,7 +204,7 @@ class BoilwrightTest {
     @Test
     void everyCommandExplainsItself() {
         for (String command : List.of("check", "warmup", "cooldown")) {
-            CommandRun run = run(StoredAnswers.with(Margin.Status.HOLDS), command, "--help");
+            CommandRun run = run(StoredModel.with(Margin.Status.HOLDS), command, "--help");
             assertThat(run.code()).isZero();
             assertThat(run.out()).contains("--json", "--csv", "--png", "--fluids", "--accept", "RIG");
         }
@@ -212,14 +212,14 @@ class BoilwrightTest {
 
     @Test
     void namesItsVersion() {
-        CommandRun run = run(StoredAnswers.with(Margin.Status.HOLDS), "--version");
+        CommandRun run = run(StoredModel.with(Margin.Status.HOLDS), "--version");
         assertThat(run.code()).isZero();
         assertThat(run.out()).matches("Boilwright \\d+\\.\\d+\\.\\d+\\R");
     }
 
     @Test
     void listsTheFluidsAndShowsOne() {
-        StoredAnswers none = StoredAnswers.with(Margin.Status.HOLDS);
+        StoredModel none = StoredModel.with(Margin.Status.HOLDS);
         assertThat(run(none, "fluids").out()).contains("704-type").contains("degC");
         assertThat(run(none, "fluids", "704-type").out()).contains("source");
         assertThat(run(none, "fluids", "704-type", "--json").out())
@@ -227,8 +227,8 @@ class BoilwrightTest {
                 .contains("\"fromMemory\"");
     }
 
-    private CommandRun run(AnswerSource source, String... arguments) {
-        return CommandRun.of(folder, source, new CancelToken(), arguments);
+    private CommandRun run(Model model, String... arguments) {
+        return CommandRun.of(folder, model, new CancelToken(), arguments);
     }
 
     private List<String> left() throws IOException {

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import boilwright.Counts;
+import boilwright.answers.Model;
 import boilwright.numerics.CancelToken;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
@@ -35,7 +36,7 @@ class ChoiceCommandsTest {
     }
 
     private CommandRun run(String... line) {
-        return CommandRun.of(folder, ModelAnswers.INSTANCE, new CancelToken(), line);
+        return CommandRun.of(folder, Model.COMPUTING, new CancelToken(), line);
     }
 
     private static JsonNode json(CommandRun run) {
@@ -175,7 +176,7 @@ class ChoiceCommandsTest {
         CancelToken stop = new CancelToken();
         stop.cancel();
         for (String command : List.of("size", "compare")) {
-            assertThat(CommandRun.of(folder, ModelAnswers.INSTANCE, stop, command, "demo:mirror-club")
+            assertThat(CommandRun.of(folder, Model.COMPUTING, stop, command, "demo:mirror-club")
                             .code())
                     .isEqualTo(ExitCode.CANCELLED);
         }

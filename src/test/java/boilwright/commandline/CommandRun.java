@@ -1,5 +1,6 @@
 package boilwright.commandline;
 
+import boilwright.answers.Model;
 import boilwright.numerics.CancelToken;
 import java.io.ByteArrayOutputStream;
 import java.io.PrintStream;
@@ -14,12 +15,11 @@ import java.nio.file.Path;
  * @param err what else it said
  */
 record CommandRun(int code, String out, String err) {
-    static CommandRun of(Path folder, AnswerSource source, CancelToken cancel, String... arguments) {
-        return of(folder, source, new RecordedWindow(), cancel, arguments);
+    static CommandRun of(Path folder, Model model, CancelToken cancel, String... arguments) {
+        return of(folder, model, new RecordedWindow(), cancel, arguments);
     }
 
-    static CommandRun of(
-            Path folder, AnswerSource source, WindowSource window, CancelToken cancel, String... arguments) {
+    static CommandRun of(Path folder, Model model, WindowSource window, CancelToken cancel, String... arguments) {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         ByteArrayOutputStream err = new ByteArrayOutputStream();
         Terminal terminal = new Terminal(
@@ -28,7 +28,7 @@ record CommandRun(int code, String out, String err) {
                 folder,
                 false,
                 cancel);
-        int code = Boilwright.run(terminal, source, window, arguments);
+        int code = Boilwright.run(terminal, model, window, arguments);
         return new CommandRun(code, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
     }
 }

@@ -113,6 +113,6 @@ class DashboardCommandTest {
     }
 
     private CommandRun run(String... arguments) {
-        return CommandRun.of(folder, StoredAnswers.with(Margin.Status.HOLDS), window, new CancelToken(), arguments);
+        return CommandRun.of(folder, StoredModel.with(Margin.Status.HOLDS), window, new CancelToken(), arguments);
     }
 }

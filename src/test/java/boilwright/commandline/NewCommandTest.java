@@ -3,6 +3,7 @@ package boilwright.commandline;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import boilwright.answers.Margin;
+import boilwright.answers.Model;
 import boilwright.errors.ComputationException;
 import boilwright.errors.Message;
 import boilwright.errors.MessageKey;
@@ -36,7 +37,7 @@ class NewCommandTest {
     }
 
     /** The neon workshop's pump as a person would measure it, with some options changed (NAME=VALUE, or NAME= for none). */
-    private CommandRun run(AnswerSource source, String... changes) {
+    private CommandRun run(Model model, String... changes) {
         List<String> line = new ArrayList<>(List.of(
                 "--material=borosilicate",
                 "--bore=75 mm",
@@ -58,7 +59,7 @@ class NewCommandTest {
         }
         line.add(0, "new");
         line.add(1, "--out=" + out);
-        return CommandRun.of(folder, source, new CancelToken(), line.toArray(String[]::new));
+        return CommandRun.of(folder, model, new CancelToken(), line.toArray(String[]::new));
     }
 
     private Rig written() {
@@ -67,7 +68,7 @@ class NewCommandTest {
 
     @Test
     void writesARigSaysWhatWasGuessedAndWhichGuessMatters() {
-        CommandRun run = run(ModelAnswers.INSTANCE, "--insulation=0 mm");
+        CommandRun run = run(Model.COMPUTING, "--insulation=0 mm");
         assertThat(run.err()).isEmpty();
         assertThat(run.code()).isZero();
         assertThat(run.out())
@@ -81,11 +82,11 @@ class NewCommandTest {
 
     @Test
     void theCheckOfItTellsOfItsGuesses() {
-        run(ModelAnswers.INSTANCE);
-        CommandRun check = CommandRun.of(folder, ModelAnswers.INSTANCE, new CancelToken(), "check", out.toString());
+        run(Model.COMPUTING);
+        CommandRun check = CommandRun.of(folder, Model.COMPUTING, new CancelToken(), "check", out.toString());
         assertThat(check.out()).contains("fields of this rig are guesses, not measurements");
         CommandRun ranked = CommandRun.of(
-                folder, ModelAnswers.INSTANCE, new CancelToken(), "check", "--rank-guesses", "--json", out.toString());
+                folder, Model.COMPUTING, new CancelToken(), "check", "--rank-guesses", "--json", out.toString());
         assertThat(ranked.out())
                 .contains("moves the heat margin most is boiler.insulationThickness")
                 .doesNotContain("--rank-guesses");
@@ -93,7 +94,7 @@ class NewCommandTest {
 
     @Test
     void measuredThroatsAreKept() {
-        CommandRun run = run(ModelAnswers.INSTANCE, "--throat-gap=0.6 mm,0.7 mm,0.8 mm");
+        CommandRun run = run(Model.COMPUTING, "--throat-gap=0.6 mm,0.7 mm,0.8 mm");
         assertThat(run.code()).isZero();
         assertThat(written().stages()).extracting(s -> s.throatGapM()).containsExactly(6e-4, 7e-4, 8e-4);
         assertThat(written().guesses()).noneMatch(path -> path.endsWith("throatGap"));
@@ -101,8 +102,7 @@ class NewCommandTest {
 
     @Test
     void theBodyMayBeMeasuredOutside() {
-        assertThat(run(ModelAnswers.INSTANCE, "--bore=", "--body-diameter=79.4 mm")
-                        .code())
+        assertThat(run(Model.COMPUTING, "--bore=", "--body-diameter=79.4 mm").code())
                 .isZero();
         assertThat(written().body().innerDiameterM()).isEqualTo(0.075);
     }
@@ -133,7 +133,7 @@ class NewCommandTest {
                 "--bor=75 mm; Was --bore meant",
             })
     void refusesNonsenseInWordsAndWritesNothing(String change, String words) throws IOException {
-        CommandRun run = run(ModelAnswers.INSTANCE, change);
+        CommandRun run = run(Model.COMPUTING, change);
         assertThat(run.code()).isEqualTo(2);
         assertThat(run.out()).isEmpty();
         assertThat(run.err().lines()).isNotEmpty().allMatch(said -> said.startsWith("boilwright: "));
@@ -144,20 +144,20 @@ class NewCommandTest {
 
     @Test
     void tellsEveryFaultAtOnce() {
-        CommandRun run = run(ModelAnswers.INSTANCE, "--bore=75", "--wall=2.2", "--charge=none", "--stages=x");
+        CommandRun run = run(Model.COMPUTING, "--bore=75", "--wall=2.2", "--charge=none", "--stages=x");
         assertThat(run.err().lines()).hasSize(4);
     }
 
     @Test
     void leavesAFileThatIsThereUnlessForced() throws IOException {
         Files.writeString(out, "mine");
-        StoredAnswers stored = StoredAnswers.with(Margin.Status.HOLDS);
+        StoredModel stored = StoredModel.with(Margin.Status.HOLDS);
         CommandRun refused = run(stored);
         assertThat(refused.code()).isEqualTo(2);
         assertThat(refused.err()).contains("pump.json is there already", "--force");
         assertThat(out).hasContent("mine");
         assertThat(stored.asked()).isZero();
-        assertThat(run(ModelAnswers.INSTANCE, "--force").code()).isZero();
+        assertThat(run(Model.COMPUTING, "--force").code()).isZero();
         assertThat(written().stages()).hasSize(3);
         assertThat(left()).containsExactly("pump.json");
     }
@@ -165,7 +165,7 @@ class NewCommandTest {
     @Test
     void looksAtTheFileBeforeTheComputation() {
         out = folder.resolve("no-such-folder").resolve("pump.json");
-        StoredAnswers stored = StoredAnswers.with(Margin.Status.HOLDS);
+        StoredModel stored = StoredModel.with(Margin.Status.HOLDS);
         CommandRun run = run(stored);
         assertThat(run.code()).isEqualTo(4);
         assertThat(run.err()).contains(out.toString());
@@ -174,8 +174,8 @@ class NewCommandTest {
 
     @Test
     void endsWithThreeWhenTheModelFindsNoThroats() throws IOException {
-        CommandRun run = run(
-                StoredAnswers.failing(new ComputationException(Message.of(MessageKey.JET_MODES_NOT_SETTLED, "20"))));
+        CommandRun run =
+                run(StoredModel.failing(new ComputationException(Message.of(MessageKey.JET_MODES_NOT_SETTLED, "20"))));
         assertThat(run.code()).isEqualTo(3);
         assertThat(left()).isEmpty();
     }
@@ -186,7 +186,7 @@ class NewCommandTest {
         cancel.cancel();
         CommandRun run = CommandRun.of(
                 folder,
-                ModelAnswers.INSTANCE,
+                Model.COMPUTING,
                 cancel,
                 "new --out %s --material stainless --stages 2 --charge 60mL --fluid 704-type --source gas-burner"
                         .formatted(out)

@@ -2,6 +2,7 @@ package boilwright.commandline;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import boilwright.answers.Model;
 import boilwright.numerics.CancelToken;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -26,7 +27,7 @@ class PlanCommandTest {
     Path folder;
 
     private CommandRun run(String... line) {
-        return CommandRun.of(folder, ModelAnswers.INSTANCE, new CancelToken(), line);
+        return CommandRun.of(folder, Model.COMPUTING, new CancelToken(), line);
     }
 
     @Test

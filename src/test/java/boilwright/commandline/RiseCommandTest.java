@@ -3,6 +3,7 @@ package boilwright.commandline;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import boilwright.answers.Model;
 import boilwright.numerics.CancelToken;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -36,7 +37,7 @@ class RiseCommandTest {
     }
 
     private CommandRun run(String... line) {
-        return CommandRun.of(folder, ModelAnswers.INSTANCE, new CancelToken(), line);
+        return CommandRun.of(folder, Model.COMPUTING, new CancelToken(), line);
     }
 
     @Test

@@ -2,8 +2,9 @@ package boilwright.dashboard;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import boilwright.dashboard.session.RigFields;
+import boilwright.answers.Model;
 import boilwright.dashboard.work.RigAnswer;
+import boilwright.rig.file.RigFields;
 import boilwright.rig.file.RigReader;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -41,7 +42,8 @@ class EditLatencyTest {
     void measures() throws IOException {
         StringBuilder report = new StringBuilder();
         for (String demo : RigReader.demoNames()) {
-            OpenWindow open = OpenWindow.on(OpenWindow.demo(demo), Optional.empty(), folder.resolve(demo));
+            OpenWindow open = OpenWindow.on(
+                    OpenWindow.demo(demo), Optional.empty(), folder.resolve(demo), PageName.RIG, Model.COMPUTING);
             open.answer();
             List<Double> times = new ArrayList<>();
             for (int i = 0; i < WARM + COUNT; i++) {

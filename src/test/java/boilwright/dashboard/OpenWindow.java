@@ -2,8 +2,9 @@ package boilwright.dashboard;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import boilwright.answers.Model;
+import boilwright.answers.Stored;
 import boilwright.dashboard.session.StateFolder;
-import boilwright.dashboard.work.Model;
 import boilwright.dashboard.work.RigAnswer;
 import boilwright.fluid.FluidLibrary;
 import boilwright.rig.Rig;
@@ -44,12 +45,16 @@ final class OpenWindow implements FileAsker {
     }
 
     static OpenWindow on(Rig rig, Optional<Path> file, Path state, PageName page) {
+        return on(rig, file, state, page, Stored.MODEL);
+    }
+
+    static OpenWindow on(Rig rig, Optional<Path> file, Path state, PageName page, Model model) {
         System.setProperty(StateFolder.PROPERTY, state.toString());
         OpenWindow open = new OpenWindow();
         open.onWindowsThread(() -> {
             Thread.currentThread().setUncaughtExceptionHandler((thread, fault) -> open.faults.add(fault));
             Opening opening = new Opening(rig, file, FLUIDS, page, 1280, 720, Optional.of(Theme.LIGHT));
-            open.window = new Window(opening, Model.ITSELF, open);
+            open.window = new Window(opening, model, open);
             open.stage = new Stage();
             open.stage.setScene(open.window.scene());
             open.stage.setX(0);

@@ -1,11 +1,12 @@
 package boilwright.dashboard;
 
+import boilwright.answers.Model;
+import boilwright.rig.file.RigFields;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import boilwright.dashboard.pages.PageContext;
 import boilwright.dashboard.parts.OnOffSwitch;
 import boilwright.dashboard.session.FluidShelf;
-import boilwright.dashboard.session.RigFields;
 import boilwright.dashboard.work.BackgroundWork;
 import boilwright.dashboard.work.BackgroundWork.Urgency;
 import boilwright.rig.Material;
@@ -93,9 +94,10 @@ class WindowControlsTest extends AtTheWindow {
         WindowStatus[] bar = new WindowStatus[1];
         open.onWindowsThread(() -> {
             PageContext context = new PageContext(
-                    open.window().session(), open.window().answering(), new FluidShelf(OpenWindow.FLUIDS));
+                    open.window().session(), open.window().answering(), new FluidShelf(OpenWindow.FLUIDS),
+                    Model.COMPUTING);
             bar[0] = new WindowStatus(context, work);
-            work.ask(
+            work.request(
                     Urgency.AFTERWARDS,
                     (cancel, progress) -> {
                         progress.progress(0.5, "half");

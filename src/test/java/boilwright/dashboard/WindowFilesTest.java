@@ -2,10 +2,10 @@ package boilwright.dashboard;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import boilwright.dashboard.session.RigFields;
 import boilwright.dashboard.session.RigFiles;
 import boilwright.dashboard.session.RigSession;
 import boilwright.rig.Rig;
+import boilwright.rig.file.RigFields;
 import boilwright.rig.file.RigReader;
 import boilwright.rig.file.RigWriter;
 import java.io.IOException;

@@ -5,9 +5,8 @@ import static org.assertj.core.api.Assertions.within;
 
 import boilwright.Counts;
 import boilwright.answers.CheckAnswer;
+import boilwright.answers.Stored;
 import boilwright.drill.Interlock.Standing;
-import boilwright.numerics.CancelToken;
-import boilwright.numerics.ProgressSink;
 import boilwright.rig.Foreline;
 import boilwright.rig.HeatSource;
 import boilwright.rig.Protection;
@@ -41,23 +40,14 @@ class DrillQuestionTest {
     private static final Rig CLUB = PlanCases.demo("mirror-club");
     private static final Rig LAB = PlanCases.demo("teaching-lab");
 
-    private static final Map<Rig, Map<Fault, DrillAnswer>> PLAYED = new HashMap<>();
-
-    private static DrillSet ask(Rig rig, Fault... faults) {
-        return DrillQuestion.ask(
-                PlanCases.check(rig),
-                PlanCases.fluid(rig),
-                List.of(faults),
-                OptionalDouble.empty(),
-                DrillQuestion.LATE_S,
-                new CancelToken(),
-                ProgressSink.NONE);
+    private static DrillSet answer(Rig rig, Fault... faults) {
+        return Stored.answer(
+                new DrillQuestion(Stored.asked(rig), List.of(faults), OptionalDouble.empty(), DrillQuestion.LATE_S));
     }
 
     /** Played once however many tests look at it. */
     private static DrillAnswer play(Rig rig, Fault fault) {
-        return PLAYED.computeIfAbsent(rig, r -> new EnumMap<>(Fault.class))
-                .computeIfAbsent(fault, f -> ask(rig, f).played().get(0));
+        return answer(rig, fault).played().get(0);
     }
 
     private static double[] column(DrillRun run, SeriesQuantity quantity) {
@@ -229,7 +219,7 @@ class DrillQuestionTest {
     @Test
     void theInterlocksThatAreAskedForCatchWhatTheySayTheyCatch() {
         for (Rig rig : Counts.firstOf(CLUB, LAB)) {
-            DrillSet first = ask(rig, Fault.values());
+            DrillSet first = answer(rig, Fault.values());
             List<Trip> trips = new ArrayList<>();
             for (Interlock lock : first.interlocks()) {
                 if (lock.setPoint().isPresent() && lock.longestDelayS().isPresent()) {
@@ -241,7 +231,7 @@ class DrillQuestionTest {
             }
             Rig mended =
                     rig.withProtection(new Protection(trips, rig.protection().battery()));
-            DrillSet again = ask(mended, Fault.values());
+            DrillSet again = answer(mended, Fault.values());
             for (Interlock lock : again.interlocks()) {
                 assertThat(lock.standing().isWanting())
                         .as(rig.name() + " " + lock.sentence())
@@ -268,7 +258,7 @@ class DrillQuestionTest {
     private static Standing standing(Rig rig, Trip trip) {
         Rig changed = rig.withProtection(
                 new Protection(List.of(trip), rig.protection().battery()));
-        return ask(changed, Fault.WATER).interlocks().stream()
+        return answer(changed, Fault.WATER).interlocks().stream()
                 .filter(i -> i.kind() == trip.kind())
                 .findFirst()
                 .orElseThrow()
@@ -278,7 +268,7 @@ class DrillQuestionTest {
     @Test
     void aForelineThatIsGivenIsNotFollowedAndThatIsSaid() {
         Rig given = CLUB.withForeline(new Foreline.GivenPressure(5));
-        DrillSet set = ask(given, Fault.values());
+        DrillSet set = answer(given, Fault.values());
         assertThat(set.notPlayed()).extracting(DrillSet.NotPlayed::fault).contains(Fault.BACKING, Fault.AIR_INLET);
         DrillAnswer mains = set.played().stream()
                 .filter(d -> d.fault() == Fault.MAINS)

@@ -91,7 +91,7 @@ class GuessRankingTest {
 
     @Test
     void aHeightDownwardHasARangeToo() {
-        Rig rig = RigEdit.with(demo("neon-workshop"), "cooling.elements[3].height", -0.4);
+        Rig rig = RigEdit.of("cooling.elements[3].height", -0.4).applied(demo("neon-workshop"));
         GuessRange range = GuessRange.of(rig, "cooling.elements[3].height").orElseThrow();
         assertThat(range.low()).isCloseTo(-0.54, within(1e-9));
         assertThat(range.high()).isCloseTo(-0.3, within(1e-9));

@@ -20,6 +20,7 @@ import boilwright.rig.RigPaths;
 import boilwright.rig.SourceKind;
 import boilwright.rig.Supply;
 import boilwright.rig.file.RigEdit;
+import boilwright.rig.file.RigFields;
 import boilwright.thermal.SteadySolver;
 import java.util.List;
 import java.util.Map;
@@ -63,7 +64,7 @@ class RigEstimatorTest {
         Rig demo = demo("teaching-lab");
         Rig rig = estimate(outside(demo, Known.NOTHING.withThroatGaps(gaps(demo))))
                 .rig();
-        Rig touched = RigEdit.with(rig, "heatSource.contactConductance", 60);
+        Rig touched = RigEdit.of("heatSource.contactConductance", 60).applied(rig);
         assertWithinAFactorOfTwo(
                 steady(touched).boilerPressurePa(), steady(demo).boilerPressurePa());
     }
@@ -79,7 +80,7 @@ class RigEstimatorTest {
         Rig rig = estimate.rig();
         String top = "stages[" + (rig.stages().size() - 1) + "].height";
         Set<String> expected = new TreeSet<>(RigPaths.of(rig));
-        expected.removeIf(path -> RigEdit.shown(rig, path).isEmpty() || path.startsWith("schedule["));
+        expected.removeIf(path -> RigFields.of(rig).shown(path).isEmpty() || path.startsWith("schedule["));
         expected.removeAll(Set.of(
                 "fluid",
                 "charge",
@@ -122,7 +123,7 @@ class RigEstimatorTest {
                 "cooling.supply.flow", 2e-5,
                 "foreline.pressure", 4.0);
         values.forEach((path, value) -> {
-            assertThat(RigEdit.value(rig, path)).hasValue(value);
+            assertThat(RigFields.of(rig).quantity(path)).hasValue(value);
             assertThat(rig.guesses()).doesNotContain(path);
         });
         assertThat(((HeatSource.ContactPlate) rig.heatSource()).contact()).isEqualTo(HeatSource.Contact.FLAT_GLASS);
@@ -207,8 +208,9 @@ class RigEstimatorTest {
     @Test
     void aPumpThatIsSaidToWorkMovesTheContactWhenThroatsAloneDoNotExplainIt() {
         RigEstimate estimate = estimate(outside(demo("teaching-lab"), Known.NOTHING.withWorksAt(300)));
-        double contact =
-                RigEdit.value(estimate.rig(), "heatSource.contactConductance").orElseThrow();
+        double contact = RigFields.of(estimate.rig())
+                .quantity("heatSource.contactConductance")
+                .orElseThrow();
         assertThat(contact).isGreaterThan(40).isLessThanOrEqualTo(60);
         assertThat(estimate.notes().get(0)).contains("a contact of").contains("300 W");
     }

@@ -2,18 +2,18 @@ package boilwright.invariants;
 
 import boilwright.answers.Margin;
 import boilwright.answers.MarginId;
-import boilwright.answers.Trials;
+import boilwright.answers.Stored;
+import boilwright.answers.Trial;
 import boilwright.errors.ComputationException;
 import boilwright.errors.InputRefusedException;
-import boilwright.fluid.FluidLibrary;
 import boilwright.invariants.RandomRigs.Drawn;
 import boilwright.invariants.RandomRigs.Mode;
 import boilwright.rig.Field;
 import boilwright.rig.FieldCatalogue;
-import boilwright.rig.ParameterValues;
 import boilwright.rig.Rig;
 import boilwright.rig.RigPaths;
 import boilwright.rig.file.RigEdit;
+import boilwright.rig.file.RigFields;
 import boilwright.rig.file.RigReader;
 import boilwright.rig.file.RigWriter;
 import boilwright.units.Dimension;
@@ -24,7 +24,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
-import java.util.concurrent.ConcurrentHashMap;
 
 /** Plausible rigs with figures set anywhere that a file may have them, or turned until a margin comes near 1. */
 final class Altered {
@@ -52,8 +51,6 @@ final class Altered {
 
     /** Gross heating value of butane, J/kg (from memory); only to find a fuel that is nearly used up. */
     private static final double BUTANE = 49.5e6;
-
-    private static final Map<String, Trials> TRIALS = new ConcurrentHashMap<>();
 
     private final Draw draw;
     private int refused;
@@ -87,7 +84,7 @@ final class Altered {
         Rig changed = rig;
         for (int tried = 0; told.size() < wanted && tried < MOST_TRIED; tried++) {
             String path = draw.of(paths);
-            if (RigEdit.value(changed, path).isEmpty()) {
+            if (RigFields.of(changed).quantity(path).isEmpty()) {
                 continue;
             }
             double value = anywhere(FieldCatalogue.find(path).orElseThrow());
@@ -113,7 +110,7 @@ final class Altered {
 
     private Optional<Rig> with(Rig rig, String path, double value) {
         try {
-            return Optional.of(RigEdit.with(rig, path, value));
+            return Optional.of(RigEdit.of(path, value).applied(rig));
         } catch (InputRefusedException e) {
             refused++;
             return Optional.empty();
@@ -122,7 +119,7 @@ final class Altered {
 
     Drawn nearALimit(Rig rig) {
         String fuel = "heatSource.cartridge.fuelMass";
-        if (RigEdit.value(rig, fuel).isPresent() && draw.chance(0.5)) {
+        if (RigFields.of(rig).quantity(fuel).isPresent() && draw.chance(0.5)) {
             double burnt = rig.heatSource().ratedPowerW() * draw.ratio(600, 5400) / BUTANE;
             Optional<Rig> nearly = with(rig, fuel, burnt);
             if (nearly.isPresent()) {
@@ -132,7 +129,7 @@ final class Altered {
         }
         double target = draw.between(0.95, 1.05);
         List<String> left = new ArrayList<>(TURNED);
-        left.removeIf(path -> RigEdit.value(rig, path).isEmpty());
+        left.removeIf(path -> RigFields.of(rig).quantity(path).isEmpty());
         while (!left.isEmpty()) {
             String path = draw.of(left);
             left.remove(path);
@@ -146,7 +143,7 @@ final class Altered {
 
     /** The rig with this figure turned until some margin has the ratio wanted. */
     private Optional<Drawn> turned(Rig rig, String path, double target) {
-        double now = RigEdit.value(rig, path).orElseThrow();
+        double now = RigFields.of(rig).quantity(path).orElseThrow();
         Optional<Rig> least = with(rig, path, now / REACH);
         Optional<Rig> most = with(rig, path, now * REACH);
         Map<String, Double> low = ratios(least.orElse(rig));
@@ -177,7 +174,7 @@ final class Altered {
             }
         }
         return near.map(found -> {
-            double value = RigEdit.value(found, path).orElseThrow();
+            double value = RigFields.of(found).quantity(path).orElseThrow();
             String told = String.format(Locale.ROOT, "%s = %s for %s of %.2f", path, value, margin, target);
             return new Drawn(found, Mode.NEAR_A_LIMIT, told, margin, refused);
         });
@@ -187,11 +184,7 @@ final class Altered {
     private static Map<String, Double> ratios(Rig rig) {
         Map<String, Double> ratios = new TreeMap<>();
         try {
-            for (Margin margin : TRIALS.computeIfAbsent(
-                            rig.fluidId(),
-                            id -> new Trials(FluidLibrary.builtIn().find(id)))
-                    .atRest(rig, ParameterValues.of(rig))
-                    .margins()) {
+            for (Margin margin : Trial.atRest(Stored.asked(rig)).margins()) {
                 margin.ratio().ifPresent(ratio -> ratios.put(margin.id().toString(), ratio));
             }
         } catch (ComputationException e) {

@@ -2,15 +2,13 @@ package boilwright.invariants;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import boilwright.answers.Stored;
 import boilwright.drill.DrillAnswer;
 import boilwright.drill.DrillQuestion;
 import boilwright.drill.DrillSet;
 import boilwright.drill.Interlock;
-import boilwright.numerics.CancelToken;
-import boilwright.numerics.ProgressSink;
 import boilwright.rig.Protection.TripKind;
 import boilwright.rig.Rig;
-import boilwright.sequence.PlanCases;
 import boilwright.thermal.DrillLimit;
 import boilwright.thermal.DrillRun;
 import boilwright.thermal.Fault;
@@ -47,14 +45,8 @@ class DrillsOfRandomRigsTest {
         // a foreline that follows mercury's vapour takes seconds a run
         Assume.that(!drawn.fluidId().equals("mercury"));
         Rig rig = drawn.withForeline(VacuumRigs.backing());
-        DrillSet set = DrillQuestion.ask(
-                PlanCases.check(rig),
-                PlanCases.fluid(rig),
-                List.of(Fault.values()),
-                OptionalDouble.empty(),
-                DrillQuestion.LATE_S,
-                new CancelToken(),
-                ProgressSink.NONE);
+        DrillSet set = Stored.answer(new DrillQuestion(
+                Stored.asked(rig), List.of(Fault.values()), OptionalDouble.empty(), DrillQuestion.LATE_S));
         assertThat(set.played().size() + set.notPlayed().size()).isEqualTo(Fault.values().length);
         for (DrillAnswer drill : set.played()) {
             for (DrillRun run : List.of(drill.heatOn(), drill.cutLate(), drill.cutAtOnce(), drill.asItIs())) {

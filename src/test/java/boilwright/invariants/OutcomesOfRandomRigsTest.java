@@ -5,7 +5,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import boilwright.Counts;
 import boilwright.answers.CheckAnswer;
 import boilwright.answers.Margin;
-import boilwright.answers.Questions;
+import boilwright.answers.Asked;
+import boilwright.answers.CheckQuestion;
+import boilwright.answers.Model;
 import boilwright.errors.CancelledException;
 import boilwright.errors.ComputationException;
 import boilwright.errors.MessageKey;
@@ -93,8 +95,7 @@ class OutcomesOfRandomRigsTest {
             }
         };
         try {
-            CheckAnswer check = Questions.check(
-                    drawn.rig(), FLUIDS.find(drawn.rig().fluidId()), FLUIDS.dataVersion(), cancel, counting);
+            CheckAnswer check = Model.COMPUTING.answer(new CheckQuestion(Asked.of(drawn.rig(), FLUIDS)), cancel, counting);
             count(drawn.mode(), "answered");
             margins(drawn, check.margins());
         } catch (ComputationException e) {

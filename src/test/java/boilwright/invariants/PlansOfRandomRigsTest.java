@@ -1,17 +1,19 @@
 package boilwright.invariants;
 
+import boilwright.rig.TypicalValues;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import boilwright.answers.CheckAnswer;
-import boilwright.answers.Questions;
+import boilwright.answers.CooldownQuestion;
+import boilwright.answers.Stored;
 import boilwright.answers.VacuumQuestion;
+import boilwright.answers.WarmupQuestion;
 import boilwright.errors.ComputationException;
 import boilwright.errors.MessageKey;
 import boilwright.fluid.FluidLibrary;
 import boilwright.fluid.WorkingFluid;
 import boilwright.gasflow.Gas;
 import boilwright.numerics.CancelToken;
-import boilwright.numerics.ProgressSink;
 import boilwright.rig.HeatSource;
 import boilwright.rig.Rig;
 import boilwright.rig.Schedule;
@@ -21,6 +23,7 @@ import boilwright.sequence.Plan;
 import boilwright.sequence.PlanAnswer;
 import boilwright.sequence.PlanCases;
 import boilwright.sequence.PlanQuestion;
+import boilwright.sequence.PlanRulesQuestion;
 import boilwright.sequence.PlanStep;
 import boilwright.sequence.Variant;
 import boilwright.thermal.EventKind;
@@ -97,12 +100,9 @@ class PlansOfRandomRigsTest {
     private record Runs(RunResult warmup, RunResult cooldown) {}
 
     private static Runs runs(Rig rig) {
-        WorkingFluid fluid = FluidLibrary.builtIn().find(rig.fluidId());
         return new Runs(
-                Questions.warmup(rig, fluid, "", new CancelToken(), ProgressSink.NONE)
-                        .run(),
-                Questions.cooldown(rig, fluid, "", new CancelToken(), ProgressSink.NONE)
-                        .run());
+                Stored.answer(new WarmupQuestion(Stored.asked(rig))).run(),
+                Stored.answer(new CooldownQuestion(Stored.asked(rig))).run());
     }
 
     private static void assertPlans(Rig rig) {
@@ -111,13 +111,13 @@ class PlansOfRandomRigsTest {
 
     private static void assertPlans(Rig rig, Function<Rig, RunResult> warmup, Function<Rig, RunResult> cooldownOf) {
         WorkingFluid fluid = FluidLibrary.builtIn().find(rig.fluidId());
-        CheckAnswer check = Questions.check(rig, fluid, "", new CancelToken(), ProgressSink.NONE);
+        CheckAnswer check = Stored.check(rig);
         RunResult cooldown = cooldownOf.apply(rig);
         boolean any = false;
         for (Variant variant : Variant.values()) {
             PlanAnswer answer;
             try {
-                answer = PlanQuestion.of(check, fluid, variant, new CancelToken());
+                answer = Stored.answer(new PlanQuestion(Stored.asked(rig), variant));
             } catch (ComputationException e) {
                 // the gas side refuses some rigs whose gas does not add up; whoever must stop has a plan nevertheless
                 assertThat(rig.vacuum()).isPresent();
@@ -135,9 +135,10 @@ class PlansOfRandomRigsTest {
             any |= variant == Variant.NORMAL;
             new Referee(rig, fluid, answer.plan().get(), warmup, cooldown).check();
             if (variant == Variant.NORMAL) {
-                assertValve(check, fluid, answer.plan().get());
+                assertValve(check, answer.plan().get());
             }
-            assertThat(PlanQuestion.holdAgainstRules(check, fluid, answer.plan().get(), new CancelToken())
+            assertThat(Stored.answer(new PlanRulesQuestion(
+                                    Stored.asked(rig), answer.plan().get()))
                             .safe())
                     .isTrue();
         }
@@ -147,14 +148,14 @@ class PlansOfRandomRigsTest {
     }
 
     /** The valve opens when roughing has come down to the crossover pressure in the gas side's own time line. */
-    private static void assertValve(CheckAnswer check, WorkingFluid fluid, Plan plan) {
+    private static void assertValve(CheckAnswer check, Plan plan) {
         Optional<PlanStep> open = plan.steps().stream()
                 .filter(s -> s.action() == Action.OPEN_VALVE)
                 .findFirst();
         if (open.isEmpty() || check.rig().vacuum().isEmpty()) {
             return;
         }
-        Crossover crossover = VacuumQuestion.of(check, fluid, Gas.AIR, 4 * 3600, new CancelToken())
+        Crossover crossover = VacuumQuestion.of(check, Gas.AIR, TypicalValues.PUMPED_S, new CancelToken())
                 .timeline()
                 .crossover();
         double heats = check.warmup().events().stream()

@@ -2,14 +2,12 @@ package boilwright.report;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import boilwright.fluid.FluidLibrary;
-import boilwright.numerics.CancelToken;
-import boilwright.numerics.ProgressSink;
+import boilwright.answers.Stored;
 import boilwright.rig.Rig;
 import boilwright.rig.file.RigReader;
 import boilwright.spread.Bands;
-import boilwright.spread.Spread;
 import boilwright.spread.SpreadPlan;
+import boilwright.spread.SpreadQuestion;
 import boilwright.spread.SpreadScope;
 import java.util.Map;
 import java.util.Set;
@@ -26,15 +24,9 @@ class HeatSpreadTest {
 
     @Test
     void aBandStandsWithItsSource() {
-        FluidLibrary library = FluidLibrary.builtIn();
-        Rig rig = RigReader.readDemo("neon-workshop", library.workingFluids(), Set.of());
-        Bands bands = Spread.run(
-                        rig,
-                        library.find(rig.fluidId()),
-                        library.dataVersion(),
-                        new SpreadPlan(40, 1, 1, SpreadScope.REST, java.util.List.of()),
-                        new CancelToken(),
-                        ProgressSink.NONE)
+        Rig rig = RigReader.readDemo("neon-workshop", Stored.FLUIDS.workingFluids(), Set.of());
+        Bands bands = Stored.answer(new SpreadQuestion(
+                        Stored.asked(rig), new SpreadPlan(40, 1, 1, SpreadScope.REST, java.util.List.of())))
                 .bands();
         HeatSpread spread = new HeatSpread(Map.of("present", bands));
         assertThat(spread.inTable("present")).matches(" \\(0\\.\\d\\d-0\\.\\d\\d\\)");

@@ -1,9 +1,11 @@
 package boilwright.report;
 
+import boilwright.answers.Asked;
 import boilwright.answers.CheckAnswer;
 import boilwright.answers.Margin;
 import boilwright.answers.MarginId;
 import boilwright.answers.RunAnswer;
+import boilwright.fluid.FluidLibrary;
 import boilwright.rig.Body;
 import boilwright.rig.Boiler;
 import boilwright.rig.Column;
@@ -12,7 +14,6 @@ import boilwright.rig.Foreline;
 import boilwright.rig.HeatSource;
 import boilwright.rig.Limits;
 import boilwright.rig.Material;
-import boilwright.rig.ParameterValues;
 import boilwright.rig.Rig;
 import boilwright.rig.Room;
 import boilwright.rig.Schedule;
@@ -37,6 +38,7 @@ import java.util.OptionalDouble;
 
 /** Answers with made-up figures of a believable size, for the tests of reports and commands. */
 public final class Samples {
+    private static final FluidLibrary FLUIDS = FluidLibrary.builtIn();
     private static final OptionalDouble NONE = OptionalDouble.empty();
 
     private Samples() {}
@@ -66,12 +68,15 @@ public final class Samples {
                 Map.of());
     }
 
+    /** The rig with its fluid. */
+    public static Asked asked() {
+        return Asked.of(rig(), FLUIDS.find(rig().fluidId()), "1");
+    }
+
     /** A check in which the heat margin has a given status. */
     public static CheckAnswer check(Margin.Status heat) {
         return new CheckAnswer(
-                rig(),
-                "704-type silicone",
-                ParameterValues.of(rig()),
+                asked(),
                 "Two of three jets light. The plate passes 412 W into the boiler and 660 W are needed, because the domed glass"
                         + " touches the flat plate only in its middle.",
                 steady(),
@@ -81,23 +86,19 @@ public final class Samples {
                 List.of(
                         "The plate stays above 300 degC for a long time after it is switched off; keep hands and hoses away."),
                 List.of("The cartridge is taken at room temperature."),
-                "0.1.0",
-                "1");
+                "0.1.0");
     }
 
     /** A warm-up or cool-down. */
     public static RunAnswer runAnswer(String kind, Margin.Status heat) {
         return new RunAnswer(
-                rig(),
-                "704-type silicone",
-                ParameterValues.of(rig()),
+                asked(),
                 "All jets are at full flow after 17 min.",
                 run(kind),
                 margins(heat),
                 List.of(),
                 List.of(),
-                "0.1.0",
-                "1");
+                "0.1.0");
     }
 
     private static List<Margin> margins(Margin.Status heat) {

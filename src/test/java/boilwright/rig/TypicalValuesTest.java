@@ -1,9 +1,9 @@
 package boilwright.rig;
 
+import boilwright.rig.file.RigFields;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import boilwright.dashboard.session.RigFields;
 import boilwright.dashboard.session.SourceDefaults;
 import boilwright.estimate.OutsideMeasurements;
 import boilwright.estimate.OutsideMeasurements.Known;

@@ -1,52 +1,44 @@
 package boilwright.sequence;
 
 import boilwright.answers.CheckAnswer;
-import boilwright.answers.Questions;
-import boilwright.fluid.FluidLibrary;
+import boilwright.answers.Stored;
 import boilwright.fluid.WorkingFluid;
-import boilwright.numerics.CancelToken;
-import boilwright.numerics.ProgressSink;
 import boilwright.rig.Rig;
 import boilwright.rig.file.RigReader;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
-import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Predicate;
 import java.util.function.UnaryOperator;
 
 /** Plans of rigs for tests, and the same plans with one thing changed. */
 public final class PlanCases {
-    private static final FluidLibrary LIBRARY = FluidLibrary.builtIn();
-    private static final Map<Rig, CheckAnswer> CHECKS = new ConcurrentHashMap<>();
 
     private PlanCases() {}
 
     /** A demo rig. */
     public static Rig demo(String name) {
-        return RigReader.readDemo(name, LIBRARY.workingFluids(), Set.of());
+        return RigReader.readDemo(name, Stored.FLUIDS.workingFluids(), Set.of());
     }
 
     /** The fluid of a rig. */
     public static WorkingFluid fluid(Rig rig) {
-        return LIBRARY.find(rig.fluidId());
+        return Stored.FLUIDS.find(rig.fluidId());
     }
 
     /** The check of a rig, made once. */
     public static CheckAnswer check(Rig rig) {
-        return CHECKS.computeIfAbsent(
-                rig, r -> Questions.check(r, fluid(r), LIBRARY.dataVersion(), new CancelToken(), ProgressSink.NONE));
+        return Stored.check(rig);
     }
 
     /** The plan of a rig. */
     public static PlanAnswer plan(Rig rig, Variant variant) {
-        return PlanQuestion.of(check(rig), fluid(rig), variant, new CancelToken());
+        return Stored.answer(new PlanQuestion(Stored.asked(rig), variant));
     }
 
     /** What the rules say of a plan that somebody changed. */
     public static PlanAnswer held(Rig rig, Plan plan) {
-        return PlanQuestion.holdAgainstRules(check(rig), fluid(rig), plan, new CancelToken());
+        return Stored.answer(new PlanRulesQuestion(Stored.asked(rig), plan));
     }
 
     /** The plan without some steps. */

@@ -6,8 +6,9 @@ import static boilwright.sequence.PlanCases.step;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import boilwright.answers.CheckAnswer;
-import boilwright.answers.Questions;
+import boilwright.answers.Asked;
+import boilwright.answers.Model;
+import boilwright.answers.Stored;
 import boilwright.fluid.WorkingFluid;
 import boilwright.numerics.CancelToken;
 import boilwright.numerics.ProgressSink;
@@ -158,8 +159,9 @@ class PlanQuestionTest {
     void anUnknownAirLimitEndsWithThePumpShut() {
         Rig rig = TestRigs.metal150(2200);
         WorkingFluid fluid = withoutAirLimit(PlanCases.fluid(rig));
-        CheckAnswer check = Questions.check(rig, fluid, "", new CancelToken(), ProgressSink.NONE);
-        PlanAnswer answer = PlanQuestion.of(check, fluid, Variant.NORMAL, new CancelToken());
+        Asked asked = Asked.of(rig, fluid, "");
+        PlanAnswer answer =
+                Model.COMPUTING.answer(new PlanQuestion(asked, Variant.NORMAL), new CancelToken(), ProgressSink.NONE);
         assertThat(answer.safe()).as(answer.verdict()).isTrue();
         assertThat(answer.unproven()).anyMatch(s -> s.contains("no safe temperature"));
         assertThat(answer.plan().orElseThrow().steps())
@@ -173,7 +175,8 @@ class PlanQuestionTest {
                         new PlanStep(Action.CLOSE_VALVE, new Moment(Clock.FROM_HOT, 0)),
                         new PlanStep(Action.HEAT_OFF, new Moment(Clock.FROM_HOT, 0)),
                         new PlanStep(Action.LET_AIR_IN, new Moment(Clock.FROM_HOT, 48 * 3600))));
-        PlanAnswer held = PlanQuestion.holdAgainstRules(check, fluid, air, new CancelToken());
+        PlanAnswer held =
+                Model.COMPUTING.answer(new PlanRulesQuestion(asked, air), new CancelToken(), ProgressSink.NONE);
         assertThat(PlanCases.breach(held, Rule.AIR_ON_COLD_OIL).limit()).contains("25.0 degC");
     }
 
@@ -254,7 +257,8 @@ class PlanQuestionTest {
         long best = Long.MAX_VALUE;
         for (int i = 0; i < 5; i++) {
             long start = System.nanoTime();
-            PlanQuestion.ask(CLUB, PlanCases.fluid(CLUB), "", Variant.NORMAL, new CancelToken(), ProgressSink.NONE);
+            Model.COMPUTING.answer(
+                    new PlanQuestion(Stored.asked(CLUB), Variant.NORMAL), new CancelToken(), ProgressSink.NONE);
             best = Math.min(best, System.nanoTime() - start);
         }
         assertThat(best / 1e6).as("milliseconds").isLessThan(400);

@@ -9,7 +9,7 @@ import boilwright.errors.MessageKey;
 import boilwright.fluid.FluidLibrary;
 import boilwright.rig.Parameter;
 import boilwright.rig.Rig;
-import boilwright.rig.file.RigEdit;
+import boilwright.rig.file.RigFields;
 import boilwright.rig.file.RigReader;
 import java.util.Arrays;
 import java.util.List;
@@ -91,10 +91,11 @@ class SpreadInputsTest {
         Rig widest = inputs.draw(all(inputs, 1)).rig();
         for (int k = 0; k < 2; k++) {
             String path = "stages[" + k + "].throatGap";
-            assertThat(RigEdit.value(widest, path).getAsDouble())
-                    .isCloseTo(2 * RigEdit.value(RIG, path).getAsDouble(), within(1e-12));
+            assertThat(RigFields.of(widest).quantity(path).getAsDouble())
+                    .isCloseTo(2 * RigFields.of(RIG).quantity(path).getAsDouble(), within(1e-12));
         }
-        assertThat(RigEdit.value(widest, "stages[2].throatGap")).isEqualTo(RigEdit.value(RIG, "stages[2].throatGap"));
+        assertThat(RigFields.of(widest).quantity("stages[2].throatGap"))
+                .isEqualTo(RigFields.of(RIG).quantity("stages[2].throatGap"));
     }
 
     @Test

@@ -7,9 +7,11 @@ import boilwright.Counts;
 import boilwright.answers.CheckAnswer;
 import boilwright.answers.Margin;
 import boilwright.answers.MarginId;
-import boilwright.answers.Questions;
+import boilwright.answers.Model;
 import boilwright.answers.RunAnswer;
-import boilwright.answers.Trials;
+import boilwright.answers.Stored;
+import boilwright.answers.Trial;
+import boilwright.answers.WarmupQuestion;
 import boilwright.errors.CancelledException;
 import boilwright.fluid.FluidLibrary;
 import boilwright.fluid.WorkingFluid;
@@ -41,7 +43,8 @@ class SpreadTest {
     }
 
     private static SpreadAnswer run(Rig rig, SpreadPlan plan) {
-        return Spread.run(rig, fluid(rig), FLUIDS.dataVersion(), plan, new CancelToken(), ProgressSink.NONE);
+        return Model.COMPUTING.answer(
+                new SpreadQuestion(Stored.asked(rig), plan), new CancelToken(), ProgressSink.NONE);
     }
 
     private static SpreadPlan plan(int runs, int threads, SpreadScope scope, SpreadRange... ranges) {
@@ -84,12 +87,11 @@ class SpreadTest {
         SpreadAnswer answer = run(rig, plan(n, 2, SpreadScope.REST));
         SpreadInputs inputs = new SpreadInputs(rig, List.of());
         SobolPoints points = new SobolPoints(inputs.list().size(), 7);
-        Trials trials = new Trials(fluid(rig));
         for (MarginId id : List.of(MarginId.HEAT, MarginId.OIL_FILM, MarginId.BOILER_PRESSURE)) {
             double[] ratios = new double[n];
             for (int i = 0; i < n; i++) {
                 SpreadInputs.Drawn drawn = inputs.draw(points.point(i));
-                ratios[i] = trials.atRest(drawn.rig(), drawn.values()).margins().stream()
+                ratios[i] = Trial.atRest(Stored.asked(rig).with(drawn.rig(), drawn.values())).margins().stream()
                         .filter(m -> m.id() == id)
                         .mapToDouble(m -> m.ratio().orElseThrow())
                         .findFirst()
@@ -108,8 +110,7 @@ class SpreadTest {
     @Test
     void theRigAsItStandsIsTheOneThatACheckFinds() {
         Rig rig = demo("teaching-lab");
-        CheckAnswer check =
-                Questions.check(rig, fluid(rig), FLUIDS.dataVersion(), new CancelToken(), ProgressSink.NONE);
+        CheckAnswer check = Stored.check(rig);
         SpreadAnswer answer = run(rig, plan(20, 2, SpreadScope.CHECK));
         assertThat(answer.margins().stream()
                         .map(m -> m.nominal().orElseThrow())
@@ -125,8 +126,7 @@ class SpreadTest {
     @Test
     void alongAWarmUpTheMarginsAreThoseOfTheWarmUp() {
         Rig rig = demo("teaching-lab");
-        RunAnswer warmup =
-                Questions.warmup(rig, fluid(rig), FLUIDS.dataVersion(), new CancelToken(), ProgressSink.NONE);
+        RunAnswer warmup = Stored.answer(new WarmupQuestion(Stored.asked(rig)));
         SpreadAnswer answer = run(rig, plan(20, 2, SpreadScope.WARMUP));
         assertThat(answer.margins().stream().map(m -> m.nominal().orElseThrow()))
                 .containsExactlyElementsOf(warmup.margins());
@@ -136,8 +136,8 @@ class SpreadTest {
     void whatIsStoppedIsTheAnswerOfFewerSamples() {
         Rig rig = demo("teaching-lab");
         CancelToken cancel = new CancelToken();
-        SpreadAnswer stopped = Spread.run(
-                rig, fluid(rig), FLUIDS.dataVersion(), plan(100_000, 2, SpreadScope.REST), cancel, (share, phase) -> {
+        SpreadAnswer stopped = Model.COMPUTING.answer(
+                new SpreadQuestion(Stored.asked(rig), plan(100_000, 2, SpreadScope.REST)), cancel, (share, phase) -> {
                     if (share >= 60e-5) {
                         cancel.cancel();
                     }
@@ -155,13 +155,8 @@ class SpreadTest {
         Rig rig = demo("teaching-lab");
         CancelToken cancel = new CancelToken();
         cancel.cancel();
-        assertThatThrownBy(() -> Spread.run(
-                        rig,
-                        fluid(rig),
-                        FLUIDS.dataVersion(),
-                        plan(50, 2, SpreadScope.CHECK),
-                        cancel,
-                        ProgressSink.NONE))
+        SpreadQuestion question = new SpreadQuestion(Stored.asked(rig), plan(50, 2, SpreadScope.CHECK));
+        assertThatThrownBy(() -> Model.COMPUTING.answer(question, cancel, ProgressSink.NONE))
                 .isInstanceOf(CancelledException.class);
     }
 

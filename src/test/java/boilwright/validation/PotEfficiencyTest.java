@@ -86,7 +86,8 @@ class PotEfficiencyTest {
 
     /** A boiler of plain steel is as good a pot as any: only its base and its room matter here. */
     private static Rig pot(HeatSource source) {
-        return RigEdit.with(DemoRig.named("mirror-club"), "boiler.heatedArea", POT_M2)
+        return RigEdit.of("boiler.heatedArea", POT_M2)
+                .applied(DemoRig.named("mirror-club"))
                 .withHeatSource(source);
     }
 }

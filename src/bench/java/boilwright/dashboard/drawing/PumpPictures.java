@@ -3,15 +3,14 @@ package boilwright.dashboard.drawing;
 import atlantafx.base.theme.PrimerDark;
 import atlantafx.base.theme.PrimerLight;
 import boilwright.answers.CheckAnswer;
-import boilwright.answers.Questions;
+import boilwright.answers.CooldownQuestion;
 import boilwright.answers.RunAnswer;
+import boilwright.answers.Stored;
 import boilwright.dashboard.band.TimeBand;
 import boilwright.dashboard.model.RunPhase;
 import boilwright.dashboard.model.RunTimeline;
 import boilwright.fluid.FluidLibrary;
 import boilwright.fluid.WorkingFluid;
-import boilwright.numerics.CancelToken;
-import boilwright.numerics.ProgressSink;
 import boilwright.rig.Rig;
 import boilwright.rig.file.RigReader;
 import java.awt.image.BufferedImage;
@@ -49,8 +48,8 @@ public final class PumpPictures {
         for (String name : RigReader.demoNames()) {
             Rig rig = RigReader.readDemo(name, fluids.workingFluids(), Set.of());
             WorkingFluid fluid = fluids.find(rig.fluidId());
-            CheckAnswer check = Questions.check(rig, fluid, "", new CancelToken(), ProgressSink.NONE);
-            RunAnswer cool = Questions.cooldown(rig, fluid, "", new CancelToken(), ProgressSink.NONE);
+            CheckAnswer check = Stored.check(rig);
+            RunAnswer cool = Stored.answer(new CooldownQuestion(Stored.asked(rig)));
             RunTimeline line = RunTimeline.of(check.warmup(), check.steady(), cool.run());
             CountDownLatch done = new CountDownLatch(1);
             Platform.runLater(() -> {

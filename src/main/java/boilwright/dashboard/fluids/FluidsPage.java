@@ -113,7 +113,7 @@ public final class FluidsPage extends ScrollPane {
     /** Reads every fluid where reading may take its time, then shows them. */
     private void load() {
         FluidLibrary library = context.fluids();
-        work.ask(
+        work.request(
                 Urgency.FILES,
                 (cancel, progress) -> {
                     Map<String, Known> all = new LinkedHashMap<>();

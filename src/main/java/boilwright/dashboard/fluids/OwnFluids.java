@@ -44,7 +44,8 @@ final class OwnFluids extends VBox {
     void open(List<Path> files) {
         clear();
         for (Path file : files) {
-            work.ask(Urgency.FILES, (cancel, progress) -> FluidFile.read(file), this::read, why -> refused(file, why));
+            work.request(
+                    Urgency.FILES, (cancel, progress) -> FluidFile.read(file), this::read, why -> refused(file, why));
         }
     }
 

@@ -1,5 +1,6 @@
 package boilwright.dashboard.heat;
 
+import boilwright.answers.Asked;
 import boilwright.answers.MarginId;
 import boilwright.choice.CompareQuestion;
 import boilwright.choice.SizeQuestion;
@@ -15,9 +16,9 @@ import boilwright.rig.TypicalValues;
 import boilwright.rig.file.SourceLibrary;
 import boilwright.spread.Advice;
 import boilwright.spread.Bands.MarginBand;
-import boilwright.spread.Spread;
 import boilwright.spread.SpreadAnswer;
 import boilwright.spread.SpreadPlan;
+import boilwright.spread.SpreadQuestion;
 import boilwright.spread.SpreadScope;
 import java.util.HashMap;
 import java.util.Iterator;
@@ -34,9 +35,6 @@ import javafx.scene.layout.VBox;
 public final class ChoiceView extends VBox {
     /** As many as the ranking of inputs asks for. */
     private static final int SAMPLES = 128;
-
-    private static final CompareQuestion.Settings USUAL = new CompareQuestion.Settings(
-            TypicalValues.SESSION_S, TypicalValues.WORKROOM_M3, TypicalValues.AIR_CHANGES_PER_H, 1);
 
     private final PageContext context;
     private final BackgroundWork work;
@@ -76,12 +74,12 @@ public final class ChoiceView extends VBox {
                         first);
         first.setText(WindowText.say("heat.first.waits"));
         table.getSelectionModel().selectedItemProperty().addListener((property, before, now) -> look(now));
-        context.answering().answerProperty().addListener((property, before, now) -> want());
-        context.answering().computingProperty().addListener((property, before, now) -> want());
-        sceneProperty().addListener((property, before, now) -> want());
+        context.answering().answerProperty().addListener((property, before, now) -> request());
+        context.answering().computingProperty().addListener((property, before, now) -> request());
+        sceneProperty().addListener((property, before, now) -> request());
     }
 
-    private void want() {
+    private void request() {
         RigAnswer answer = context.answering().answerProperty().get();
         if (answer == null
                 || getScene() == null
@@ -90,26 +88,21 @@ public final class ChoiceView extends VBox {
             return;
         }
         wanted = answer;
-        String data = context.fluids().dataVersion();
-        work.ask(
+        work.request(
                 Urgency.AFTERWARDS,
                 (cancel, progress) -> new ChoiceFound(
-                        answer,
-                        CompareQuestion.ask(
-                                answer.check().rig(),
-                                answer.fluid(),
-                                data,
-                                SourceLibrary.builtIn().sources(),
-                                USUAL,
-                                cancel,
-                                progress),
-                        SizeQuestion.ask(
-                                answer.check().rig(), answer.fluid(), data, SizeQuestion.USUAL_MARGIN, cancel)),
+                        context.model().answer(compare(answer.asked()), cancel, progress),
+                        context.model()
+                                .answer(new SizeQuestion(answer.asked(), SizeQuestion.USUAL_MARGIN), cancel, progress)),
                 this::show,
                 why -> {
                     wanted = null;
                     verdict.setText(Answering.words(why));
                 });
+    }
+
+    private static CompareQuestion compare(Asked asked) {
+        return new CompareQuestion(asked, SourceLibrary.builtIn().sources(), CompareQuestion.RoomAir.USUAL, 1);
     }
 
     private void show(ChoiceFound now) {
@@ -139,15 +132,15 @@ public final class ChoiceView extends VBox {
         }
         ChoiceFound asked = found;
         SourceRow row = rows.next();
-        work.ask(
+        work.request(
                 Urgency.AFTERWARDS,
-                (cancel, progress) -> Spread.run(
-                        row.rig(),
-                        asked.checked().fluid(),
-                        asked.compared().dataVersion(),
-                        new SpreadPlan(SAMPLES, 1, 1, SpreadScope.REST, List.of()),
-                        cancel,
-                        progress),
+                (cancel, progress) -> context.model()
+                        .answer(
+                                new SpreadQuestion(
+                                        row.check().asked(),
+                                        new SpreadPlan(SAMPLES, 1, 1, SpreadScope.REST, List.of())),
+                                cancel,
+                                progress),
                 answer -> {
                     if (asked == found) {
                         take(row, answer);

@@ -2,7 +2,6 @@ package boilwright.dashboard.pages;
 
 import boilwright.dashboard.parts.ChoiceBoxes;
 import boilwright.dashboard.session.FieldDefaults;
-import boilwright.dashboard.session.RigFields;
 import boilwright.dashboard.session.SourceDefaults;
 import boilwright.dashboard.session.SupplyDefaults;
 import boilwright.rig.Cooling;
@@ -10,6 +9,7 @@ import boilwright.rig.HeatSource;
 import boilwright.rig.Rig;
 import boilwright.rig.SourceKind;
 import boilwright.rig.SupplyKind;
+import boilwright.rig.file.RigFields;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;

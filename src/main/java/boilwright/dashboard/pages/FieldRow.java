@@ -1,10 +1,10 @@
 package boilwright.dashboard.pages;
 
-import boilwright.dashboard.session.RigFields;
 import boilwright.dashboard.text.WindowText;
 import boilwright.rig.Field;
 import boilwright.rig.FieldCatalogue;
 import boilwright.rig.FieldTexts;
+import boilwright.rig.file.RigFields;
 import java.util.function.UnaryOperator;
 import javafx.geometry.Pos;
 import javafx.scene.Node;

@@ -1,11 +1,11 @@
 package boilwright.dashboard.pages;
 
 import boilwright.dashboard.session.FieldDefaults;
-import boilwright.dashboard.session.RigFields;
 import boilwright.dashboard.text.WindowText;
 import boilwright.rig.Field;
 import boilwright.rig.FieldCatalogue;
 import boilwright.rig.FieldTexts;
+import boilwright.rig.file.RigFields;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;

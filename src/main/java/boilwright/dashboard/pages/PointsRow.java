@@ -1,6 +1,5 @@
 package boilwright.dashboard.pages;
 
-import boilwright.dashboard.session.RigFields;
 import boilwright.dashboard.session.RigFiles;
 import boilwright.dashboard.text.FormWords;
 import boilwright.dashboard.text.WindowText;
@@ -8,6 +7,7 @@ import boilwright.errors.InputRefusedException;
 import boilwright.rig.Field;
 import boilwright.rig.FieldCatalogue;
 import boilwright.rig.FieldTexts;
+import boilwright.rig.file.RigFields;
 import boilwright.rig.file.TypedFields;
 import java.util.ArrayList;
 import java.util.List;

@@ -1,17 +1,15 @@
 package boilwright.dashboard.pages;
 
-import boilwright.dashboard.session.RigFields;
-import boilwright.dashboard.text.FormWords;
 import boilwright.dashboard.text.WindowText;
-import boilwright.errors.InputRefusedException;
 import boilwright.errors.Message;
 import boilwright.errors.MessageKey;
-import boilwright.rig.file.TypedFields;
-import boilwright.units.QuantityReader;
+import boilwright.rig.file.RigEdit;
+import boilwright.rig.file.RigFields;
 import boilwright.units.QuantityWriter;
-import boilwright.units.Reading;
 import boilwright.units.UnitSpelling;
 import boilwright.units.UnitTable;
+import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import javafx.scene.control.Button;
@@ -30,6 +28,8 @@ final class QuantityRow extends FieldRow {
     private final HBox slip = new HBox();
     private String shown = "";
     private OptionalDouble value = OptionalDouble.empty();
+    /** What is being handed to the rig just now. */
+    private Optional<String> typed = Optional.empty();
 
     QuantityRow(PageContext context, String path) {
         super(context, path);
@@ -83,26 +83,21 @@ final class QuantityRow extends FieldRow {
             clear();
             return;
         }
-        TypedFields typed = new TypedFields(accepted);
-        double si = typed.quantity(editName(), path(), text);
-        try {
-            typed.refuseFaults();
-        } catch (InputRefusedException refusal) {
-            refused(refusal.faults().get(0));
-            return;
-        }
         getChildren().remove(slip);
-        if (commit(fields -> fields.with(path(), si))) {
-            value = OptionalDouble.of(si);
-            shown = text;
-            taken(input, text);
+        typed = Optional.of(text);
+        boolean taken = context().change(editName(), List.of(RigEdit.of(path(), text)), accepted);
+        typed = Optional.empty();
+        if (taken) {
+            keep(text);
+        } else {
+            refused(context().session().refusalProperty().get());
         }
     }
 
-    private void refused(Message fault) {
-        say(FormWords.of(fault));
-        getChildren().remove(slip);
+    private void refused(List<Message> faults) {
+        say(context().refusal());
         slip.getChildren().clear();
+        Message fault = faults.get(0);
         boolean mayBeMeant =
                 fault.key() == MessageKey.RIG_FIELD_SLIP || fault.key() == MessageKey.RIG_FIELD_QUANTITY_SLIP;
         if (mayBeMeant) {
@@ -131,14 +126,11 @@ final class QuantityRow extends FieldRow {
 
     @Override
     void showValue(RigFields fields) {
-        OptionalDouble now = fields.quantity(path());
-        String text = fields.text(path()).orElse("");
-        boolean same = QuantityReader.read(shown, field().dimension().orElseThrow()) instanceof Reading.Read read
-                && now.isPresent()
-                && read.si() == now.getAsDouble();
-        value = now;
-        if (!same) {
-            keep(text);
+        OptionalDouble before = value;
+        value = fields.quantity(path());
+        // what was typed says the same as the rig's own spelling, and stays
+        if (typed.isEmpty() && !value.equals(before)) {
+            keep(fields.text(path()).orElse(""));
         }
     }
 

@@ -1,10 +1,10 @@
 package boilwright.dashboard.pages;
 
 import boilwright.answers.Cautions.Place;
-import boilwright.dashboard.session.RigFields;
 import boilwright.dashboard.text.WindowText;
 import boilwright.dashboard.work.RigAnswer;
 import boilwright.rig.Rig;
+import boilwright.rig.file.RigFields;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.LinkedHashMap;

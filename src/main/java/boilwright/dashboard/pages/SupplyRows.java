@@ -1,6 +1,6 @@
 package boilwright.dashboard.pages;
 
-import boilwright.dashboard.session.RigFields;
+import boilwright.rig.file.RigFields;
 import java.util.ArrayList;
 import java.util.List;
 import javafx.scene.layout.VBox;

@@ -1,8 +1,8 @@
 package boilwright.dashboard.pages;
 
 import boilwright.dashboard.session.FieldDefaults;
-import boilwright.dashboard.session.RigFields;
 import boilwright.rig.Field;
+import boilwright.rig.file.RigFields;
 import java.util.Arrays;
 import java.util.List;
 import javafx.scene.control.TextArea;

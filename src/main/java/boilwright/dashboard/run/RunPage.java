@@ -114,9 +114,9 @@ public final class RunPage extends ScrollPane {
         setFitToWidth(true);
         setHbarPolicy(ScrollBarPolicy.NEVER);
         hold();
-        context.answering().answerProperty().addListener((property, before, now) -> want());
-        context.answering().computingProperty().addListener((property, before, now) -> want());
-        sceneProperty().addListener((property, before, now) -> want());
+        context.answering().answerProperty().addListener((property, before, now) -> request());
+        context.answering().computingProperty().addListener((property, before, now) -> request());
+        sceneProperty().addListener((property, before, now) -> request());
     }
 
     private HBox choices() {
@@ -142,7 +142,7 @@ public final class RunPage extends ScrollPane {
         return row;
     }
 
-    private void want() {
+    private void request() {
         RigAnswer answer = context.answering().answerProperty().get();
         if (answer == null
                 || getScene() == null
@@ -156,16 +156,17 @@ public final class RunPage extends ScrollPane {
             return;
         }
         plan();
-        work.ask(
+        work.request(
                 Urgency.AFTERWARDS,
-                (cancel, progress) -> DrillQuestion.ask(
-                        answer.check(),
-                        answer.fluid(),
-                        List.of(Fault.values()),
-                        OptionalDouble.empty(),
-                        DrillQuestion.LATE_S,
-                        cancel,
-                        progress),
+                (cancel, progress) -> context.model()
+                        .answer(
+                                new DrillQuestion(
+                                        answer.asked(),
+                                        List.of(Fault.values()),
+                                        OptionalDouble.empty(),
+                                        DrillQuestion.LATE_S),
+                                cancel,
+                                progress),
                 this::show,
                 why -> {
                     wanted = null;
@@ -180,10 +181,13 @@ public final class RunPage extends ScrollPane {
         }
         RigAnswer answer = wanted;
         Variant now = variant.getValue();
-        plans.ask(cancel -> PlanQuestion.of(answer.check(), answer.fluid(), now, cancel), this::show, words -> {
-            wanted = null;
-            verdict.setText(words);
-        });
+        plans.request(
+                (cancel, progress) -> context.model().answer(new PlanQuestion(answer.asked(), now), cancel, progress),
+                this::show,
+                words -> {
+                    wanted = null;
+                    verdict.setText(words);
+                });
     }
 
     private void show(PlanAnswer now) {

@@ -1,5 +1,6 @@
 package boilwright.dashboard.session;
 
+import boilwright.rig.file.RigFields;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;

@@ -4,6 +4,7 @@ import boilwright.rig.Field;
 import boilwright.rig.FieldCatalogue;
 import boilwright.rig.GasSide;
 import boilwright.rig.TypicalValues;
+import boilwright.rig.file.RigFields;
 import boilwright.units.Dimension;
 import boilwright.units.UnitSpelling;
 import boilwright.units.UnitTable;

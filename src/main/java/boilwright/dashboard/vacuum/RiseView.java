@@ -1,5 +1,6 @@
 package boilwright.dashboard.vacuum;
 
+import boilwright.answers.RiseQuestion;
 import boilwright.dashboard.chart.Axis;
 import boilwright.dashboard.chart.ChartData;
 import boilwright.dashboard.chart.Series;
@@ -12,7 +13,6 @@ import boilwright.dashboard.work.BackgroundWork.Urgency;
 import boilwright.rise.RiseAnswer;
 import boilwright.rise.RiseFile;
 import boilwright.rise.RiseRecord;
-import boilwright.rise.RiseTest;
 import boilwright.rise.RiseVolume;
 import boilwright.units.Dimension;
 import boilwright.units.QuantityWriter;
@@ -56,12 +56,12 @@ final class RiseView extends VBox {
         Label title = new Label(WindowText.say("vacuum.rise.volume"));
         title.setLabelFor(volume);
         volume.setAccessibleText(WindowText.say("vacuum.rise.volume"));
-        volume.setOnAction(event -> ask(Set.of()));
+        volume.setOnAction(event -> judge(Set.of()));
         Button choose = new Button(WindowText.say("vacuum.rise.choose"));
         choose.setId("rise-choose");
         choose.setOnAction(event -> chooser.get().ifPresent(this::judge));
         asWritten.setId("rise-as-written");
-        asWritten.setOnAction(event -> ask(EVERY_SLIP));
+        asWritten.setOnAction(event -> judge(EVERY_SLIP));
         asWritten.setVisible(false);
         asWritten.managedProperty().bind(asWritten.visibleProperty());
         HBox row = new HBox(title, volume, choose, asWritten);
@@ -104,18 +104,22 @@ final class RiseView extends VBox {
     /** Reads and judges a record in the background. */
     void judge(Path record) {
         file = record;
-        ask(Set.of());
+        judge(Set.of());
     }
 
-    private void ask(Set<String> accepted) {
+    private void judge(Set<String> accepted) {
         if (file == null) {
             return;
         }
         Path asked = file;
         String size = volume.getText();
-        work.ask(
+        work.request(
                 Urgency.AFTERWARDS,
-                (cancel, progress) -> RiseTest.of(RiseFile.read(asked, accepted), RiseVolume.read(size, accepted)),
+                (cancel, progress) -> context.model()
+                        .answer(
+                                new RiseQuestion(RiseFile.read(asked, accepted), RiseVolume.read(size, accepted)),
+                                cancel,
+                                progress),
                 this::show,
                 why -> {
                     sentence.setText(Answering.words(why));

@@ -28,7 +28,7 @@ public final class VacuumPage extends ScrollPane {
     private final PageContext context;
     private final BackgroundWork work;
     /** The last answer about the gas; null until there is one. */
-    private VacuumFound found;
+    private VacuumAnswer found;
 
     private final Label verdict = new Label();
     private final LineView line = new LineView();
@@ -93,9 +93,9 @@ public final class VacuumPage extends ScrollPane {
         setContent(all);
         setFitToWidth(true);
         setHbarPolicy(ScrollBarPolicy.NEVER);
-        context.answering().answerProperty().addListener((property, before, now) -> want());
-        context.answering().computingProperty().addListener((property, before, now) -> want());
-        sceneProperty().addListener((property, before, now) -> want());
+        context.answering().answerProperty().addListener((property, before, now) -> request());
+        context.answering().computingProperty().addListener((property, before, now) -> request());
+        sceneProperty().addListener((property, before, now) -> request());
         sort();
     }
 
@@ -105,7 +105,7 @@ public final class VacuumPage extends ScrollPane {
         answered.setVisible(chamber && found != null);
     }
 
-    private void want() {
+    private void request() {
         RigAnswer answer = context.answering().answerProperty().get();
         sort();
         if (answer == null
@@ -116,11 +116,13 @@ public final class VacuumPage extends ScrollPane {
             return;
         }
         wanted = answer;
-        work.ask(
+        work.request(
                 Urgency.AFTERWARDS,
-                (cancel, progress) -> new VacuumFound(
-                        answer,
-                        VacuumQuestion.of(answer.check(), answer.fluid(), Gas.AIR, TypicalValues.PUMPED_S, cancel)),
+                (cancel, progress) -> context.model()
+                        .answer(
+                                new VacuumQuestion(answer.asked(), Gas.AIR, TypicalValues.PUMPED_S),
+                                cancel,
+                                progress),
                 this::show,
                 why -> {
                     wanted = null;
@@ -128,10 +130,9 @@ public final class VacuumPage extends ScrollPane {
                 });
     }
 
-    private void show(VacuumFound now) {
-        found = now;
+    private void show(VacuumAnswer answer) {
+        found = answer;
         sort();
-        VacuumAnswer answer = now.vacuum();
         verdict.setText(answer.verdict());
         line.show(answer);
         sources.show(answer);

@@ -1,8 +1,8 @@
 package boilwright.dashboard.water;
 
+import boilwright.answers.Asked;
 import boilwright.answers.WaterTrial;
 import boilwright.dashboard.session.SupplyDefaults;
-import boilwright.fluid.WorkingFluid;
 import boilwright.numerics.CancelToken;
 import boilwright.rig.Rig;
 import boilwright.rig.SupplyKind;
@@ -16,8 +16,9 @@ import boilwright.rig.SupplyKind;
  */
 record OtherSupply(WaterTrial present, WaterTrial other, SupplyKind kind) {
     /** Works both out; the other supply has the figures that one begins with in the rig's form. */
-    static OtherSupply of(Rig rig, SupplyKind kind, WorkingFluid fluid, CancelToken cancel) {
+    static OtherSupply of(Asked asked, SupplyKind kind, CancelToken cancel) {
+        Rig rig = asked.rig();
         Rig changed = rig.withCooling(SupplyDefaults.of(kind, rig));
-        return new OtherSupply(WaterTrial.of(rig, fluid, cancel), WaterTrial.of(changed, fluid, cancel), kind);
+        return new OtherSupply(WaterTrial.of(asked, cancel), WaterTrial.of(asked.with(changed), cancel), kind);
     }
 }

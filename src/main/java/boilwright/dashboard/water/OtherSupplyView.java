@@ -1,9 +1,9 @@
 package boilwright.dashboard.water;
 
+import boilwright.answers.Asked;
 import boilwright.answers.WaterTrial;
 import boilwright.dashboard.text.WindowText;
 import boilwright.dashboard.work.Latest;
-import boilwright.fluid.WorkingFluid;
 import boilwright.rig.Rig;
 import boilwright.rig.SupplyKind;
 import java.util.Arrays;
@@ -27,8 +27,8 @@ final class OtherSupplyView extends VBox {
     private final GridPane grid = new GridPane();
     private final Label message = new Label();
     private final Latest latest;
+    private Asked asked;
     private Rig rig;
-    private WorkingFluid fluid;
     private boolean quiet;
 
     OtherSupplyView(Latest latest) {
@@ -37,7 +37,7 @@ final class OtherSupplyView extends VBox {
         kinds.setId("water-other");
         kinds.setConverter(new Words());
         kinds.setAccessibleText(WindowText.say("water.other.choose"));
-        kinds.valueProperty().addListener((property, before, now) -> ask());
+        kinds.valueProperty().addListener((property, before, now) -> request());
         Label choose = new Label(WindowText.say("water.other.choose"));
         choose.setLabelFor(kinds);
         HBox head = new HBox(choose, kinds);
@@ -62,8 +62,8 @@ final class OtherSupplyView extends VBox {
 
     /** Compares with this rig's supply from now on. */
     void begin(WaterFound found) {
-        rig = found.water().check().rig();
-        fluid = found.checked().fluid();
+        asked = found.water().check().asked();
+        rig = asked.rig();
         SupplyKind own = SupplyKind.of(rig.cooling().supply());
         List<SupplyKind> others =
                 Arrays.stream(SupplyKind.values()).filter(kind -> kind != own).toList();
@@ -73,18 +73,17 @@ final class OtherSupplyView extends VBox {
         SupplyKind usual = own == SupplyKind.CHILLER ? SupplyKind.TAP : SupplyKind.CHILLER;
         kinds.setValue(chosen != null && chosen != own ? chosen : usual);
         quiet = false;
-        ask();
+        request();
     }
 
-    /** Asks again what was asked last. */
-    void ask() {
+    /** Requests again what was compared last. */
+    void request() {
         SupplyKind kind = kinds.getValue();
         if (quiet || rig == null || kind == null) {
             return;
         }
-        Rig asked = rig;
-        WorkingFluid of = fluid;
-        latest.ask(cancel -> OtherSupply.of(asked, kind, of, cancel), this::show, words -> {
+        Asked compared = asked;
+        latest.request((cancel, progress) -> OtherSupply.of(compared, kind, cancel), this::show, words -> {
             grid.getChildren().clear();
             message.setText(words);
         });

@@ -1,12 +1,12 @@
 package boilwright.dashboard.water;
 
+import boilwright.answers.Asked;
 import boilwright.answers.WaterTrial;
 import boilwright.dashboard.pages.PageContext;
-import boilwright.dashboard.session.RigFields;
 import boilwright.dashboard.text.WindowText;
 import boilwright.dashboard.work.Latest;
-import boilwright.fluid.WorkingFluid;
 import boilwright.rig.Rig;
+import boilwright.rig.file.RigFields;
 import boilwright.units.PhysicalConstants;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -31,8 +31,8 @@ final class Tryout {
     private final ReadOnlyStringWrapper refusal = new ReadOnlyStringWrapper(this, "refusal", "");
     private final PageContext context;
     private final Latest latest;
+    private Asked asked;
     private Rig rig;
-    private WorkingFluid fluid;
     private SupplyHandle handle;
     private double ownFlow;
     private boolean quiet;
@@ -40,14 +40,14 @@ final class Tryout {
     Tryout(PageContext context, Latest latest) {
         this.context = context;
         this.latest = latest;
-        temperatureK.addListener((property, before, now) -> ask());
-        flowM3PerS.addListener((property, before, now) -> ask());
+        temperatureK.addListener((property, before, now) -> request());
+        flowM3PerS.addListener((property, before, now) -> request());
     }
 
     /** Begins anew with a rig's own temperature and flow. */
     void begin(WaterFound found) {
-        rig = found.water().check().rig();
-        fluid = found.checked().fluid();
+        asked = found.water().check().asked();
+        rig = asked.rig();
         handle = SupplyHandle.of(rig.cooling().supply());
         ownFlow = found.water().steady().flow().volumeFlowM3PerS();
         reset();
@@ -59,20 +59,19 @@ final class Tryout {
         temperatureK.set(rig.cooling().inletTemperatureK());
         flowM3PerS.set(ownFlow);
         quiet = false;
-        ask();
+        request();
     }
 
-    /** Asks again what was asked last. */
-    void ask() {
+    /** Requests again what is tried. */
+    void request() {
         if (quiet || rig == null) {
             return;
         }
-        Rig asked = rig;
-        WorkingFluid of = fluid;
+        Asked tried = asked;
         double k = triedK();
         OptionalDouble flow = isFlowMoved() ? OptionalDouble.of(triedFlow()) : OptionalDouble.empty();
-        latest.ask(
-                cancel -> WaterTrial.of(asked, k, flow, of, cancel),
+        latest.request(
+                (cancel, progress) -> WaterTrial.of(tried, k, flow, cancel),
                 now -> {
                     refusal.set("");
                     outcome.set(now);

@@ -2,6 +2,7 @@ package boilwright.dashboard.water;
 
 import boilwright.answers.Cautions.Place;
 import boilwright.answers.WaterAnswer;
+import boilwright.answers.WaterQuestion;
 import boilwright.dashboard.chart.ChartData;
 import boilwright.dashboard.chart.SeriesChart;
 import boilwright.dashboard.model.RunTimeline;
@@ -9,9 +10,12 @@ import boilwright.dashboard.pages.CautionList;
 import boilwright.dashboard.pages.PageContext;
 import boilwright.dashboard.pages.RunChartData;
 import boilwright.dashboard.text.WindowText;
+import boilwright.dashboard.work.Answering;
 import boilwright.dashboard.work.BackgroundWork;
+import boilwright.dashboard.work.BackgroundWork.Urgency;
 import boilwright.dashboard.work.Latest;
 import boilwright.dashboard.work.RigAnswer;
+import boilwright.water.CircuitSolver;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -25,9 +29,11 @@ import javafx.scene.layout.VBox;
 
 /** Is the cooling enough: the circuit with its figures, pump and chiller, what else could be done, and what it would bring. */
 public final class WaterPage extends ScrollPane {
+    private static final int POINTS = 80;
+
     private final PageContext context;
+    private final BackgroundWork work;
     private final ObservableValue<RunTimeline> timeline;
-    private final WaterAnswering answering;
     private final Label verdict = new Label();
     private final CircuitView circuit = new CircuitView();
     private final CautionList cautions = new CautionList(Place.WATER);
@@ -38,6 +44,9 @@ public final class WaterPage extends ScrollPane {
     private final SeriesChart duty = new SeriesChart();
     private final ChartPair charts = new ChartPair(pump, duty);
     private final NeedsGrid needs = new NeedsGrid();
+
+    /** The last good answer; null until there is one. */
+    private WaterFound found;
 
     /**
      * A page that follows the answers while it is shown.
@@ -50,7 +59,7 @@ public final class WaterPage extends ScrollPane {
             PageContext context, BackgroundWork work, ObservableValue<RunTimeline> timeline, DoubleProperty cursorS) {
         this.context = context;
         this.timeline = timeline;
-        answering = new WaterAnswering(work);
+        this.work = work;
         tryout = new Tryout(context, new Latest(work));
         tryoutView = new TryoutView(tryout);
         other = new OtherSupplyView(new Latest(work));
@@ -82,43 +91,51 @@ public final class WaterPage extends ScrollPane {
         setContent(all);
         setFitToWidth(true);
         setHbarPolicy(ScrollBarPolicy.NEVER);
-        answering.foundProperty().addListener((property, before, now) -> show(now));
-        answering.refusalProperty().addListener((property, before, now) -> say());
-        context.answering().answerProperty().addListener((property, before, now) -> want());
-        context.answering().computingProperty().addListener((property, before, now) -> askAgain(now));
+        context.answering().answerProperty().addListener((property, before, now) -> request());
+        context.answering().computingProperty().addListener((property, before, now) -> requestAgain(now));
         timeline.addListener((property, before, now) -> draw());
-        sceneProperty().addListener((property, before, now) -> want());
+        sceneProperty().addListener((property, before, now) -> request());
     }
 
-    /** Has the newest answer's water worked out, if anybody sees it. */
-    private void want() {
+    /** Has the newest answer's water worked out, if anybody sees it; a newer rig stops that. */
+    private void request() {
         RigAnswer answer = context.answering().answerProperty().get();
-        if (answer != null && getScene() != null) {
-            answering.want(answer);
-            cautions.show(answer);
+        if (answer == null || getScene() == null) {
+            return;
         }
+        cautions.show(answer);
+        if (isOf(answer)) {
+            verdict.setText(found.water().verdict());
+            return;
+        }
+        work.request(
+                Urgency.AFTERWARDS,
+                (cancel, progress) -> new WaterFound(
+                        context.model().answer(new WaterQuestion(answer.asked()), cancel, progress),
+                        CircuitSolver.curves(answer.asked().rig(), POINTS)),
+                this::show,
+                why -> verdict.setText(Answering.words(why)));
+    }
+
+    /** Whether what is shown belongs to an answer. */
+    private boolean isOf(RigAnswer answer) {
+        return found != null && found.water().check().asked().equals(answer.asked());
     }
 
     /** A check stops the trials that wait; when it found nothing new they are asked once more. */
-    private void askAgain(boolean computing) {
+    private void requestAgain(boolean computing) {
         if (!computing && getScene() != null) {
-            want();
-            tryout.ask();
-            other.ask();
+            request();
+            tryout.request();
+            other.request();
         }
     }
 
-    private void say() {
-        WaterFound found = answering.foundProperty().get();
-        String refusal = answering.refusalProperty().get();
-        verdict.setText(
-                !refusal.isEmpty() || found == null ? refusal : found.water().verdict());
-    }
-
-    private void show(WaterFound found) {
+    private void show(WaterFound now) {
+        found = now;
         WaterAnswer water = found.water();
-        say();
-        circuit.show(water, found.curves(), found.checked().fluid());
+        verdict.setText(water.verdict());
+        circuit.show(water, found.curves(), water.check().asked().fluid());
         tryoutView.begin(found);
         other.begin(found);
         needs.show(water);
@@ -129,13 +146,9 @@ public final class WaterPage extends ScrollPane {
     }
 
     private void draw() {
-        WaterFound found = answering.foundProperty().get();
         RigAnswer answer = context.answering().answerProperty().get();
         // The timeline is the newest answer's: curves of an older one would not fit it.
-        if (found == null
-                || timeline.getValue() == null
-                || answer == null
-                || answer.check() != found.checked().check()) {
+        if (found == null || timeline.getValue() == null || answer == null || !isOf(answer)) {
             return;
         }
         RunChartData data = new RunChartData(timeline.getValue(), answer);

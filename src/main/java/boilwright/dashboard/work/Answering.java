@@ -1,6 +1,9 @@
 package boilwright.dashboard.work;
 
-import boilwright.answers.CheckAnswer;
+import boilwright.answers.Asked;
+import boilwright.answers.CheckQuestion;
+import boilwright.answers.CooldownQuestion;
+import boilwright.answers.Model;
 import boilwright.answers.RunAnswer;
 import boilwright.dashboard.text.WindowText;
 import boilwright.dashboard.work.BackgroundWork.Urgency;
@@ -8,7 +11,6 @@ import boilwright.errors.ComputationException;
 import boilwright.errors.InputRefusedException;
 import boilwright.errors.OutputNotWrittenException;
 import boilwright.fluid.FluidLibrary;
-import boilwright.fluid.WorkingFluid;
 import boilwright.rig.Rig;
 import java.util.Optional;
 import java.util.function.Supplier;
@@ -43,28 +45,24 @@ public final class Answering {
     }
 
     /** Has this rig answered in place of every earlier one. */
-    public void ask(Rig rig) {
+    public void request(Rig rig) {
         computing.set(true);
         FluidLibrary fluids = shelf.get();
-        work.ask(
+        work.request(
                 Urgency.QUESTION,
-                (cancel, progress) -> {
-                    WorkingFluid fluid = fluids.find(rig.fluidId());
-                    CheckAnswer check = model.check(rig, fluid, fluids.dataVersion(), cancel, progress);
-                    return new RigAnswer(check, fluid, Optional.empty());
-                },
-                found -> answered(found, fluids),
+                (cancel, progress) -> new RigAnswer(
+                        model.answer(new CheckQuestion(Asked.of(rig, fluids)), cancel, progress), Optional.empty()),
+                this::answered,
                 this::refused);
     }
 
-    private void answered(RigAnswer found, FluidLibrary fluids) {
+    private void answered(RigAnswer found) {
         computing.set(false);
         refusal.set("");
         answer.set(found);
-        work.ask(
+        work.request(
                 Urgency.AFTERWARDS,
-                (cancel, progress) ->
-                        model.cooldown(found.check().rig(), found.fluid(), fluids.dataVersion(), cancel, progress),
+                (cancel, progress) -> model.answer(new CooldownQuestion(found.asked()), cancel, progress),
                 (RunAnswer run) -> answer.set(found.with(run)),
                 why -> refusal.set(words(why)));
     }

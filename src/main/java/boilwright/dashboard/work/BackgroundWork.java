@@ -21,7 +21,7 @@ import javafx.beans.property.ReadOnlyDoubleProperty;
 import javafx.beans.property.ReadOnlyDoubleWrapper;
 
 /**
- * The one background thread. The window's thread asks; jobs run one after the other, the most urgent first; outcomes come
+ * The one background thread. The window's thread requests jobs; they run one after the other, the most urgent first; outcomes come
  * back on the window's thread. A newer question stops the older ones. All methods are called on the window's thread.
  */
 public final class BackgroundWork {
@@ -29,7 +29,7 @@ public final class BackgroundWork {
     public enum Urgency {
         /** Reading and writing files; never stopped half way. */
         FILES,
-        /** A question whose older answers nobody wants any more: asking it stops every other question. */
+        /** A question whose older answers nobody wants any more: requesting it stops every other question. */
         QUESTION,
         /** Copies against a crash and other memory: may wait for the answer, but is never stopped. */
         KEEPING,
@@ -63,7 +63,7 @@ public final class BackgroundWork {
     }
 
     /**
-     * Asks for a job.
+     * Requests a job.
      *
      * @param urgency how urgent it is
      * @param job what to do, on the background thread
@@ -71,7 +71,7 @@ public final class BackgroundWork {
      * @param refused gets the refusal instead: {@link InputRefusedException}, {@link ComputationException} or {@link
      *     OutputNotWrittenException}; a {@link CompletionException} after an unexpected fault, which is being dealt with
      */
-    public <T> void ask(Urgency urgency, Job<T> job, Consumer<T> done, Consumer<RuntimeException> refused) {
+    public <T> void request(Urgency urgency, Job<T> job, Consumer<T> done, Consumer<RuntimeException> refused) {
         if (urgency == Urgency.QUESTION) {
             stopQuestions();
         }

@@ -1,11 +1,10 @@
 package boilwright.dashboard.work;
 
+import boilwright.dashboard.work.BackgroundWork.Job;
 import boilwright.dashboard.work.BackgroundWork.Urgency;
-import boilwright.numerics.CancelToken;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicLong;
 import java.util.function.Consumer;
-import java.util.function.Function;
 
 /** Quick questions of which only the last counts: the ones before it are passed over. Belongs to the window's thread. */
 public final class Latest {
@@ -18,17 +17,18 @@ public final class Latest {
     }
 
     /**
-     * Asks.
+     * Requests an answer.
      *
      * @param job works the answer out on the background thread
      * @param done gets it
      * @param refused gets the words of a refusal instead
      */
-    public <T> void ask(Function<CancelToken, T> job, Consumer<T> done, Consumer<String> refused) {
+    public <T> void request(Job<T> job, Consumer<T> done, Consumer<String> refused) {
         long number = last.incrementAndGet();
-        work.ask(
+        work.request(
                 Urgency.AFTERWARDS,
-                (cancel, progress) -> number == last.get() ? Optional.of(job.apply(cancel)) : Optional.<T>empty(),
+                (cancel, progress) ->
+                        number == last.get() ? Optional.of(job.run(cancel, progress)) : Optional.<T>empty(),
                 answer -> {
                     if (number == last.get()) {
                         answer.ifPresent(done);

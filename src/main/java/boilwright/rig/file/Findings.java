@@ -12,7 +12,9 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 
 /** What was found while one file was read: every fault with its line, and what stood at each path. */
 final class Findings {
@@ -21,6 +23,9 @@ final class Findings {
     private final String file;
     private final Set<String> acceptedFields;
     private final boolean withLines;
+    /** Paths of the fields that were edited; all others stood in the rig before and are meant as they are. Empty: no edits. */
+    private final Optional<List<String>> edited;
+
     private final List<Fault> faults = new ArrayList<>();
     private final Map<String, Json> seen = new HashMap<>();
 
@@ -29,10 +34,11 @@ final class Findings {
      * @param acceptedFields paths of fields whose likely slips are meant as written
      */
     Findings(String file, Set<String> acceptedFields) {
-        this(file, acceptedFields, true);
+        this(file, acceptedFields, true, Optional.empty());
     }
 
-    private Findings(String place, Set<String> acceptedFields, boolean withLines) {
+    private Findings(String place, Set<String> acceptedFields, boolean withLines, Optional<List<String>> edited) {
+        this.edited = edited;
         this.file = Shown.printable(place);
         this.acceptedFields = Set.copyOf(acceptedFields);
         this.withLines = withLines;
@@ -40,7 +46,18 @@ final class Findings {
 
     /** Findings about what stands in no file yet, so that there are no lines to name. */
     static Findings ofNoFile(String place, Set<String> acceptedFields) {
-        return new Findings(place, acceptedFields, false);
+        return new Findings(place, acceptedFields, false, Optional.empty());
+    }
+
+    /**
+     * Findings about a rig that was in order before some of its fields were edited.
+     *
+     * @param option what stands before an edited field's path in the place of messages
+     * @param edited the paths of these fields
+     * @param acceptedFields paths of edited fields whose likely slips are meant as written
+     */
+    static Findings ofEdits(String option, List<String> edited, Set<String> acceptedFields) {
+        return new Findings(option, acceptedFields, false, Optional.of(List.copyOf(edited)));
     }
 
     /** Name of the file, fit to be shown. */
@@ -60,13 +77,20 @@ final class Findings {
 
     /** Whether the user says that an unusual value at this path is meant. */
     boolean accepts(String path) {
-        return acceptedFields.contains(path) || acceptedFields.contains(FieldCatalogue.general(path));
+        return acceptedFields.contains(path)
+                || acceptedFields.contains(FieldCatalogue.general(path))
+                || edited.isPresent() && edited.get().stream().noneMatch(field -> isWithin(path, field));
     }
 
     /** A fault at a position: the place becomes the message's first value. */
     void reportAt(Position at, MessageKey key, String... values) {
-        List<String> all = new ArrayList<>(List.of(withLines ? file + ", line " + at.line() : file));
-        all.addAll(List.of(values));
+        String place = withLines ? file + ", line " + at.line() : file;
+        report(edited.map(fields -> edits("", fields)).orElse(place), at, key, List.of(values));
+    }
+
+    private void report(String place, Position at, MessageKey key, List<String> values) {
+        List<String> all = new ArrayList<>(List.of(place));
+        all.addAll(values);
         faults.add(new Fault(at.line(), new Message(key, all)));
     }
 
@@ -74,7 +98,28 @@ final class Findings {
     void reportField(String path, MessageKey key, String... values) {
         List<String> all = new ArrayList<>(List.of(path));
         all.addAll(List.of(values));
-        reportAt(position(path), key, all.toArray(String[]::new));
+        if (edited.isPresent()) {
+            report(edits(path, edited.get()), position(path), key, all);
+        } else {
+            reportAt(position(path), key, all.toArray(String[]::new));
+        }
+    }
+
+    /** The edit of a field or of what is around it, else all of them: what a fault of that field comes from. */
+    private String edits(String path, List<String> fields) {
+        if (fields.isEmpty()) {
+            return file;
+        }
+        List<String> own =
+                fields.stream().filter(field -> isWithin(path, field)).toList();
+        return (own.isEmpty() ? fields : own)
+                .stream()
+                        .map(field -> (file + " " + Shown.plain(field)).strip())
+                        .collect(Collectors.joining(", "));
+    }
+
+    private static boolean isWithin(String path, String field) {
+        return path.equals(field) || path.startsWith(field + ".") || path.startsWith(field + "[");
     }
 
     /** Reports a word that is not one of those accepted, with the nearest that is. */

@@ -83,7 +83,8 @@ public final class RigReader {
         return parse(text, fluidIds, migrations, new Findings(file, acceptedFields));
     }
 
-    private static Rig parse(String text, Collection<String> fluidIds, Migrations migrations, Findings findings) {
+    /** Reads a rig from text into findings of its own. */
+    static Rig parse(String text, Collection<String> fluidIds, Migrations migrations, Findings findings) {
         Json json = JsonReader.read(text, findings);
         if (!(json instanceof JsonObject object)) {
             findings.reportAt(json.at(), MessageKey.RIG_NOT_AN_OBJECT, json.shown());

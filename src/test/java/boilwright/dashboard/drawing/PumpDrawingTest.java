@@ -5,15 +5,13 @@ import static org.assertj.core.api.Assertions.within;
 
 import boilwright.answers.Margin;
 import boilwright.answers.MarginId;
-import boilwright.answers.Questions;
+import boilwright.answers.Stored;
 import boilwright.dashboard.Keyboard;
 import boilwright.dashboard.model.JetState;
 import boilwright.dashboard.model.MomentState;
 import boilwright.dashboard.model.RunTimeline;
 import boilwright.dashboard.model.Timelines;
 import boilwright.fluid.FluidLibrary;
-import boilwright.numerics.CancelToken;
-import boilwright.numerics.ProgressSink;
 import boilwright.rig.Rig;
 import boilwright.rig.file.RigReader;
 import java.util.ArrayList;
@@ -282,9 +280,7 @@ class PumpDrawingTest {
     @Test
     void aPartPointedAtTellsItsFiguresAndItsMargin() {
         Rig rig = demo("mirror-club");
-        List<Margin> margins = Questions.check(
-                        rig, FLUIDS.find(rig.fluidId()), "", new CancelToken(), ProgressSink.NONE)
-                .margins();
+        List<Margin> margins = Stored.check(rig).margins();
         draw(rig, moments("mirror-club").get(2));
         stage.show(() -> drawing.setMargins(margins));
         stage.show(() -> spot(Part.of(Part.Kind.OIL)).requestFocus());

@@ -1,12 +1,9 @@
 package boilwright.dashboard.model;
 
 import boilwright.answers.CheckAnswer;
-import boilwright.answers.Questions;
+import boilwright.answers.CooldownQuestion;
 import boilwright.answers.RunAnswer;
-import boilwright.fluid.FluidLibrary;
-import boilwright.fluid.WorkingFluid;
-import boilwright.numerics.CancelToken;
-import boilwright.numerics.ProgressSink;
+import boilwright.answers.Stored;
 import boilwright.rig.Rig;
 import boilwright.rig.file.RigReader;
 import java.util.Map;
@@ -25,11 +22,9 @@ public final class Timelines {
     }
 
     private static RunTimeline make(String name) {
-        FluidLibrary fluids = FluidLibrary.builtIn();
-        Rig rig = RigReader.readDemo(name, fluids.workingFluids(), Set.of());
-        WorkingFluid fluid = fluids.find(rig.fluidId());
-        CheckAnswer check = Questions.check(rig, fluid, fluids.dataVersion(), new CancelToken(), ProgressSink.NONE);
-        RunAnswer cooldown = Questions.cooldown(rig, fluid, fluids.dataVersion(), new CancelToken(), ProgressSink.NONE);
+        Rig rig = RigReader.readDemo(name, Stored.FLUIDS.workingFluids(), Set.of());
+        CheckAnswer check = Stored.check(rig);
+        RunAnswer cooldown = Stored.answer(new CooldownQuestion(Stored.asked(rig)));
         return RunTimeline.of(check.warmup(), check.steady(), cooldown.run());
     }
 }

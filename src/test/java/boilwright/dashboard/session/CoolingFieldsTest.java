@@ -12,6 +12,7 @@ import boilwright.rig.FieldCatalogue;
 import boilwright.rig.Rig;
 import boilwright.rig.Supply;
 import boilwright.rig.SupplyKind;
+import boilwright.rig.file.RigFields;
 import boilwright.rig.file.RigReader;
 import boilwright.water.CircuitSolver;
 import java.util.List;

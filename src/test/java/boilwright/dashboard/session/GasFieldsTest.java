@@ -7,6 +7,7 @@ import boilwright.rig.Foreline;
 import boilwright.rig.PieceKind;
 import boilwright.rig.Protection;
 import boilwright.rig.Rig;
+import boilwright.rig.file.RigFields;
 import boilwright.rig.file.RigReader;
 import boilwright.thermal.TestRigs;
 import java.util.List;

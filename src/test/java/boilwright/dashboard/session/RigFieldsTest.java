@@ -11,6 +11,7 @@ import boilwright.rig.FieldCatalogue;
 import boilwright.rig.Rig;
 import boilwright.rig.SourceKind;
 import boilwright.rig.Supply;
+import boilwright.rig.file.RigFields;
 import boilwright.rig.file.RigReader;
 import boilwright.rig.file.RigWriter;
 import java.util.List;

@@ -7,6 +7,7 @@ import boilwright.errors.Message;
 import boilwright.errors.MessageKey;
 import boilwright.fluid.FluidLibrary;
 import boilwright.rig.Rig;
+import boilwright.rig.file.RigFields;
 import boilwright.rig.file.RigReader;
 import boilwright.rig.file.RigWriter;
 import java.nio.file.Path;

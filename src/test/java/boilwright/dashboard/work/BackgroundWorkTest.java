@@ -36,7 +36,7 @@ class BackgroundWorkTest {
     @Test
     void aNewerQuestionStopsTheOneThatRuns() throws InterruptedException {
         CountDownLatch started = new CountDownLatch(1);
-        work.ask(
+        work.request(
                 Urgency.QUESTION,
                 (cancel, progress) -> {
                     started.countDown();
@@ -46,7 +46,7 @@ class BackgroundWorkTest {
                 heard::add,
                 why -> heard.add("refused"));
         assertThat(started.await(5, TimeUnit.SECONDS)).isTrue();
-        work.ask(Urgency.QUESTION, (cancel, progress) -> "new", heard::add, why -> heard.add("refused"));
+        work.request(Urgency.QUESTION, (cancel, progress) -> "new", heard::add, why -> heard.add("refused"));
         windowUntilIdle();
         assertThat(heard).containsExactly("new");
         assertThat(faults).isEmpty();
@@ -56,7 +56,7 @@ class BackgroundWorkTest {
     void ofManyQuestionsOnlyTheLastIsHeard() throws InterruptedException {
         for (int i = 0; i < 50; i++) {
             String name = "q" + i;
-            work.ask(Urgency.QUESTION, (cancel, progress) -> name, heard::add, why -> {});
+            work.request(Urgency.QUESTION, (cancel, progress) -> name, heard::add, why -> {});
         }
         windowUntilIdle();
         assertThat(heard).containsExactly("q49");
@@ -64,9 +64,9 @@ class BackgroundWorkTest {
 
     @Test
     void anAnswerThatIsReadyButOvertakenIsNotHeard() throws InterruptedException {
-        work.ask(Urgency.QUESTION, (cancel, progress) -> "old", heard::add, why -> {});
+        work.request(Urgency.QUESTION, (cancel, progress) -> "old", heard::add, why -> {});
         Runnable late = window.poll(5, TimeUnit.SECONDS);
-        work.ask(Urgency.QUESTION, (cancel, progress) -> "new", heard::add, why -> {});
+        work.request(Urgency.QUESTION, (cancel, progress) -> "new", heard::add, why -> {});
         late.run();
         windowUntilIdle();
         assertThat(heard).containsExactly("new");
@@ -75,11 +75,11 @@ class BackgroundWorkTest {
     @Test
     void filesAreWrittenWhateverIsAsked() throws InterruptedException {
         CountDownLatch go = new CountDownLatch(1);
-        work.ask(Urgency.FILES, (cancel, progress) -> await(go), done -> heard.add("first"), why -> {});
-        work.ask(Urgency.AFTERWARDS, (cancel, progress) -> "later", heard::add, why -> {});
-        work.ask(Urgency.KEEPING, (cancel, progress) -> "copy", heard::add, why -> {});
-        work.ask(Urgency.QUESTION, (cancel, progress) -> "answer", heard::add, why -> {});
-        work.ask(Urgency.FILES, (cancel, progress) -> "file", heard::add, why -> {});
+        work.request(Urgency.FILES, (cancel, progress) -> await(go), done -> heard.add("first"), why -> {});
+        work.request(Urgency.AFTERWARDS, (cancel, progress) -> "later", heard::add, why -> {});
+        work.request(Urgency.KEEPING, (cancel, progress) -> "copy", heard::add, why -> {});
+        work.request(Urgency.QUESTION, (cancel, progress) -> "answer", heard::add, why -> {});
+        work.request(Urgency.FILES, (cancel, progress) -> "file", heard::add, why -> {});
         go.countDown();
         windowUntilIdle();
         assertThat(heard).containsExactly("first", "file", "answer", "copy");
@@ -87,7 +87,7 @@ class BackgroundWorkTest {
 
     @Test
     void aRefusalIsHeardAsSuch() throws InterruptedException {
-        work.<String>ask(
+        work.<String>request(
                 Urgency.QUESTION,
                 (cancel, progress) -> {
                     throw new InputRefusedException(Message.of(MessageKey.THEME_UNKNOWN, "blue"));
@@ -101,7 +101,7 @@ class BackgroundWorkTest {
 
     @Test
     void afterAFaultTheThreadLivesOn() throws InterruptedException {
-        work.<String>ask(
+        work.<String>request(
                 Urgency.QUESTION,
                 (cancel, progress) -> {
                     throw new AssertionError("planned");
@@ -109,7 +109,7 @@ class BackgroundWorkTest {
                 heard::add,
                 why -> heard.add(Answering.words(why)));
         assertThat(faults.poll(5, TimeUnit.SECONDS)).hasMessage("planned");
-        work.ask(Urgency.FILES, (cancel, progress) -> "still there", heard::add, why -> {});
+        work.request(Urgency.FILES, (cancel, progress) -> "still there", heard::add, why -> {});
         windowUntilIdle();
         assertThat(heard).containsExactly("The answer could not be worked out.", "still there");
         assertThat(work.busyProperty().get()).isFalse();
@@ -118,7 +118,7 @@ class BackgroundWorkTest {
     @Test
     void progressNeverFloodsTheWindow() throws InterruptedException {
         CountDownLatch done = new CountDownLatch(1);
-        work.ask(
+        work.request(
                 Urgency.QUESTION,
                 (cancel, progress) -> {
                     for (int i = 0; i <= 10_000; i++) {

@@ -8,7 +8,7 @@ import boilwright.rig.Field;
 import boilwright.rig.FieldCatalogue;
 import boilwright.rig.Rig;
 import boilwright.rig.RigPaths;
-import java.util.Map;
+import java.util.List;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -19,17 +19,17 @@ class RigEditTest {
 
     @Test
     void quantitiesAreFoundByPath() {
-        assertThat(RigEdit.value(PLATE, "stages[1].throatGap"))
+        assertThat(RigFields.of(PLATE).quantity("stages[1].throatGap"))
                 .hasValue(PLATE.stages().get(1).throatGapM());
-        assertThat(RigEdit.value(PLATE, "boiler.emissivity"))
+        assertThat(RigFields.of(PLATE).quantity("boiler.emissivity"))
                 .hasValue(PLATE.boiler().emissivity());
-        assertThat(RigEdit.value(PLATE, "charge")).hasValue(PLATE.chargeM3());
-        assertThat(RigEdit.value(PLATE, "heatSource.contact")).isEmpty();
-        assertThat(RigEdit.value(PLATE, "stages[9].throatGap")).isEmpty();
-        assertThat(RigEdit.value(PLATE, "topCap.area")).isEmpty();
-        assertThat(RigEdit.value(PLATE, "no.such")).isEmpty();
-        assertThat(RigEdit.shown(PLATE, "heatSource.contact")).hasValue("domed-glass");
-        assertThat(RigEdit.shown(PLATE, "boiler")).isEmpty();
+        assertThat(RigFields.of(PLATE).quantity("charge")).hasValue(PLATE.chargeM3());
+        assertThat(RigFields.of(PLATE).quantity("heatSource.contact")).isEmpty();
+        assertThat(RigFields.of(PLATE).quantity("stages[9].throatGap")).isEmpty();
+        assertThat(RigFields.of(PLATE).quantity("topCap.area")).isEmpty();
+        assertThat(RigFields.of(PLATE).quantity("no.such")).isEmpty();
+        assertThat(RigFields.of(PLATE).shown("heatSource.contact")).hasValue("domed-glass");
+        assertThat(RigFields.of(PLATE).shown("boiler")).isEmpty();
     }
 
     @ParameterizedTest
@@ -38,9 +38,9 @@ class RigEditTest {
         Rig rig = Texts.read(Texts.sample(sample));
         for (String path : RigPaths.of(rig)) {
             boolean quantity = FieldCatalogue.find(path).orElseThrow().kind() == Field.Kind.QUANTITY;
-            if (quantity && RigEdit.value(rig, path).isPresent()) {
-                double value = RigEdit.value(rig, path).getAsDouble();
-                assertThat(RigEdit.with(rig, path, value)).as(path).isEqualTo(rig);
+            if (quantity && RigFields.of(rig).quantity(path).isPresent()) {
+                double value = RigFields.of(rig).quantity(path).getAsDouble();
+                assertThat(RigEdit.of(path, value).applied(rig)).as(path).isEqualTo(rig);
             }
         }
     }
@@ -48,33 +48,60 @@ class RigEditTest {
     @Test
     void aChangedFieldIsNoGuessAnyMoreAndNothingElseChanges() {
         Rig rig = PLATE.withGuesses(Set.of("charge", "room.temperature"));
-        Rig changed = RigEdit.with(rig, "charge", 1.1e-4);
+        Rig changed = RigEdit.of("charge", 1.1e-4).applied(rig);
         assertThat(changed.chargeM3()).isEqualTo(1.1e-4);
         assertThat(changed.guesses()).containsExactly("room.temperature");
-        assertThat(RigEdit.with(changed, "charge", rig.chargeM3()).withGuesses(rig.guesses()))
+        assertThat(RigEdit.of("charge", rig.chargeM3()).applied(changed).withGuesses(rig.guesses()))
                 .isEqualTo(rig);
     }
 
     @Test
     void aFieldThatWasLeftOutIsAdded() {
-        Rig changed = RigEdit.with(PLATE, "heatSource.contactConductance", 55);
-        assertThat(RigEdit.value(changed, "heatSource.contactConductance")).hasValue(55);
+        Rig changed = RigEdit.of("heatSource.contactConductance", 55).applied(PLATE);
+        assertThat(RigFields.of(changed).quantity("heatSource.contactConductance"))
+                .hasValue(55);
     }
 
     @Test
     void whatDoesNotFitIsRefused() {
-        assertThatThrownBy(() -> RigEdit.with(PLATE, "charge", 7)).isInstanceOf(InputRefusedException.class);
+        assertThatThrownBy(() -> RigEdit.of("charge", 7).applied(PLATE)).isInstanceOf(InputRefusedException.class);
         double tooLarge = 2 * PLATE.boiler().heatedAreaM2();
-        assertThatThrownBy(() -> RigEdit.with(PLATE, "heatSource.contactArea", tooLarge))
+        assertThatThrownBy(() -> RigEdit.of("heatSource.contactArea", tooLarge).applied(PLATE))
                 .isInstanceOf(InputRefusedException.class)
                 .hasMessageContaining("boiler.heatedArea");
-        assertThat(RigEdit.with(PLATE, Map.of("heatSource.contactArea", 0.02, "boiler.heatedArea", 0.04)))
+        assertThat(RigFields.of(PLATE)
+                        .with(List.of(
+                                RigEdit.of("heatSource.contactArea", 0.02), RigEdit.of("boiler.heatedArea", 0.04)))
+                        .rig(List.of(PLATE.fluidId())))
                 .isNotEqualTo(PLATE);
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"boiler.material", "no.such", "stages[9].throatGap", "topCap.area", "boiler"})
-    void onlyQuantitiesOfTheRigCanBeSet(String path) {
-        assertThatThrownBy(() -> RigEdit.with(PLATE, path, 1)).isInstanceOf(IllegalArgumentException.class);
+    @ValueSource(strings = {"no.such", "stages[9].throatGap", "charge.more"})
+    void onlyFieldsThatARigCanHaveCanBeSet(String path) {
+        assertThatThrownBy(() -> RigEdit.of(path, 1).applied(PLATE)).isInstanceOf(IllegalArgumentException.class);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"boiler.material", "topCap.area", "boiler"})
+    void aQuantityWhereARigHasSomethingElseOrAPartOnlyIsRefused(String path) {
+        assertThatThrownBy(() -> RigEdit.of(path, "1 m2").applied(PLATE)).isInstanceOf(InputRefusedException.class);
+    }
+
+    /** The list of edits says all that was done: applied to the rig of the beginning it leads to the same rig. */
+    @Test
+    void editsAreKeptInTheirOrder() {
+        RigFields fields = RigFields.of(PLATE)
+                .repeated("schedule[0]")
+                .with("schedule[1].at", 600)
+                .with("schedule[1].power", 0.5)
+                .with("name", "Changed")
+                .without("schedule[0]")
+                .with("schedule[0].at", 0);
+        assertThat(fields.edits()).hasSize(6).contains(RigEdit.of("name", "Changed"));
+        Rig rig = fields.rig(List.of(PLATE.fluidId()));
+        assertThat(rig).isNotEqualTo(PLATE);
+        assertThat(RigFields.of(PLATE).with(fields.edits()).rig(List.of(PLATE.fluidId())))
+                .isEqualTo(rig);
     }
 }

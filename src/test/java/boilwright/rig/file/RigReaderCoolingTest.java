@@ -105,11 +105,12 @@ class RigReaderCoolingTest {
                 .isEqualTo(new Supply.FinsAndFan(rig.room().temperatureK(), 4, 0.004, 0.02, 0.001, Material.ALUMINIUM));
         Rig warm = Texts.read(Texts.cooled(Texts.FAN + ", \"airTemperature\": \"31 degC\"", ""));
         assertThat(warm.cooling().supply().temperatureK()).isEqualTo(304.15);
-        Rig room = RigEdit.with(rig, "room.temperature", 300);
+        Rig room = RigEdit.of("room.temperature", 300).applied(rig);
         assertThat(room.cooling().supply().temperatureK())
                 .as("air of the room follows the room")
                 .isEqualTo(300);
-        assertThat(RigEdit.with(warm, "room.temperature", 300)
+        assertThat(RigEdit.of("room.temperature", 300)
+                        .applied(warm)
                         .cooling()
                         .supply()
                         .temperatureK())
@@ -167,9 +168,10 @@ class RigReaderCoolingTest {
         for (String text : everySort()) {
             Rig rig = Texts.read(text);
             for (String path : RigPaths.of(rig)) {
-                if (path.startsWith("cooling.") && RigEdit.value(rig, path).isPresent()) {
-                    double value = RigEdit.value(rig, path).getAsDouble();
-                    assertThat(RigEdit.with(rig, path, value)).as(path).isEqualTo(rig);
+                if (path.startsWith("cooling.")
+                        && RigFields.of(rig).quantity(path).isPresent()) {
+                    double value = RigFields.of(rig).quantity(path).getAsDouble();
+                    assertThat(RigEdit.of(path, value).applied(rig)).as(path).isEqualTo(rig);
                 }
             }
             Rig marked = rig.withGuesses(java.util.Set.copyOf(RigPaths.of(rig)));

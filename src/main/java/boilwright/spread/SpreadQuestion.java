@@ -1,10 +1,11 @@
 package boilwright.spread;
 
-import boilwright.answers.Trials;
-import boilwright.answers.Trials.Trial;
+import boilwright.answers.Asked;
+import boilwright.answers.Model;
+import boilwright.answers.Question;
+import boilwright.answers.Trial;
 import boilwright.errors.CancelledException;
 import boilwright.files.ProgramVersion;
-import boilwright.fluid.WorkingFluid;
 import boilwright.numerics.CancelToken;
 import boilwright.numerics.ProgressSink;
 import boilwright.numerics.Tally;
@@ -21,38 +22,22 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 
-/** How sure are the answers for a rig? */
-public final class Spread {
-    private Spread() {}
-
-    /**
-     * Draws the uncertain inputs of a rig and asks the same question of every sample. May be cancelled at any time: the samples done until
-     * then are the answer, the same as if no more had been asked for.
-     *
-     * @param rig the rig
-     * @param fluid its fluid
-     * @param dataVersion version of the fluid data
-     * @param plan how many samples, of what, on how many threads
-     * @param cancel stops the run
-     * @param progress hears how far it is, on one of the run's threads
-     * @throws boilwright.errors.InputRefusedException when a given range makes no sense for this rig
-     * @throws boilwright.errors.ComputationException when the rig as it stands has no answer
-     * @throws CancelledException when cancelled before the first sample was done
-     */
-    public static SpreadAnswer run(
-            Rig rig,
-            WorkingFluid fluid,
-            String dataVersion,
-            SpreadPlan plan,
-            CancelToken cancel,
-            ProgressSink progress) {
-        SpreadInputs inputs = new SpreadInputs(rig, plan.ranges());
-        Trials trials = new Trials(fluid);
-        Collector collector = new Collector(inputs.list(), ask(trials, plan.scope(), inputs.nominal(), cancel));
+/**
+ * How sure are the answers for a rig? The uncertain inputs are drawn and the same is asked of every sample. May be cancelled at any
+ * time: the samples done until then are the answer, the same as if no more had been asked for; before the first there is none.
+ *
+ * @param asked the rig
+ * @param plan how many samples, of what, on how many threads
+ */
+public record SpreadQuestion(Asked asked, SpreadPlan plan) implements Question<SpreadAnswer> {
+    @Override
+    public SpreadAnswer answer(Model model, CancelToken cancel, ProgressSink progress) {
+        SpreadInputs inputs = new SpreadInputs(asked.rig(), plan.ranges());
+        Collector collector = new Collector(inputs.list(), trial(inputs.nominal(), cancel));
         new SampleRunner(
                         plan,
                         inputs.list().size(),
-                        point -> ask(trials, plan.scope(), inputs.draw(point), cancel),
+                        point -> trial(inputs.draw(point), cancel),
                         collector,
                         cancel,
                         progress)
@@ -63,8 +48,8 @@ public final class Spread {
         List<MarginSpread> margins = collector.margins();
         List<EventSpread> events = collector.events();
         return new SpreadAnswer(
-                rig,
-                fluid.title(),
+                asked.rig(),
+                asked.fluid().title(),
                 verdict(plan, collector, margins, events),
                 plan.scope(),
                 plan.seed(),
@@ -77,16 +62,17 @@ public final class Spread {
                 events,
                 collector.rejections(),
                 new Adviser(inputs.list()).of(margins),
-                notes(rig, inputs, collector),
+                notes(asked.rig(), inputs, collector),
                 ProgramVersion.current(),
-                dataVersion);
+                asked.dataVersion());
     }
 
-    private static Trial ask(Trials trials, SpreadScope scope, SpreadInputs.Drawn drawn, CancelToken cancel) {
-        return switch (scope) {
-            case REST -> trials.atRest(drawn.rig(), drawn.values());
-            case CHECK -> trials.check(drawn.rig(), drawn.values(), cancel);
-            case WARMUP -> trials.warmup(drawn.rig(), drawn.values(), cancel);
+    private Trial trial(SpreadInputs.Drawn drawn, CancelToken cancel) {
+        Asked sample = asked.with(drawn.rig(), drawn.values());
+        return switch (plan.scope()) {
+            case REST -> Trial.atRest(sample);
+            case CHECK -> Trial.ofCheck(sample, cancel);
+            case WARMUP -> Trial.ofWarmup(sample, cancel);
         };
     }
 

@@ -3,31 +3,28 @@ package boilwright.choice;
 import boilwright.answers.CheckAnswer;
 import boilwright.answers.Margin;
 import boilwright.answers.MarginId;
-import boilwright.answers.Questions;
+import boilwright.answers.Stored;
 import boilwright.fluid.FluidLibrary;
-import boilwright.numerics.CancelToken;
-import boilwright.numerics.ProgressSink;
 import boilwright.rig.Rig;
 import boilwright.rig.file.RigReader;
 import java.util.Set;
 
 /** Questions of this package and the whole check that their answers are held against. */
-final class Asked {
+final class ChoiceCases {
     static final FluidLibrary FLUIDS = FluidLibrary.builtIn();
 
-    private Asked() {}
+    private ChoiceCases() {}
 
     static Rig demo(String name) {
         return RigReader.readDemo(name, FLUIDS.workingFluids(), Set.of());
     }
 
     static SizeAnswer size(Rig rig, double margin) {
-        return SizeQuestion.ask(rig, FLUIDS.find(rig.fluidId()), FLUIDS.dataVersion(), margin, new CancelToken());
+        return Stored.answer(new SizeQuestion(Stored.asked(rig), margin));
     }
 
     static CheckAnswer check(Rig rig) {
-        return Questions.check(
-                rig, FLUIDS.find(rig.fluidId()), FLUIDS.dataVersion(), new CancelToken(), ProgressSink.NONE);
+        return Stored.check(rig);
     }
 
     static double heatRatio(CheckAnswer check) {

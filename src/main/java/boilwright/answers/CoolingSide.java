@@ -1,0 +1,275 @@
+package boilwright.answers;
+
+import boilwright.answers.WaterAnswer.Element;
+import boilwright.answers.WaterAnswer.LeastFlow;
+import boilwright.answers.WaterAnswer.Tank;
+import boilwright.errors.Message;
+import boilwright.fluid.DewPoint;
+import boilwright.fluid.Water;
+import boilwright.rig.Cooling;
+import boilwright.rig.Limits;
+import boilwright.rig.Rig;
+import boilwright.rig.Supply;
+import boilwright.rig.TypicalValues;
+import boilwright.thermal.ElementState;
+import boilwright.thermal.RunResult;
+import boilwright.thermal.SeriesQuantity;
+import boilwright.thermal.SteadyState;
+import boilwright.water.ChillerCapacity;
+import boilwright.water.CircuitSolver;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/** The cooling side of one rig that was checked: what flows, what it carries, what it needs. */
+final class CoolingSide {
+    /** How much more than the least flow a pump should bring. */
+    private static final double FLOW_RESERVE = 1.25;
+
+    /** Relative humidity from which a bench is moist (engineering judgement). */
+    private static final double MOIST_AIR = 0.7;
+
+    private final CheckAnswer check;
+    private final Rig rig;
+    private final SteadyState steady;
+    private final WaterSizing sizing;
+    private final double roomK;
+
+    CoolingSide(CheckAnswer check, WaterSizing sizing) {
+        this.check = check;
+        this.sizing = sizing;
+        rig = check.rig();
+        steady = check.steady();
+        roomK = rig.room().temperatureK();
+    }
+
+    WaterAnswer answer(double sessionS) {
+        boolean flows = steady.waterOutK().isPresent();
+        double rest = steady.heatToWaterW();
+        double peak = flows
+                ? Math.max(rest, Arrays.stream(column(SeriesQuantity.HEAT_TO_WATER)).max().orElse(rest))
+                : 0;
+        double pump = WaterSizing.pumpHeatW(rig);
+        OptionalDouble capacity = WaterSizing.capacityW(rig);
+        OptionalDouble settles = sizing.settlesAtK(rest + pump);
+        List<LeastFlow> least = flows ? leastFlows() : List.of();
+        Optional<LeastFlow> governing = governing(least);
+        OptionalDouble pumpFlow =
+                flows && least.stream().allMatch(l -> l.flowM3PerS().isPresent()) && governing.isPresent()
+                        ? OptionalDouble.of(
+                                FLOW_RESERVE * governing.get().flowM3PerS().orElseThrow())
+                        : OptionalDouble.empty();
+        List<Margin> margins = check.margins().stream()
+                .filter(m -> isOfTheCooling(m.id()))
+                .toList();
+        return new WaterAnswer(
+                check,
+                new WaterVerdict(rig, steady, peak, pump, capacity, settles).text(governing),
+                elements(),
+                peak,
+                rest,
+                pump,
+                capacity,
+                settles,
+                least,
+                governing,
+                flows ? OptionalDouble.of(WaterSizing.RESERVE * (peak + pump)) : OptionalDouble.empty(),
+                pumpFlow,
+                pumpFlow.isPresent()
+                        ? OptionalDouble.of(sizing.circuitDropPa(pumpFlow.getAsDouble()))
+                        : OptionalDouble.empty(),
+                tank(rest + pump),
+                sessionS,
+                flows ? ice(sessionS, pump) : 0,
+                flows ? sizing.turnedRound() : Optional.empty(),
+                margins,
+                cures(peak + pump, capacity),
+                notes());
+    }
+
+    private static boolean isOfTheCooling(MarginId id) {
+        return switch (id) {
+            case GLASS_BODY, FILM_MARGIN, CAP, WATER_OUT, WATER_FLOW, WATER_IN, CHILLER -> true;
+            case HEAT,
+                    JETS,
+                    BOILER_PRESSURE,
+                    OIL_BULK,
+                    OIL_FILM,
+                    LIQUID,
+                    SOURCE,
+                    GLASS_BOILER,
+                    COLUMN_MACH,
+                    SUPERHEAT,
+                    FORELINE,
+                    OIL_LOSS,
+                    FUEL,
+                    GAUGE,
+                    OIL_VAPOUR,
+                    THROUGHPUT,
+                    OVERLOAD,
+                    GAUGE_RANGE -> false;
+        };
+    }
+
+    private List<Element> elements() {
+        List<Element> list = new ArrayList<>();
+        for (ElementState state : steady.elements()) {
+            var flow = steady.flow().elements().get(state.element());
+            list.add(new Element(
+                    ElementWords.name(rig.cooling().elements().get(state.element())),
+                    state.inletK(),
+                    state.outletK(),
+                    state.massFlowKgPerS(),
+                    state.heatW(),
+                    state.coefficient(),
+                    flow.reynolds(),
+                    flow.pressureDropPa()));
+        }
+        return list;
+    }
+
+    private List<LeastFlow> leastFlows() {
+        Limits limits = rig.limits();
+        List<LeastFlow> list = new ArrayList<>();
+        double out = WaterQuestion.outletLimitK(rig);
+        list.add(new LeastFlow(
+                MarginId.WATER_OUT,
+                sizing.leastFlow(s -> s.hottestWaterK().orElse(Water.HIGHEST_K) - out)));
+        if (WaterSizing.filmMarginK(steady).isPresent()) {
+            list.add(new LeastFlow(
+                    MarginId.FILM_MARGIN,
+                    sizing.leastFlow(s -> CoolingMargins.LEAST_FILM_K
+                            - WaterSizing.filmMarginK(s).orElse(0))));
+        }
+        if (steady.capK().isPresent()) {
+            double cap = limits.capK().orElse(TypicalValues.CAP_LIMIT_K);
+            list.add(new LeastFlow(
+                    MarginId.CAP,
+                    sizing.leastFlow(s -> s.capK().orElseThrow() - cap)));
+        }
+        return list;
+    }
+
+    private static Optional<LeastFlow> governing(List<LeastFlow> least) {
+        Optional<LeastFlow> never =
+                least.stream().filter(l -> l.flowM3PerS().isEmpty()).findFirst();
+        return never.isPresent()
+                ? never
+                : least.stream()
+                        .filter(l -> l.flowM3PerS().orElseThrow() > WaterAnswer.HARDLY_ANY_M3_PER_S)
+                        .max(Comparator.comparingDouble(l -> l.flowM3PerS().orElseThrow()));
+    }
+
+    private double highestInletK() {
+        return rig.limits().waterInHighK().orElse(CoolingMargins.WATER_IN_NEVER_K);
+    }
+
+    /** From the warm-up as far as it goes, then on with the duty at rest. */
+    private Optional<Tank> tank(double dutyW) {
+        if (!(rig.cooling().supply() instanceof Supply.Tank tank)) {
+            return Optional.empty();
+        }
+        RunResult run = check.warmup();
+        double[] times = column(SeriesQuantity.TIME);
+        double[] inlet = column(SeriesQuantity.WATER_IN);
+        double limit = highestInletK();
+        for (int i = 1; i < times.length; i++) {
+            if (inlet[i] > limit) {
+                double share = (limit - inlet[i - 1]) / (inlet[i] - inlet[i - 1]);
+                double t = times[i - 1] + Math.max(0, share) * (times[i] - times[i - 1]);
+                return Optional.of(new Tank(OptionalDouble.of(t), limit, tank.iceKg()));
+            }
+        }
+        int last = times.length - 1;
+        double ice = tank.iceKg() > 0 ? Math.max(0, run.series().column(SeriesQuantity.ICE).values()[last]) : 0;
+        double water = tank.volumeM3() * Water.density(tank.temperatureK()) + tank.iceKg() - ice;
+        double room = tank.airConductance() * (roomK - (inlet[last] + limit) / 2);
+        double net = dutyW + room;
+        double store = water * (Water.enthalpy(limit) - Water.enthalpy(inlet[last]))
+                + ice * (Water.FUSION_HEAT + Water.enthalpy(limit));
+        OptionalDouble time = net > 0 ? OptionalDouble.of(times[last] + store / net) : OptionalDouble.empty();
+        return Optional.of(new Tank(time, limit, tank.iceKg()));
+    }
+
+    private double ice(double sessionS, double pumpW) {
+        double[] times = column(SeriesQuantity.TIME);
+        double[] duty = column(SeriesQuantity.HEAT_TO_WATER);
+        double heat = 0;
+        double end = Math.min(sessionS, times[times.length - 1]);
+        for (int i = 1; i < times.length && times[i - 1] < end; i++) {
+            heat += (Math.min(end, times[i]) - times[i - 1]) * (duty[i] + duty[i - 1]) / 2;
+        }
+        heat += Math.max(0, sessionS - end) * steady.heatToWaterW() + sessionS * pumpW;
+        boolean tank = rig.cooling().supply() instanceof Supply.Tank;
+        double volume = tank ? ((Supply.Tank) rig.cooling().supply()).volumeM3() : 0;
+        double good = rig.limits().waterInHighK().orElse(CoolingMargins.WATER_IN_HIGH_K);
+        return WaterSizing.iceKg(heat, volume, rig.cooling().inletTemperatureK(), good);
+    }
+
+    private double[] column(SeriesQuantity quantity) {
+        return check.warmup().series().column(quantity).values();
+    }
+
+    /** What would make the chiller enough, with its reserve: a warmer set point, a cooler room, a larger one, less heat. */
+    private List<String> cures(double dutyW, OptionalDouble capacity) {
+        List<String> cures = new ArrayList<>();
+        double wanted = WaterSizing.RESERVE * dutyW;
+        if (capacity.isEmpty() || capacity.getAsDouble() >= wanted) {
+            return cures;
+        }
+        cures.add(AnswerText.CURE_CHILLER_LARGER.say(
+                Say.power(wanted), Say.temperature(rig.cooling().inletTemperatureK()), Say.temperature(roomK)));
+        if (rig.cooling().supply() instanceof Supply.Chiller chiller) {
+            ChillerCapacity known = ChillerCapacity.of(chiller.capacity());
+            double warmest = Math.min(known.highestWaterK(), highestInletK());
+            double set = chiller.temperatureK();
+            double step = 0.5;
+            while (set + step <= warmest && known.wattsAt(set, roomK) < wanted) {
+                set += step;
+            }
+            cures.add(
+                    known.wattsAt(set, roomK) >= wanted
+                            ? AnswerText.CURE_CHILLER_WARMER.say(
+                                    Say.temperature(set), Say.power(known.wattsAt(set, roomK)))
+                            : AnswerText.CURE_CHILLER_WARMER_NOT.say(
+                                    Say.temperature(warmest), Say.power(known.wattsAt(warmest, roomK))));
+            double room = roomK;
+            while (room - step >= known.lowestRoomK() && known.wattsAt(chiller.temperatureK(), room) < wanted) {
+                room -= step;
+            }
+            if (known.wattsAt(chiller.temperatureK(), room) >= wanted) {
+                cures.add(AnswerText.CURE_CHILLER_ROOM.say(Say.temperature(room)));
+            }
+        }
+        double needed = check.needed().heatNeededW();
+        double less = steady.heatDeliveredW() - needed;
+        if (less > 0) {
+            double saved = less * steady.heatToWaterW() / steady.heatDeliveredW();
+            cures.add(AnswerText.CURE_CHILLER_POWER.say(Say.power(less), Say.power(saved)));
+        }
+        return cures;
+    }
+
+    private List<String> notes() {
+        List<String> notes = new ArrayList<>();
+        CircuitSolver.solve(rig).notes().stream().map(Message::text).forEach(notes::add);
+        notes.add(AnswerText.WATER_NOTE_FLOW.say());
+        notes.add(AnswerText.WATER_NOTE_PLAIN.say());
+        double coldK = Math.min(rig.cooling().inletTemperatureK(), roomK);
+        if (roomK < DewPoint.HIGHEST_K && coldK < DewPoint.temperature(roomK, MOIST_AIR)) {
+            double humidity = DewPoint.saturationPressure(coldK) / DewPoint.saturationPressure(roomK);
+            notes.add(AnswerText.WATER_NOTE_DEW.say(Say.temperature(coldK), Say.percent(humidity)));
+        }
+        for (Cooling.Element element : rig.cooling().elements()) {
+            if (element instanceof Cooling.CooledPart) {
+                notes.add(AnswerText.WATER_NOTE_LOADS.say());
+                break;
+            }
+        }
+        check.steady().assumptions().stream().filter(a -> !notes.contains(a)).forEach(notes::add);
+        return notes;
+    }
+}

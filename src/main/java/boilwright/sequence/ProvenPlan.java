@@ -1,0 +1,172 @@
+package boilwright.sequence;
+
+import boilwright.answers.Say;
+import boilwright.rig.Schedule;
+import boilwright.sequence.RuleFinding.Status;
+import boilwright.thermal.EventKind;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.stream.Collectors;
+
+/** Makes a plan from the rig's simulated run, or takes a given one, and holds it against the rules; for one plan. */
+final class ProvenPlan {
+    /** Tries to find how long a fresh charge is heated gently. */
+    private static final int MOST_TRIES = 3;
+    /** Shortest gentle heating of a fresh charge, s; engineering judgement. */
+    private static final double GENTLE_LEAST_S = 600;
+
+    private final PlanRuns runs;
+    private final Variant variant;
+    private final List<String> notes = new ArrayList<>();
+
+    ProvenPlan(PlanRuns runs, Variant variant) {
+        this.runs = runs;
+        this.variant = variant;
+    }
+
+    /** The plan for a rig. */
+    PlanAnswer generate(SimulatedRun own) {
+        Optional<String> obstacle = PlanMaker.obstacle(variant, own);
+        if (obstacle.isPresent()) {
+            return none(own, obstacle.get(), List.of());
+        }
+        if (variant == Variant.FIRST) {
+            return judged(gentle(own), true).orElseThrow();
+        }
+        SimulatedRun run = own;
+        if (variant == Variant.NORMAL) {
+            run = own.withGap(PlanMaker.gapS(own, false));
+        }
+        Optional<PlanAnswer> answer = judged(run, variant != Variant.NORMAL);
+        if (answer.isPresent()) {
+            return answer.get();
+        }
+        notes.add(SequenceText.NOTE_GENTLE.say());
+        return judged(gentle(own), true).orElseThrow();
+    }
+
+    /** The run with half the power until the oil is degassed. */
+    private SimulatedRun gentle(SimulatedRun own) {
+        Schedule schedule = own.rig().schedule();
+        double begin = HeatChange.firstHeatS(schedule).orElseThrow();
+        double gentleS = GENTLE_LEAST_S;
+        SimulatedRun run = own;
+        for (int i = 0; i < MOST_TRIES; i++) {
+            run = runs.heatedBy(own, HeatChange.gentle(schedule, gentleS));
+            OptionalDouble degassed = run.upS(EventKind.DEGASSED, "");
+            double needed = degassed.isPresent() ? StepList.up(degassed.getAsDouble() - run.zeroS() - begin) : 0;
+            if (needed <= gentleS) {
+                break;
+            }
+            gentleS = needed;
+        }
+        return run.withGap(PlanMaker.gapS(run, true));
+    }
+
+    /** The plan for a run with its proof. Empty when only the foreline stands against it and gentler heat may help. */
+    private Optional<PlanAnswer> judged(SimulatedRun run, boolean lastTry) {
+        Optional<String> obstacle = PlanMaker.obstacle(variant, run);
+        if (obstacle.isPresent()) {
+            return Optional.of(none(run, obstacle.get(), List.of()));
+        }
+        Plan plan = PlanMaker.make(variant, run);
+        List<RuleFinding> findings = PlanChecker.check(plan, run);
+        if (PlanChecker.isSafe(findings)) {
+            notes(run);
+            return Optional.of(answer(run, false, Optional.of(plan), true, PlanMaker.verdict(variant, run), findings));
+        }
+        List<RuleFinding> broken =
+                findings.stream().filter(f -> f.status() == Status.BROKEN).toList();
+        if (!lastTry && broken.stream().allMatch(f -> f.rule() == Rule.FORELINE_WITH_HEAT)) {
+            return Optional.empty();
+        }
+        String reasons = broken.stream().map(RuleFinding::sentence).collect(Collectors.joining(" "));
+        return Optional.of(none(run, reasons, findings));
+    }
+
+    private void notes(SimulatedRun run) {
+        if (!variant.isFromHot() && run.zeroS() > run.pumpDownS()) {
+            notes.add(SequenceText.NOTE_WAIT.say(Say.time(run.upS(EventKind.HEAT_ON, "").orElseThrow())));
+        }
+        if (variant == Variant.STANDBY) {
+            OptionalDouble full = run.upS(EventKind.FULL_PUMPING, "");
+            full.ifPresent(t -> notes.add(SequenceText.NOTE_PAUSE.say(
+                    Say.time(t + run.downS(EventKind.JETS_GONE).orElse(0)))));
+        }
+        notes.add(SequenceText.NOTE_OVERDUE.say());
+    }
+
+    /** What the rules say of a given plan. */
+    PlanAnswer edited(SimulatedRun own, Plan plan) {
+        SimulatedRun run = followed(own, plan);
+        List<RuleFinding> findings = PlanChecker.check(plan, run);
+        boolean safe = PlanChecker.isSafe(findings);
+        List<RuleFinding> broken =
+                findings.stream().filter(f -> f.status() == Status.BROKEN).toList();
+        String verdict = safe
+                ? SequenceText.VERDICT_EDITED_SAFE.say()
+                : SequenceText.VERDICT_EDITED_BROKEN.say(
+                        Long.toString(broken.stream()
+                                .map(RuleFinding::rule)
+                                .distinct()
+                                .count()),
+                        broken.stream().map(RuleFinding::sentence).collect(Collectors.joining(" ")));
+        return answer(run, true, Optional.of(plan), safe, verdict, findings);
+    }
+
+    /** The run that a plan leads to: the rig's own when it heats alike, else a new one with the plan's heat. */
+    private SimulatedRun followed(SimulatedRun own, Plan plan) {
+        if (plan.variant().isFromHot()) {
+            return own;
+        }
+        double backing = plan.steps().stream()
+                .filter(s -> s.action() == Action.BACKING_ON)
+                .mapToDouble(s -> s.moment().atS())
+                .findFirst()
+                .orElse(0);
+        OptionalDouble heat = plan.steps().stream()
+                .filter(s -> s.action() == Action.HEAT && s.level().isOn())
+                .mapToDouble(s -> s.moment().atS())
+                .findFirst();
+        double ownHeat = HeatChange.firstHeatS(own.rig().schedule()).orElse(0);
+        double gap = heat.isPresent() ? Math.max(0, heat.getAsDouble() - backing - own.pumpDownS() - ownHeat) : 0;
+        List<Schedule.Step> steps = HeatChange.of(plan, backing + own.pumpDownS() + gap);
+        if (steps.isEmpty() || HeatChange.same(steps, own.rig().schedule().steps())) {
+            return own.withGap(gap);
+        }
+        notes.add(SequenceText.NOTE_EDITED_RUN.say());
+        return runs.anew(own, new Schedule(steps)).withGap(gap);
+    }
+
+    private PlanAnswer none(SimulatedRun run, String reason, List<RuleFinding> findings) {
+        return answer(run, false, Optional.empty(), false, SequenceText.VERDICT_NONE.say(reason), findings);
+    }
+
+    private PlanAnswer answer(
+            SimulatedRun run,
+            boolean edited,
+            Optional<Plan> plan,
+            boolean safe,
+            String verdict,
+            List<RuleFinding> findings) {
+        PlanWords words = new PlanWords(run);
+        List<String> all = new ArrayList<>(notes);
+        all.add(SequenceText.NOTE_TIMES.say());
+        return new PlanAnswer(
+                run.check(),
+                run.cooldown(),
+                variant,
+                edited,
+                plan,
+                safe,
+                verdict,
+                findings,
+                words.limits(variant),
+                words.emergency(),
+                words.unproven(),
+                words.cautions(),
+                all);
+    }
+}
