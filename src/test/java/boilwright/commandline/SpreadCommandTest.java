@@ -26,7 +26,7 @@ class SpreadCommandTest {
     private final StoredModel source = StoredModel.with(Margin.Status.HOLDS);
 
     private CommandRun run(String... arguments) {
-        return CommandRun.of(folder, model, new CancelToken(), arguments);
+        return CommandRun.of(folder, source, new CancelToken(), arguments);
     }
 
     private static JsonNode json(CommandRun run) {
@@ -166,7 +166,7 @@ class SpreadCommandTest {
     void stoppedAtOnceThereIsNothingToPrint() {
         CancelToken cancel = new CancelToken();
         cancel.cancel();
-        CommandRun run = CommandRun.of(folder, model, cancel, "spread", DEMO);
+        CommandRun run = CommandRun.of(folder, source, cancel, "spread", DEMO);
         assertThat(run.code()).isEqualTo(130);
         assertThat(run.out()).isEmpty();
     }
