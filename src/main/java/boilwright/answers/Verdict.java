@@ -98,7 +98,7 @@ final class Verdict {
                     .filter(e -> e.id().equals("jet-lit") && e.timeS().isPresent())
                     .count();
             first = AnswerText.VERDICT_WARMUP_NEVER.say(
-                    HeatLimiter.name(rig.heatSource()),
+                    rig.heatSource().title(),
                     Long.toString(lit),
                     Integer.toString(rig.stages().size()));
         }

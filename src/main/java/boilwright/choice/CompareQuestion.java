@@ -176,7 +176,7 @@ public final class CompareQuestion {
     private Outcome present() {
         HeatSource source = rig.heatSource();
         String title = ChoiceText.PRESENT_TITLE.say(
-                HeatLimiter.name(source), QuantityWriter.writeAuto(source.ratedPowerW(), Dimension.POWER));
+                source.title(), QuantityWriter.writeAuto(source.ratedPowerW(), Dimension.POWER));
         return new Outcome(Optional.of(trial().row(rig, PRESENT, title, source, "")), Optional.empty());
     }
 

@@ -56,15 +56,15 @@ public final class SizeQuestion {
      */
     public static SizeAnswer ask(Rig rig, WorkingFluid fluid, String dataVersion, double margin, CancelToken cancel) {
         Schedule.Step last = last(rig);
-        boolean sized = last instanceof Schedule.Power power && power.fraction() > 0;
-        double level = sized ? ((Schedule.Power) last).fraction() : 1;
+        boolean sized = last.holdK().isEmpty() && last.level() > 0;
+        double level = sized ? last.level() : 1;
         Rig asked = sized ? rig : rig.withSchedule(new Schedule(List.of(new Schedule.Power(0, 1))));
         HeatTrial trial = new HeatTrial(fluid, ParameterValues.of(rig), cancel);
         SizeQuestion question = new SizeQuestion(asked, margin, level, trial);
         List<String> notes = new ArrayList<>();
         if (!sized) {
             notes.add(
-                    last instanceof Schedule.HoldOil
+                    last.holdK().isPresent()
                             ? ChoiceText.NOTE_SIZED_NOT_HELD.say()
                             : ChoiceText.NOTE_SIZED_NOT_OFF.say());
         } else if (level < 1) {
@@ -116,7 +116,7 @@ public final class SizeQuestion {
 
     /** The rig with this power set at the last level of its schedule, W. */
     private Rig atPower(double watts) {
-        return rig.withHeatSource(SourceChange.power(rig.heatSource(), watts / level));
+        return rig.withHeatSource(rig.heatSource().withRatedPower(watts / level));
     }
 
     private PowerWindow window() {
@@ -174,7 +174,7 @@ public final class SizeQuestion {
 
     private String verdict(double ratio, List<Least> least, PowerWindow window) {
         StringBuilder text = new StringBuilder();
-        String name = HeatLimiter.name(rig.heatSource());
+        String name = rig.heatSource().title();
         String asked = times(margin);
         if (ratio >= margin) {
             text.append(ChoiceText.SIZE_ENOUGH.say(name, times(ratio), asked));

@@ -2,13 +2,11 @@ package boilwright.sequence;
 
 import boilwright.answers.Say;
 import boilwright.fluid.WorkingFluid;
-import boilwright.rig.Cooling;
+import boilwright.rig.ElementKind;
 import boilwright.rig.GasSide;
-import boilwright.rig.HeatSource;
 import boilwright.rig.PieceKind;
 import boilwright.rig.Protection;
 import boilwright.rig.Rig;
-import boilwright.rig.Supply;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -31,7 +29,7 @@ record PumpSetup(Rig rig) {
     }
 
     boolean isFan() {
-        return rig.cooling().supply() instanceof Supply.FinsAndFan;
+        return rig.cooling().supply().isAir();
     }
 
     boolean hasWater() {
@@ -39,11 +37,11 @@ record PumpSetup(Rig rig) {
     }
 
     boolean hasJacket() {
-        return rig.cooling().elements().stream().anyMatch(e -> e instanceof Cooling.Jacket);
+        return rig.cooling().elements().stream().anyMatch(e -> e.kind() == ElementKind.JACKET);
     }
 
     boolean isFlame() {
-        return rig.heatSource() instanceof HeatSource.GasBurner;
+        return rig.heatSource().isFlame();
     }
 
     /** Whether cold water meets glass. */
@@ -53,7 +51,7 @@ record PumpSetup(Rig rig) {
 
     /** How much flows when the cooling is on, in words. */
     String coolingInWords(SimulatedRun run) {
-        if (rig.cooling().supply() instanceof Supply.FinsAndFan) {
+        if (rig.cooling().supply().isAir()) {
             return SequenceText.VALUE_FAN.say();
         }
         double flow = run.check().steady().flow().volumeFlowM3PerS();

@@ -2,7 +2,7 @@ package boilwright.thermal;
 
 import boilwright.numerics.StepHandler;
 import boilwright.numerics.StepInterpolant;
-import boilwright.rig.Supply;
+import boilwright.rig.SupplyKind;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -124,7 +124,7 @@ final class SeriesRecorder implements StepHandler {
         if (at.supplySize > 0) {
             add("waterInK", "water in", TimeSeries.Kind.TEMPERATURE, 0, y -> y[at.supply]);
         }
-        if (model.rig.cooling().supply() instanceof Supply.Chiller) {
+        if (model.rig.cooling().supply().kind() == SupplyKind.CHILLER) {
             add("chillerW", "chiller", TimeSeries.Kind.HEAT, 0, y -> model.supply.removedW());
         }
         if (at.supplySize > 1) {

@@ -40,13 +40,9 @@ public final class PumpRigs extends DomainContextBase {
             return false;
         }
         HeatSource source = rig.heatSource();
-        if (source instanceof HeatSource.GasBurner burner) {
-            return burner.cartridge().isEmpty();
-        } else if (source instanceof HeatSource.ContactPlate plate) {
-            return plate.thermostat() == HeatSource.Thermostat.PROPORTIONAL;
-        } else if (source instanceof HeatSource.ClampedHeater clamped) {
-            return clamped.thermostat() == HeatSource.Thermostat.PROPORTIONAL;
-        }
-        return true;
+        boolean onOff = source.body()
+                .filter(body -> body.thermostat() == HeatSource.Thermostat.ON_OFF)
+                .isPresent();
+        return source.cartridge().isEmpty() && !onOff;
     }
 }

@@ -4,7 +4,6 @@ import boilwright.dashboard.session.FieldDefaults;
 import boilwright.dashboard.session.RigFields;
 import boilwright.dashboard.session.SourceDefaults;
 import boilwright.dashboard.session.SupplyDefaults;
-import boilwright.dashboard.text.WindowText;
 import boilwright.rig.Cooling;
 import boilwright.rig.HeatSource;
 import boilwright.rig.Rig;
@@ -28,8 +27,7 @@ final class ChoiceRow extends FieldRow {
         super(context, path);
         boolean fluid = path.equals("fluid");
         List<String> choices = fluid ? context.fluids().workingFluids() : field().choices();
-        Function<String, String> words =
-                fluid ? id -> context.fluids().find(id).title() : id -> WindowText.say("pages.choice." + id);
+        Function<String, String> words = fluid ? id -> context.fluids().find(id).title() : ChoiceWords::of;
         box.getItems().setAll(choices);
         if (fluid) {
             context.shelf().libraryProperty().addListener((property, before, now) -> offer(now.workingFluids()));

@@ -1,6 +1,7 @@
 package boilwright.dashboard.session;
 
 import boilwright.rig.Boiler;
+import boilwright.rig.ContactBody;
 import boilwright.rig.HeatSource;
 import boilwright.rig.HeatSource.Contact;
 import boilwright.rig.HeatSource.Susceptor;
@@ -39,52 +40,62 @@ public final class SourceDefaults {
             case CONTACT_PLATE ->
                 new HeatSource.ContactPlate(
                         power,
-                        contact,
-                        rounded(0.9 * area),
-                        OptionalDouble.empty(),
-                        rounded(45_000 * area),
-                        723.15,
-                        Thermostat.ON_OFF,
-                        rounded(1.8 * area),
-                        EMISSIVITY,
-                        0,
-                        INSULATION);
+                        new ContactBody(
+                                contact,
+                                rounded(0.9 * area),
+                                OptionalDouble.empty(),
+                                rounded(45_000 * area),
+                                723.15,
+                                Thermostat.ON_OFF,
+                                rounded(1.8 * area),
+                                EMISSIVITY,
+                                0,
+                                INSULATION));
             case HEATING_MANTLE ->
                 new HeatSource.HeatingMantle(
                         power,
-                        area,
-                        OptionalDouble.empty(),
-                        rounded(17_000 * area),
-                        733.15,
-                        rounded(1.7 * area),
-                        EMISSIVITY,
-                        0.02,
-                        INSULATION);
+                        new ContactBody(
+                                Contact.WRAPPED,
+                                area,
+                                OptionalDouble.empty(),
+                                rounded(17_000 * area),
+                                733.15,
+                                Thermostat.PROPORTIONAL,
+                                rounded(1.7 * area),
+                                EMISSIVITY,
+                                0.02,
+                                INSULATION));
             case CLAMPED_HEATER ->
                 new HeatSource.ClampedHeater(
                         power,
-                        rounded(0.95 * area),
-                        OptionalDouble.empty(),
-                        rounded(58_000 * area),
-                        693.15,
-                        Thermostat.PROPORTIONAL,
-                        rounded(1.7 * area),
-                        EMISSIVITY,
-                        0.025,
-                        INSULATION);
+                        new ContactBody(
+                                Contact.MACHINED_METAL,
+                                rounded(0.95 * area),
+                                OptionalDouble.empty(),
+                                rounded(58_000 * area),
+                                693.15,
+                                Thermostat.PROPORTIONAL,
+                                rounded(1.7 * area),
+                                EMISSIVITY,
+                                0.025,
+                                INSULATION));
             case IMMERSED_ELEMENT -> new HeatSource.ImmersedElement(power, rounded(power / 20_000));
             case INDUCTION ->
                 new HeatSource.Induction(
                         power,
                         boiler.material().isFerrous() ? Susceptor.FERROUS_BASE : Susceptor.PLATE,
                         0.85,
-                        contact,
-                        rounded(0.9 * area),
-                        OptionalDouble.empty(),
-                        rounded(45_000 * area),
-                        723.15,
-                        rounded(1.2 * area),
-                        EMISSIVITY);
+                        new ContactBody(
+                                contact,
+                                rounded(0.9 * area),
+                                OptionalDouble.empty(),
+                                rounded(45_000 * area),
+                                723.15,
+                                Thermostat.PROPORTIONAL,
+                                rounded(1.2 * area),
+                                EMISSIVITY,
+                                0,
+                                1));
         };
     }
 

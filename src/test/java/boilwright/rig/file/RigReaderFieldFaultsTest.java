@@ -303,7 +303,6 @@ class RigReaderFieldFaultsTest {
         String burner = "\"kind\": \"gas-burner\", \"ratedPower\": \"2 kW\", \"cartridge\": { \"fuelMass\": \"230 g\","
                 + " \"metalMass\": \"120 g\", \"airConductance\": \"0.3 W/K\" }";
         Rig rig = Texts.read(Texts.sample(GLASS).replaceFirst("(?s)\"kind\": \"contact-plate\".*?\"420 cm2\"", burner));
-        assertThat(((HeatSource.GasBurner) rig.heatSource()).cartridge())
-                .contains(new HeatSource.Cartridge(0.23, 0.12, 0.3, 0));
+        assertThat(rig.heatSource().cartridge()).contains(new HeatSource.Cartridge(0.23, 0.12, 0.3, 0));
     }
 }
