@@ -8,7 +8,6 @@ import boilwright.rig.Rig;
 import boilwright.rig.SupplyKind;
 import boilwright.thermal.StageState;
 import boilwright.thermal.SteadyState;
-import boilwright.units.Dimension;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
@@ -54,14 +53,14 @@ final class CoolingMargins {
                 .min()
                 .orElse(Double.NaN);
         if (!Double.isNaN(film)) {
-            add(MarginMaker.of("film-margin", AnswerText.TITLE_FILM_MARGIN, Dimension.TEMPERATURE_DIFFERENCE)
+            add(MarginMaker.of(MarginId.FILM_MARGIN)
                     .value(film)
                     .atLeast(LEAST_FILM_K)
                     .tightBelow(COMFORTABLE_FILM_K / LEAST_FILM_K)
                     .basis(AnswerText.BASIS_FILM_MARGIN.say())
                     .cure(AnswerText.CURE_FILM_MARGIN));
         }
-        MarginMaker cap = MarginMaker.of("cap", AnswerText.TITLE_CAP, Dimension.TEMPERATURE)
+        MarginMaker cap = MarginMaker.of(MarginId.CAP)
                 .from(roomK)
                 .side(Side.AT_MOST)
                 .tightBelow(1.2)
@@ -80,7 +79,7 @@ final class CoolingMargins {
         double inlet = rig.cooling().inletTemperatureK();
         MarginMaker out = waterOut(rig, steady.hottestWaterK());
         add(out);
-        MarginMaker flow = MarginMaker.of("water-flow", AnswerText.TITLE_WATER_FLOW, Dimension.VOLUME_FLOW)
+        MarginMaker flow = MarginMaker.of(MarginId.WATER_FLOW)
                 .side(Side.AT_LEAST)
                 .tightBelow(1.25)
                 .cure(AnswerText.CURE_WATER_FLOW);
@@ -94,7 +93,7 @@ final class CoolingMargins {
             double never = limits.waterInHighK().isPresent() ? good : WATER_IN_NEVER_K;
             // colder than good is a nuisance, not a failure: it can only be tight
             double tight = cold ? Margins.FAR + 1 : (never - 273.15) / (good - 273.15);
-            add(MarginMaker.of("water-in", AnswerText.TITLE_WATER_IN, Dimension.TEMPERATURE)
+            add(MarginMaker.of(MarginId.WATER_IN)
                     .value(inlet)
                     .atMost(never)
                     .from(273.15)
@@ -105,7 +104,7 @@ final class CoolingMargins {
             flow.basis(AnswerText.MISSING_WATER.say());
         }
         add(flow);
-        MarginMaker chiller = MarginMaker.of("chiller", AnswerText.TITLE_CHILLER, Dimension.POWER)
+        MarginMaker chiller = MarginMaker.of(MarginId.CHILLER)
                 .value(steady.heatToWaterW() + WaterSizing.pumpHeatW(rig))
                 .side(Side.AT_MOST)
                 .tightBelow(1.2)
@@ -124,7 +123,7 @@ final class CoolingMargins {
     /** The outlet against its limit; also used along runs. */
     static MarginMaker waterOut(Rig rig, OptionalDouble outK) {
         OptionalDouble user = rig.limits().waterOutK();
-        MarginMaker maker = MarginMaker.of("water-out", AnswerText.TITLE_WATER_OUT, Dimension.TEMPERATURE)
+        MarginMaker maker = MarginMaker.of(MarginId.WATER_OUT)
                 .from(rig.room().temperatureK())
                 .side(Side.AT_MOST)
                 .tightBelow(1.2)

@@ -12,9 +12,11 @@ import boilwright.numerics.CancelToken;
 import boilwright.numerics.ProgressSink;
 import boilwright.rig.ParameterValues;
 import boilwright.rig.Rig;
+import boilwright.thermal.EventKind;
 import boilwright.thermal.NeededState;
 import boilwright.thermal.RunResult;
 import boilwright.thermal.RunSimulator;
+import boilwright.thermal.SeriesQuantity;
 import boilwright.thermal.SteadySolver;
 import boilwright.thermal.SteadyState;
 import boilwright.water.CircuitSolver;
@@ -122,7 +124,8 @@ public final class Questions {
             String verdict,
             List<Margin> margins,
             boolean cooling) {
-        double hottest = Math.max(highest(run, "boilerWallK"), highest(run, "liquidTemperatureK"));
+        double hottest =
+                Math.max(highest(run, SeriesQuantity.BOILER_WALL), highest(run, SeriesQuantity.LIQUID_TEMPERATURE));
         List<String> notes = new ArrayList<>(run.assumptions());
         notes.addAll(rangeNotes(fluid, rig, hottest));
         return new RunAnswer(
@@ -132,7 +135,7 @@ public final class Questions {
                 verdict,
                 run,
                 margins,
-                Cautions.of(rig, fluid, highest(run, "boilerWallK"), cooling),
+                Cautions.of(rig, fluid, highest(run, SeriesQuantity.BOILER_WALL), cooling),
                 notes,
                 ProgramVersion.current(),
                 dataVersion);
@@ -164,20 +167,20 @@ public final class Questions {
 
     private static List<Margin> alongRun(Rig rig, WorkingFluid fluid, RunResult run) {
         List<Margin> margins = new ArrayList<>();
-        margins.add(
-                Margins.oilBulk(rig, fluid, highest(run, "liquidTemperatureK")).make());
+        margins.add(Margins.oilBulk(rig, fluid, highest(run, SeriesQuantity.LIQUID_TEMPERATURE))
+                .make());
         boolean flows = CircuitSolver.operatingPoint(rig).volumeFlowM3PerS() > 0
                 && !rig.cooling().elements().isEmpty();
-        OptionalDouble out = flows ? OptionalDouble.of(highest(run, "waterOutK")) : OptionalDouble.empty();
+        OptionalDouble out = flows ? OptionalDouble.of(highest(run, SeriesQuantity.WATER_OUT)) : OptionalDouble.empty();
         margins.add(CoolingMargins.waterOut(rig, out).make());
         return margins;
     }
 
     private static Margin jetsFull(Rig rig, RunResult run) {
         long full = run.events().stream()
-                .filter(e -> e.id().equals("jet-full") && e.timeS().isPresent())
+                .filter(e -> e.kind() == EventKind.JET_FULL && e.timeS().isPresent())
                 .count();
-        return MarginMaker.of("jets", AnswerText.TITLE_JETS, boilwright.units.Dimension.FRACTION)
+        return MarginMaker.of(MarginId.JETS)
                 .value(full)
                 .atLeast(rig.stages().size())
                 .tightBelow(1)
@@ -186,8 +189,8 @@ public final class Questions {
                 .make();
     }
 
-    private static double highest(RunResult run, String key) {
-        return Arrays.stream(run.series().column(key).values()).max().orElseThrow();
+    private static double highest(RunResult run, SeriesQuantity quantity) {
+        return Arrays.stream(run.series().column(quantity).values()).max().orElseThrow();
     }
 
     private static List<String> rangeNotes(WorkingFluid fluid, Rig rig, double hottestK) {

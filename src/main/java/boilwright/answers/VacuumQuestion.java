@@ -1,8 +1,8 @@
 package boilwright.answers;
 
-import boilwright.errors.GasMessage;
 import boilwright.errors.InputRefusedException;
 import boilwright.errors.Message;
+import boilwright.errors.MessageKey;
 import boilwright.fluid.WorkingFluid;
 import boilwright.gasflow.Gas;
 import boilwright.heattransfer.EvaporationFlux;
@@ -14,7 +14,6 @@ import boilwright.rig.GasSide;
 import boilwright.rig.Parameter;
 import boilwright.rig.Rig;
 import boilwright.thermal.SteadyState;
-import boilwright.units.Dimension;
 import boilwright.vacuum.BuiltInRates;
 import boilwright.vacuum.JetAction;
 import boilwright.vacuum.PumpDown;
@@ -58,7 +57,7 @@ public final class VacuumQuestion {
 
     private static void requireVacuum(Rig rig) {
         if (rig.vacuum().isEmpty()) {
-            throw new InputRefusedException(Message.of(GasMessage.RIG_WITHOUT_VACUUM, rig.name()));
+            throw new InputRefusedException(Message.of(MessageKey.RIG_WITHOUT_VACUUM, rig.name()));
         }
     }
 
@@ -103,21 +102,15 @@ public final class VacuumQuestion {
         GasSide side = check.rig().vacuum().orElseThrow();
         List<Margin> margins = new ArrayList<>();
         check.margins().stream()
-                .filter(m -> m.id().equals("jets") || m.id().equals("foreline"))
+                .filter(m -> m.id() == MarginId.JETS || m.id() == MarginId.FORELINE)
                 .forEach(margins::add);
-        margins.add(target(
-                        MarginMaker.titled("gauge", VacuumText.TITLE_GAUGE, Dimension.PRESSURE)
-                                .value(end.gaugePa()),
-                        side.targetPa())
+        margins.add(target(MarginMaker.of(MarginId.GAUGE).value(end.gaugePa()), side.targetPa())
                 .cure(VacuumText.CURE_GAUGE.say())
                 .make());
-        margins.add(target(
-                        MarginMaker.titled("oil-vapour", VacuumText.TITLE_OIL_VAPOUR, Dimension.PRESSURE)
-                                .value(rest.oilVapourPa()),
-                        side.targetPa())
+        margins.add(target(MarginMaker.of(MarginId.OIL_VAPOUR).value(rest.oilVapourPa()), side.targetPa())
                 .cure(VacuumText.CURE_GAUGE.say())
                 .make());
-        margins.add(MarginMaker.titled("throughput", VacuumText.TITLE_THROUGHPUT, Dimension.GAS_FLOW)
+        margins.add(MarginMaker.of(MarginId.THROUGHPUT)
                 .value(end.gasPaM3PerS())
                 .atMost(rest.throughput())
                 .tightBelow(2)
@@ -125,7 +118,7 @@ public final class VacuumQuestion {
                 .cure(VacuumText.CURE_THROUGHPUT.say())
                 .make());
         if (timeline.crossover().timeS().isPresent()) {
-            margins.add(MarginMaker.titled("overload", VacuumText.TITLE_OVERLOAD, Dimension.TIME)
+            margins.add(MarginMaker.of(MarginId.OVERLOAD)
                     .value(timeline.crossover().overloadS())
                     .atMost(LONGEST_OVERLOAD_S)
                     .basis(VacuumText.BASIS_OVERLOAD.say())
@@ -144,7 +137,7 @@ public final class VacuumQuestion {
 
     private static Margin trusted(GasSide.Gauge gauge, VacuumState end) {
         boolean high = end.readingPa() > Math.sqrt(gauge.lowestPa() * gauge.highestPa());
-        MarginMaker maker = MarginMaker.titled("gauge-range", VacuumText.TITLE_LOWEST_TRUSTED, Dimension.PRESSURE)
+        MarginMaker maker = MarginMaker.of(MarginId.GAUGE_RANGE)
                 .value(end.readingPa())
                 .tightBelow(1)
                 .basis(VacuumText.BASIS_TRUSTED.say())

@@ -93,11 +93,10 @@ public record WaterAnswer(
     /**
      * The least flow that keeps a limit.
      *
-     * @param limit id of the margin
-     * @param title what it is called
+     * @param limit the margin
      * @param flowM3PerS flow, m3/s; empty when no flow up to 100 L/min is enough
      */
-    public record LeastFlow(String limit, String title, OptionalDouble flowM3PerS) {}
+    public record LeastFlow(MarginId limit, OptionalDouble flowM3PerS) {}
 
     /**
      * How long a tank lasts.

@@ -16,6 +16,7 @@ import boilwright.rig.Rig;
 import boilwright.rig.Supply;
 import boilwright.thermal.ElementState;
 import boilwright.thermal.RunResult;
+import boilwright.thermal.SeriesQuantity;
 import boilwright.thermal.SteadyState;
 import boilwright.water.ChillerCapacity;
 import boilwright.water.CircuitSolver;
@@ -25,7 +26,6 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.Set;
 
 /** What flows, what it carries, what it needs: the cooling side of one rig. */
 public final class WaterQuestion {
@@ -36,9 +36,6 @@ public final class WaterQuestion {
 
     /** Relative humidity from which a bench is moist (engineering judgement). */
     private static final double MOIST_AIR = 0.7;
-
-    private static final Set<String> OF_THE_COOLING =
-            Set.of("water-out", "water-in", "water-flow", "chiller", "film-margin", "cap", "glass-body");
 
     private final CheckAnswer check;
     private final Rig rig;
@@ -94,7 +91,11 @@ public final class WaterQuestion {
         boolean flows = steady.waterOutK().isPresent();
         double rest = steady.heatToWaterW();
         double peak = flows
-                ? Math.max(rest, Arrays.stream(column("heatToWaterW")).max().orElse(rest))
+                ? Math.max(
+                        rest,
+                        Arrays.stream(column(SeriesQuantity.HEAT_TO_WATER))
+                                .max()
+                                .orElse(rest))
                 : 0;
         double pump = WaterSizing.pumpHeatW(rig);
         OptionalDouble capacity = WaterSizing.capacityW(rig);
@@ -106,9 +107,8 @@ public final class WaterQuestion {
                         ? OptionalDouble.of(
                                 FLOW_RESERVE * governing.get().flowM3PerS().orElseThrow())
                         : OptionalDouble.empty();
-        List<Margin> margins = check.margins().stream()
-                .filter(m -> OF_THE_COOLING.contains(m.id()))
-                .toList();
+        List<Margin> margins =
+                check.margins().stream().filter(m -> isOfTheCooling(m.id())).toList();
         return new WaterAnswer(
                 check,
                 new WaterVerdict(rig, steady, peak, pump, capacity, settles).text(governing),
@@ -132,6 +132,30 @@ public final class WaterQuestion {
                 margins,
                 cures(peak + pump, capacity),
                 notes());
+    }
+
+    private static boolean isOfTheCooling(MarginId id) {
+        return switch (id) {
+            case GLASS_BODY, FILM_MARGIN, CAP, WATER_OUT, WATER_FLOW, WATER_IN, CHILLER -> true;
+            case HEAT,
+                    JETS,
+                    BOILER_PRESSURE,
+                    OIL_BULK,
+                    OIL_FILM,
+                    LIQUID,
+                    SOURCE,
+                    GLASS_BOILER,
+                    COLUMN_MACH,
+                    SUPERHEAT,
+                    FORELINE,
+                    OIL_LOSS,
+                    FUEL,
+                    GAUGE,
+                    OIL_VAPOUR,
+                    THROUGHPUT,
+                    OVERLOAD,
+                    GAUGE_RANGE -> false;
+        };
     }
 
     private List<Element> elements() {
@@ -161,22 +185,16 @@ public final class WaterQuestion {
         List<LeastFlow> list = new ArrayList<>();
         double out = outletLimitK(rig);
         list.add(new LeastFlow(
-                "water-out",
-                AnswerText.TITLE_WATER_OUT.say(),
-                sizing.leastFlow(s -> s.hottestWaterK().orElse(Water.HIGHEST_K) - out)));
+                MarginId.WATER_OUT, sizing.leastFlow(s -> s.hottestWaterK().orElse(Water.HIGHEST_K) - out)));
         if (WaterSizing.filmMarginK(steady).isPresent()) {
             list.add(new LeastFlow(
-                    "film-margin",
-                    AnswerText.TITLE_FILM_MARGIN.say(),
+                    MarginId.FILM_MARGIN,
                     sizing.leastFlow(s -> CoolingMargins.LEAST_FILM_K
                             - WaterSizing.filmMarginK(s).orElse(0))));
         }
         if (steady.capK().isPresent()) {
             double cap = limits.capK().orElse(CoolingMargins.CAP_K);
-            list.add(new LeastFlow(
-                    "cap",
-                    AnswerText.TITLE_CAP.say(),
-                    sizing.leastFlow(s -> s.capK().orElseThrow() - cap)));
+            list.add(new LeastFlow(MarginId.CAP, sizing.leastFlow(s -> s.capK().orElseThrow() - cap)));
         }
         return list;
     }
@@ -202,8 +220,8 @@ public final class WaterQuestion {
 
     private Tank tank(Supply.Tank tank, double dutyW) {
         RunResult run = check.warmup();
-        double[] times = column("timeS");
-        double[] inlet = column("waterInK");
+        double[] times = column(SeriesQuantity.TIME);
+        double[] inlet = column(SeriesQuantity.WATER_IN);
         double limit = highestInletK();
         for (int i = 1; i < times.length; i++) {
             if (inlet[i] > limit) {
@@ -213,7 +231,9 @@ public final class WaterQuestion {
             }
         }
         int last = times.length - 1;
-        double ice = tank.iceKg() > 0 ? Math.max(0, run.series().column("iceKg").values()[last]) : 0;
+        double ice = tank.iceKg() > 0
+                ? Math.max(0, run.series().column(SeriesQuantity.ICE).values()[last])
+                : 0;
         double water = tank.volumeM3() * Water.density(tank.temperatureK()) + tank.iceKg() - ice;
         double room = tank.airConductance() * (roomK - (inlet[last] + limit) / 2);
         double net = dutyW + room;
@@ -224,8 +244,8 @@ public final class WaterQuestion {
     }
 
     private double ice(double sessionS, double pumpW) {
-        double[] times = column("timeS");
-        double[] duty = column("heatToWaterW");
+        double[] times = column(SeriesQuantity.TIME);
+        double[] duty = column(SeriesQuantity.HEAT_TO_WATER);
         double heat = 0;
         double end = Math.min(sessionS, times[times.length - 1]);
         for (int i = 1; i < times.length && times[i - 1] < end; i++) {
@@ -237,8 +257,8 @@ public final class WaterQuestion {
         return WaterSizing.iceKg(heat, volume, rig.cooling().inletTemperatureK(), good);
     }
 
-    private double[] column(String key) {
-        return check.warmup().series().column(key).values();
+    private double[] column(SeriesQuantity quantity) {
+        return check.warmup().series().column(quantity).values();
     }
 
     /** What would make the chiller enough, with its reserve: a warmer set point, a cooler room, a larger one, less heat. */

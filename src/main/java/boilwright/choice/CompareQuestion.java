@@ -3,6 +3,7 @@ package boilwright.choice;
 import boilwright.answers.Cautions;
 import boilwright.answers.HeatLimiter;
 import boilwright.answers.Margin;
+import boilwright.answers.MarginId;
 import boilwright.choice.CompareAnswer.Unfit;
 import boilwright.choice.SourceRow.State;
 import boilwright.choice.SourceRow.Way;
@@ -35,9 +36,6 @@ import java.util.concurrent.atomic.AtomicInteger;
 public final class CompareQuestion {
     /** Id of the rig's own source. */
     public static final String PRESENT = "present";
-
-    /** Margins of oil and glass: a source that keeps well away from them is preferred. */
-    private static final Set<String> WEARING = Set.of("oil-bulk", "oil-film", "glass-boiler", "glass-body");
 
     private final Rig rig;
     private final WorkingFluid fluid;
@@ -222,9 +220,37 @@ public final class CompareQuestion {
         return row.state() == State.ENOUGH || row.state() == State.TURN_DOWN;
     }
 
+    /** Margins of oil and glass: a source that keeps well away from them is preferred. */
+    private static boolean wears(MarginId id) {
+        return switch (id) {
+            case OIL_BULK, OIL_FILM, GLASS_BOILER, GLASS_BODY -> true;
+            case HEAT,
+                    JETS,
+                    BOILER_PRESSURE,
+                    LIQUID,
+                    SOURCE,
+                    COLUMN_MACH,
+                    SUPERHEAT,
+                    FORELINE,
+                    OIL_LOSS,
+                    FUEL,
+                    FILM_MARGIN,
+                    CAP,
+                    WATER_OUT,
+                    WATER_FLOW,
+                    WATER_IN,
+                    CHILLER,
+                    GAUGE,
+                    OIL_VAPOUR,
+                    THROUGHPUT,
+                    OVERLOAD,
+                    GAUGE_RANGE -> false;
+        };
+    }
+
     private static long wear(SourceRow row) {
         return row.check().margins().stream()
-                .filter(m -> WEARING.contains(m.id()))
+                .filter(m -> wears(m.id()))
                 .filter(m -> m.status() == Margin.Status.TIGHT || m.status() == Margin.Status.FAILS)
                 .count();
     }

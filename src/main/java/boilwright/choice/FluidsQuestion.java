@@ -3,6 +3,7 @@ package boilwright.choice;
 import boilwright.answers.Cautions;
 import boilwright.answers.CheckAnswer;
 import boilwright.answers.Margin;
+import boilwright.answers.MarginId;
 import boilwright.answers.Questions;
 import boilwright.choice.CompareAnswer.Unfit;
 import boilwright.errors.ComputationException;
@@ -14,6 +15,7 @@ import boilwright.numerics.ProgressSink;
 import boilwright.numerics.Roots;
 import boilwright.rig.ParameterValues;
 import boilwright.rig.Rig;
+import boilwright.thermal.EventKind;
 import boilwright.thermal.StageState;
 import boilwright.thermal.SteadySolver;
 import boilwright.units.Dimension;
@@ -81,8 +83,8 @@ public final class FluidsQuestion {
         Rig filled = rig.withCharge(id, rig.chargeM3());
         CheckAnswer check = Questions.check(filled, fluid, dataVersion, cancel, ProgressSink.NONE);
         double ratio = check.needed().heatAvailableW() / check.needed().heatNeededW();
-        OptionalDouble pumping = SourceTrial.time(check.warmup(), "full-pumping");
-        OptionalDouble heatOn = SourceTrial.time(check.warmup(), "heat-on");
+        OptionalDouble pumping = SourceTrial.time(check.warmup(), EventKind.FULL_PUMPING);
+        OptionalDouble heatOn = SourceTrial.time(check.warmup(), EventKind.HEAT_ON);
         OptionalDouble after = pumping.isPresent() && heatOn.isPresent()
                 ? OptionalDouble.of(pumping.getAsDouble() - heatOn.getAsDouble())
                 : OptionalDouble.empty();
@@ -101,7 +103,7 @@ public final class FluidsQuestion {
     /** Films on walls and cap hold the same oil whatever the charge, so a small charge leaves the boiler the emptier. */
     private OptionalDouble leastCharge(Rig filled, WorkingFluid fluid, CheckAnswer check) {
         double wanted = check.margins().stream()
-                .filter(m -> m.id().equals("liquid"))
+                .filter(m -> m.id() == MarginId.LIQUID)
                 .map(Margin::limit)
                 .findFirst()
                 .orElseThrow()

@@ -2,7 +2,7 @@ package boilwright.commandline;
 
 import boilwright.errors.InputRefusedException;
 import boilwright.errors.Message;
-import boilwright.errors.SpreadMessage;
+import boilwright.errors.MessageKey;
 import boilwright.fluid.WorkingFluid;
 import boilwright.numerics.CancelToken;
 import boilwright.numerics.ProgressSink;
@@ -34,7 +34,7 @@ final class BandsOption {
         }
         if (samples > MOST) {
             throw new InputRefusedException(
-                    Message.of(SpreadMessage.SPREAD_BANDS_TOO_MANY, Integer.toString(samples), Integer.toString(MOST)));
+                    Message.of(MessageKey.SPREAD_BANDS_TOO_MANY, Integer.toString(samples), Integer.toString(MOST)));
         }
         NumberOption.require("--spread", samples, SpreadPlan.FEWEST_RUNS, MOST);
     }

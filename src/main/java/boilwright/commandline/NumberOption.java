@@ -3,7 +3,6 @@ package boilwright.commandline;
 import boilwright.errors.InputRefusedException;
 import boilwright.errors.Message;
 import boilwright.errors.MessageKey;
-import boilwright.errors.SpreadMessage;
 import boilwright.units.Dimension;
 import boilwright.units.QuantityReader;
 import boilwright.units.QuantityWriter;
@@ -23,7 +22,7 @@ final class NumberOption {
     static void require(String option, int value, int fewest, int most) {
         if (value < fewest || value > most) {
             throw new InputRefusedException(Message.of(
-                    SpreadMessage.SPREAD_NUMBER_OUTSIDE,
+                    MessageKey.SPREAD_NUMBER_OUTSIDE,
                     option,
                     Integer.toString(value),
                     Integer.toString(fewest),

@@ -2,7 +2,7 @@ package boilwright.commandline;
 
 import boilwright.errors.InputRefusedException;
 import boilwright.errors.Message;
-import boilwright.errors.PlanMessage;
+import boilwright.errors.MessageKey;
 import boilwright.fluid.WorkingFluid;
 import boilwright.numerics.CancelToken;
 import boilwright.numerics.ProgressSink;
@@ -103,7 +103,7 @@ final class PlanCommand extends RigCommand {
 
     private static InputRefusedException unknown(String option, String found, String accepted) {
         return new InputRefusedException(
-                Message.of(PlanMessage.PLAN_OPTION, option, found.replaceAll("\\p{Cntrl}", "?"), accepted));
+                Message.of(MessageKey.PLAN_OPTION, option, found.replaceAll("\\p{Cntrl}", "?"), accepted));
     }
 
     @Override
@@ -137,9 +137,7 @@ final class PlanCommand extends RigCommand {
             sheets.put("--markdown", () -> PlanMarkdown.write(answer).getBytes(StandardCharsets.UTF_8));
             sheets.put("--pdf", () -> PlanPdf.write(answer, paper()));
         } else {
-            moreOutputs()
-                    .values()
-                    .forEach(file -> terminal.say(Message.of(PlanMessage.PLAN_NO_SHEET, file.toString())));
+            moreOutputs().values().forEach(file -> terminal.say(Message.of(MessageKey.PLAN_NO_SHEET, file.toString())));
         }
         return new Answer(
                         () -> PlanText.write(answer),
@@ -153,7 +151,7 @@ final class PlanCommand extends RigCommand {
         Plan plan = PlanFile.read(check);
         if (variant != null && variant() != plan.variant()) {
             throw new InputRefusedException(Message.of(
-                    PlanMessage.PLAN_OTHER_VARIANT,
+                    MessageKey.PLAN_OTHER_VARIANT,
                     check.toString(),
                     plan.variant().id(),
                     variant));

@@ -3,7 +3,6 @@ package boilwright.commandline;
 import boilwright.errors.InputRefusedException;
 import boilwright.errors.Message;
 import boilwright.errors.MessageKey;
-import boilwright.errors.SpreadMessage;
 import boilwright.rig.Field;
 import boilwright.rig.FieldCatalogue;
 import boilwright.rig.Parameter;
@@ -30,12 +29,11 @@ final class RangeOption {
     static SpreadRange read(String text) {
         Matcher matcher = FORM.matcher(text);
         if (!matcher.matches()) {
-            throw new InputRefusedException(Message.of(SpreadMessage.SPREAD_RANGE_FORM, shown(text)));
+            throw new InputRefusedException(Message.of(MessageKey.SPREAD_RANGE_FORM, shown(text)));
         }
         String id = matcher.group(1).strip();
         Dimension dimension = dimension(id)
-                .orElseThrow(
-                        () -> new InputRefusedException(Message.of(SpreadMessage.SPREAD_RANGE_UNKNOWN, shown(id))));
+                .orElseThrow(() -> new InputRefusedException(Message.of(MessageKey.SPREAD_RANGE_UNKNOWN, shown(id))));
         return new SpreadRange(
                 id, quantity(id, matcher.group(2), dimension), quantity(id, matcher.group(3), dimension));
     }

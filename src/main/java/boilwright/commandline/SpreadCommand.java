@@ -2,7 +2,7 @@ package boilwright.commandline;
 
 import boilwright.errors.InputRefusedException;
 import boilwright.errors.Message;
-import boilwright.errors.SpreadMessage;
+import boilwright.errors.MessageKey;
 import boilwright.fluid.WorkingFluid;
 import boilwright.numerics.CancelToken;
 import boilwright.numerics.ProgressSink;
@@ -83,7 +83,7 @@ final class SpreadCommand extends RigCommand {
     Answer answer(Rig rig, WorkingFluid fluid, String dataVersion, CancelToken cancel, ProgressSink progress) {
         if (!yes && runs > (steady ? MANY_AT_REST : MANY_THROUGH_TIME)) {
             throw new InputRefusedException(Message.of(
-                    SpreadMessage.SPREAD_TAKES_LONG,
+                    MessageKey.SPREAD_TAKES_LONG,
                     Integer.toString(runs),
                     Integer.toString(threads),
                     QuantityWriter.writeAuto(estimateS(rig, fluid, dataVersion, cancel), Dimension.TIME)));

@@ -1,9 +1,9 @@
 package boilwright.commandline;
 
 import boilwright.answers.VacuumAnswer;
-import boilwright.errors.GasMessage;
 import boilwright.errors.InputRefusedException;
 import boilwright.errors.Message;
+import boilwright.errors.MessageKey;
 import boilwright.fluid.WorkingFluid;
 import boilwright.gasflow.Gas;
 import boilwright.numerics.CancelToken;
@@ -60,7 +60,7 @@ final class VacuumCommand extends RigCommand {
                 .filter(known -> known.id().equals(gas))
                 .findFirst()
                 .orElseThrow(() -> new InputRefusedException(Message.of(
-                        GasMessage.GAS_UNKNOWN,
+                        MessageKey.GAS_UNKNOWN,
                         gas,
                         Arrays.stream(Gas.values()).map(Gas::id).collect(Collectors.joining(", ")))));
     }

@@ -1,7 +1,7 @@
 package boilwright.companion;
 
-import boilwright.errors.CompanionMessage;
 import boilwright.errors.Message;
+import boilwright.errors.MessageKey;
 import boilwright.rig.Field;
 import boilwright.rig.LikelySlip;
 import boilwright.units.Dimension;
@@ -44,7 +44,7 @@ final class ReadingDesk {
                 return inRange(kind, refused.asWritten().get().si());
             }
             String words = say(
-                    CompanionMessage.RUN_READING_REFUSED,
+                    MessageKey.RUN_READING_REFUSED,
                     kind.title(),
                     refused.fault().text());
             return none(refused.asWritten().isPresent() ? Outcome.warned(words) : Outcome.refused(words));
@@ -55,7 +55,7 @@ final class ReadingDesk {
                 : Optional.empty();
         if (meant.isPresent()) {
             return none(Outcome.warned(say(
-                    CompanionMessage.RUN_READING_SLIP,
+                    MessageKey.RUN_READING_SLIP,
                     kind.title(),
                     text.strip(),
                     QuantityWriter.writeAuto(computed.getAsDouble(), kind.dimension()),
@@ -69,7 +69,7 @@ final class ReadingDesk {
             return new Taken(OptionalDouble.of(si), Optional.empty());
         }
         return none(Outcome.refused(say(
-                CompanionMessage.RUN_READING_RANGE,
+                MessageKey.RUN_READING_RANGE,
                 kind.title(),
                 QuantityWriter.writeAuto(si, kind.dimension()),
                 QuantityWriter.writeAuto(kind.least(), kind.dimension()),
@@ -100,7 +100,7 @@ final class ReadingDesk {
         return new Taken(OptionalDouble.empty(), Optional.of(outcome));
     }
 
-    private static String say(CompanionMessage key, String... values) {
+    private static String say(MessageKey key, String... values) {
         return Message.of(key, values).text();
     }
 }

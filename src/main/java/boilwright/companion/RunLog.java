@@ -1,8 +1,8 @@
 package boilwright.companion;
 
-import boilwright.errors.CompanionMessage;
 import boilwright.errors.InputRefusedException;
 import boilwright.errors.Message;
+import boilwright.errors.MessageKey;
 import boilwright.files.IoReason;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
@@ -39,7 +39,7 @@ public final class RunLog implements AutoCloseable {
         void written(Path file, int lines);
 
         /** Lines can't be written now. */
-        void trouble(LogTrouble trouble);
+        void trouble(Trouble trouble);
     }
 
     /**
@@ -115,17 +115,16 @@ public final class RunLog implements AutoCloseable {
             record = place == null ? RunLogReader.read(file) : RunLogReader.read(file, place.content());
             if (!record.head().suits(plan)) {
                 throw new InputRefusedException(Message.of(
-                        CompanionMessage.RUN_LOG_OTHER_PLAN,
+                        MessageKey.RUN_LOG_OTHER_PLAN,
                         file.toString(),
                         record.head().inWords(),
                         plan.inWords()));
             }
             taken = true;
         } catch (LogDisk.InUse e) {
-            throw new InputRefusedException(Message.of(CompanionMessage.RUN_LOG_IN_USE, file.toString()));
+            throw new InputRefusedException(Message.of(MessageKey.RUN_LOG_IN_USE, file.toString()));
         } catch (IOException e) {
-            throw new InputRefusedException(
-                    Message.of(CompanionMessage.RUN_LOG_UNREADABLE, file.toString(), IoReason.of(e)));
+            throw new InputRefusedException(Message.of(MessageKey.RUN_LOG_UNREADABLE, file.toString(), IoReason.of(e)));
         } finally {
             if (!taken) {
                 leave(place);
@@ -259,10 +258,8 @@ public final class RunLog implements AutoCloseable {
     private void tell(Path where, IOException e) {
         int kept = lines.size() - safe;
         String waiting = CompanionText.LOG_LINES.say(Integer.toString(kept));
-        listener.trouble(new LogTrouble(
-                where,
-                Message.of(CompanionMessage.RUN_LOG_NOT_WRITTEN, where.toString(), reason(where, e), waiting),
-                kept));
+        listener.trouble(new Trouble(
+                where, Message.of(MessageKey.RUN_LOG_NOT_WRITTEN, where.toString(), reason(where, e), waiting), kept));
     }
 
     private static String reason(Path where, IOException e) {
@@ -346,4 +343,13 @@ public final class RunLog implements AutoCloseable {
         parts.forEach(all::writeBytes);
         return all.toByteArray();
     }
+
+    /**
+     * Why the log can't be written now. Its lines are kept, in order, until it can.
+     *
+     * @param file the file that should have been written
+     * @param message the trouble in a whole sentence
+     * @param kept how many lines wait
+     */
+    public record Trouble(Path file, Message message, int kept) {}
 }

@@ -1,8 +1,8 @@
 package boilwright.companion;
 
-import boilwright.errors.CompanionMessage;
 import boilwright.errors.InputRefusedException;
 import boilwright.errors.Message;
+import boilwright.errors.MessageKey;
 import boilwright.files.IoReason;
 import boilwright.sequence.Moment;
 import boilwright.sequence.Variant;
@@ -41,18 +41,18 @@ public final class RunLogReader {
     public static RunRecord read(Path file) {
         try {
             if (Files.isDirectory(file)) {
-                throw refused(CompanionMessage.RUN_LOG_UNREADABLE, file.toString(), "it is a folder");
+                throw refused(MessageKey.RUN_LOG_UNREADABLE, file.toString(), "it is a folder");
             }
             requireSize(file, Files.size(file));
             return read(file, Files.readAllBytes(file));
         } catch (IOException e) {
-            throw refused(CompanionMessage.RUN_LOG_UNREADABLE, file.toString(), IoReason.of(e));
+            throw refused(MessageKey.RUN_LOG_UNREADABLE, file.toString(), IoReason.of(e));
         }
     }
 
     static void requireSize(Path file, long bytes) {
         if (bytes > MOST_BYTES) {
-            throw refused(CompanionMessage.RUN_LOG_TOO_LARGE, file.toString(), "32 MB");
+            throw refused(MessageKey.RUN_LOG_TOO_LARGE, file.toString(), "32 MB");
         }
     }
 
@@ -60,13 +60,12 @@ public final class RunLogReader {
         return new RunLogReader(file).record(content);
     }
 
-    private static InputRefusedException refused(CompanionMessage key, String... values) {
+    private static InputRefusedException refused(MessageKey key, String... values) {
         return new InputRefusedException(Message.of(key, values));
     }
 
     private InputRefusedException fault(String column, String found, String accepted) {
-        return refused(
-                CompanionMessage.RUN_LOG_REFUSED, file.toString(), Integer.toString(line), column, found, accepted);
+        return refused(MessageKey.RUN_LOG_REFUSED, file.toString(), Integer.toString(line), column, found, accepted);
     }
 
     private RunRecord record(byte[] content) {

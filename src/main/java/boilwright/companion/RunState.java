@@ -84,11 +84,6 @@ final class RunState {
         return done.containsKey(step);
     }
 
-    /** The line that did a step. */
-    Optional<LogEntry> doneBy(int step) {
-        return Optional.ofNullable(done.get(step));
-    }
-
     /** When a step was done on its own clock, s; empty when it was not, or on another clock. */
     OptionalDouble doneS(int step, Clock clock) {
         LogEntry entry = done.get(step);

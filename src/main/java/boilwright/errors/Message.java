@@ -13,7 +13,7 @@ import java.util.ResourceBundle;
  * @param arguments the values put into it, in the order the key's pattern names them; texts, so that numbers are
  *     formatted (with their unit) where they are known
  */
-public record Message(MessageId key, List<String> arguments) {
+public record Message(MessageKey key, List<String> arguments) {
     private static final ResourceBundle TEXT = ResourceBundle.getBundle("boilwright.text.messages", Locale.ROOT);
 
     public Message {
@@ -25,7 +25,7 @@ public record Message(MessageId key, List<String> arguments) {
     }
 
     /** A message from a key and its values, in the order of the pattern. */
-    public static Message of(MessageId key, String... arguments) {
+    public static Message of(MessageKey key, String... arguments) {
         return new Message(key, List.of(arguments));
     }
 
@@ -39,7 +39,7 @@ public record Message(MessageId key, List<String> arguments) {
      *
      * @throws MissingResourceException when the bundle has no such sentence (a test looks for that)
      */
-    static String pattern(MessageId key) {
+    static String pattern(MessageKey key) {
         return TEXT.getString(key.bundleKey());
     }
 

@@ -4,7 +4,7 @@ package boilwright.errors;
  * Every sentence the program can say about something that went wrong or needs a warning. The number is how many values
  * its pattern takes. The pattern's key in the bundle is the name in lower case with hyphens.
  */
-public enum MessageKey implements MessageId {
+public enum MessageKey {
     // --- units: numbers, spellings, likely slips
     /** {0} what is wanted, with its article; {1} an example. */
     QUANTITY_EMPTY(2),
@@ -382,7 +382,151 @@ public enum MessageKey implements MessageId {
     /** {0} what was typed, {1} nearest word that is known, {2} command whose help to read. */
     ARGUMENT_UNKNOWN_NEAR(3),
     /** Stopped by the person. */
-    STOPPED(0);
+    STOPPED(0),
+
+    // --- gas side: chamber, line, backing pump, outgassing
+    /** {0} place, {1} path, {2} found, {3} diameter of the ring. */
+    RIG_CORD_TOO_THICK(4),
+    /** {0} place, {1} path, {2} lowest, {3} highest. */
+    RIG_GAUGE_RANGE(4),
+    /** {0} place, {1} path, {2} with ballast, {3} without. */
+    RIG_BALLAST_BETTER(4),
+    /** {0} place, {1} path, {2} found, {3} pressure before. */
+    RIG_CURVE_ORDER(4),
+    /** {0} place, {1} path, {2} name, {3} what has it already. */
+    RIG_PIECE_NAME_TAKEN(4),
+    /** {0} place, {1} path, {2} found. */
+    RIG_TUBE_WITHOUT_LENGTH(3),
+    /** {0} place, {1} path, {2} found. */
+    RIG_REDUCER_STRAIGHT(3),
+    /** {0} place, {1} path, {2} found, {3} most that the bore passes. */
+    RIG_VALVE_TOO_GOOD(4),
+    /** {0} place, {1} path, {2} found, {3} widest pitch that hides what lies behind. */
+    RIG_BAFFLE_OPEN(4),
+    /** {0} balance found, {1} balance allowed. */
+    GAS_NOT_CLOSED(2),
+    /** {0} material asked for, {1} materials known. */
+    MATERIAL_UNKNOWN(2),
+    /** {0} rig. */
+    RIG_WITHOUT_VACUUM(1),
+    /** {0} gas asked for, {1} gases known. */
+    GAS_UNKNOWN(2),
+
+    // --- pressure-rise test: records, and the options of its command
+    /** {0} place, {1} why, as half a sentence. */
+    RISE_FILE_UNREADABLE(2),
+    /** {0} place, {1} greatest size. */
+    RISE_FILE_TOO_LARGE(2),
+    /** {0} place. */
+    RISE_FILE_EMPTY(1),
+    /** {0} place, {1} what was found. */
+    RISE_FILE_NOT_TEXT(2),
+    /** {0} place. */
+    RISE_FILE_BROKEN(1),
+    /** {0} place, {1} number of further faults. */
+    RISE_MORE_FAULTS(2),
+    /** {0} place. */
+    RISE_HEADER_MISSING(1),
+    /** {0} place, {1} quantity, {2} examples of its name, {3} names found. */
+    RISE_COLUMN_MISSING(4),
+    /** {0} place, {1} quantity, {2} and {3} the names. */
+    RISE_COLUMN_DOUBLED(4),
+    /** {0} place, {1} name, {2} examples with a unit. */
+    RISE_COLUMN_WITHOUT_UNIT(3),
+    /** {0} place, {1} name, {2} what is wrong with its unit. */
+    RISE_COLUMN_UNIT(3),
+    /** {0} place, {1} cells found, {2} columns. */
+    RISE_ROW_LENGTH(3),
+    /** {0} place. */
+    RISE_CELL_BLANK(1),
+    /** {0} place, {1} found. */
+    RISE_CELL_TEXT(2),
+    /** {0} place, {1} found. */
+    RISE_CELL_CLOCK(2),
+    /** {0} place, {1} found. */
+    RISE_CELL_WITH_UNIT(2),
+    /** {0} place, {1} what is wrong with the number. */
+    RISE_CELL_REFUSED(2),
+    /** {0} place, {1} what is doubtful about the number, {2} word to accept it with. */
+    RISE_CELL_SLIP(3),
+    /** {0} place, {1} found. */
+    RISE_PRESSURE_NOT_POSITIVE(2),
+    /** {0} place, {1} found. */
+    RISE_PRESSURE_ABOVE_AIR(2),
+    /** {0} place, {1} found, {2} time before. */
+    RISE_TIME_BACK(3),
+    /** {0} place, {1} number found, {2} fewest. */
+    RISE_TOO_FEW_ROWS(3),
+    /** {0} place, {1} most. */
+    RISE_TOO_MANY(2),
+    /** {0} place, {1} column, {2} length of the record, {3} likely meaning, {4} what is usual. */
+    RISE_TIME_SLIP(5),
+    /** {0} place, {1} column, {2} first reading, {3} likely meaning, {4} what is usual. */
+    RISE_PRESSURE_SLIP(5),
+    /** {0} place, {1} what is wrong with the quantity. */
+    RISE_VOLUME_REFUSED(2),
+    /** {0} place, {1} what is doubtful about the quantity. */
+    RISE_VOLUME_DOUBTFUL(2),
+    /** {0} place, {1} found, {2} likely meaning, {3} what is usual. */
+    RISE_VOLUME_SLIP(4),
+    /** {0} place, {1} found, {2} least, {3} greatest. */
+    RISE_VOLUME_RANGE(4),
+    /** {0} place, {1} accepted words. */
+    RISE_ACCEPT_UNKNOWN(2),
+
+    // --- uncertainty runs
+    /** {0} id given. */
+    SPREAD_RANGE_UNKNOWN(1),
+    /** {0} id, {1} low, {2} high. */
+    SPREAD_RANGE_REVERSED(3),
+    /** {0} id, {1} low, {2} high, {3} least and {4} greatest accepted. */
+    SPREAD_RANGE_OUTSIDE(5),
+    /** {0} id. */
+    SPREAD_RANGE_TWICE(1),
+    /** {0} option, {1} what it was given, {2} fewest, {3} most. */
+    SPREAD_NUMBER_OUTSIDE(4),
+    /** {0} text given. */
+    SPREAD_RANGE_FORM(1),
+    /** {0} samples, {1} threads, {2} how long they take. */
+    SPREAD_TAKES_LONG(3),
+    /** {0} samples, {1} most. */
+    SPREAD_BANDS_TOO_MANY(2),
+
+    // --- plans that are read or asked for
+    /** {0} file, {1} why. */
+    PLAN_UNREADABLE(2),
+    /** {0} file, {1} most. */
+    PLAN_TOO_LARGE(2),
+    /** {0} file, {1} line and column, {2} what the reader says. */
+    PLAN_NOT_JSON(3),
+    /** {0} file, {1} place in it, {2} what was found, {3} what is accepted. */
+    PLAN_FIELD(4),
+    /** {0} file, {1} variant in it, {2} variant asked for. */
+    PLAN_OTHER_VARIANT(3),
+    /** {0} option, {1} found, {2} accepted. */
+    PLAN_OPTION(3),
+    /** {0} file that was not written. */
+    PLAN_NO_SHEET(1),
+
+    // --- run logs, and what is entered during a run
+    /** {0} file, {1} why. */
+    RUN_LOG_UNREADABLE(2),
+    /** {0} file, {1} most. */
+    RUN_LOG_TOO_LARGE(2),
+    /** {0} file, {1} line, {2} column, {3} what was found, {4} what is accepted. */
+    RUN_LOG_REFUSED(5),
+    /** {0} file. */
+    RUN_LOG_IN_USE(1),
+    /** {0} file, {1} rig and variant in it, {2} rig and variant of the plan. */
+    RUN_LOG_OTHER_PLAN(3),
+    /** {0} file, {1} why, {2} number of lines kept. */
+    RUN_LOG_NOT_WRITTEN(3),
+    /** {0} quantity, {1} what is wrong with the text. */
+    RUN_READING_REFUSED(2),
+    /** {0} quantity, {1} found, {2} least, {3} greatest. */
+    RUN_READING_RANGE(4),
+    /** {0} quantity, {1} found, {2} computed for now, {3} likely meaning. */
+    RUN_READING_SLIP(4);
 
     private final int argumentCount;
 
@@ -390,8 +534,13 @@ public enum MessageKey implements MessageId {
         this.argumentCount = argumentCount;
     }
 
-    @Override
+    /** How many values the sentence takes. */
     public int argumentCount() {
         return argumentCount;
+    }
+
+    /** The sentence's key in the resource bundle. */
+    public String bundleKey() {
+        return Sentences.bundleKey(this);
     }
 }

@@ -8,45 +8,44 @@ import java.util.function.Function;
 
 /** The equation forms a data file may name, T in K and y in the unit the file states. */
 enum EquationForm {
-    CONSTANT("y = a", 1, 1, c -> new Relations.Polynomial(0, c.clone())),
+    CONSTANT("y = a", 1, 1, c -> new Relation.Polynomial(0, c.clone())),
     LINEAR(
             "y = a + b (T - T0); coefficients a, b, T0",
             3,
             3,
-            c -> new Relations.Polynomial(c[2], new double[] {c[0], c[1]})),
-    POLYNOMIAL(
-            "y = a + b T + c T^2 + ...; coefficients a, b, c ...", 2, 6, c -> new Relations.Polynomial(0, c.clone())),
+            c -> new Relation.Polynomial(c[2], new double[] {c[0], c[1]})),
+    POLYNOMIAL("y = a + b T + c T^2 + ...; coefficients a, b, c ...", 2, 6, c -> new Relation.Polynomial(0, c.clone())),
     EXPANSION(
             "y = a exp(-b (T - T0)), b the volume expansion; coefficients a, b, T0",
             3,
             3,
-            c -> new Relations.Exponential(c[0], c[1], c[2])),
+            c -> new Relation.Exponential(c[0], c[1], c[2])),
     LOG10_INVERSE(
             "log10 y = A - B/T; coefficients A, B",
             2,
             2,
-            c -> new Relations.LogInverse(c[0] * Math.log(10), -c[1] * Math.log(10), 0)),
+            c -> new Relation.LogInverse(c[0] * Math.log(10), -c[1] * Math.log(10), 0)),
     LOG10_VOGEL(
             "log10 y = A + B/(T - C); coefficients A, B, C",
             3,
             3,
-            c -> new Relations.LogInverse(c[0] * Math.log(10), c[1] * Math.log(10), c[2])),
-    LN_ANTOINE("ln y = A - B/(T + C); coefficients A, B, C", 3, 3, c -> new Relations.LogInverse(c[0], -c[1], -c[2])),
+            c -> new Relation.LogInverse(c[0] * Math.log(10), c[1] * Math.log(10), c[2])),
+    LN_ANTOINE("ln y = A - B/(T + C); coefficients A, B, C", 3, 3, c -> new Relation.LogInverse(c[0], -c[1], -c[2])),
     DIPPR_101(
             "ln y = A + B/T + C ln T + D T^E; coefficients A, B, C, D, E",
             5,
             5,
-            c -> new Relations.Dippr101(c[0], c[1], c[2], c[3], c[4])),
+            c -> new Relation.Dippr101(c[0], c[1], c[2], c[3], c[4])),
     DIPPR_105(
             "y = A / B^(1 + (1 - T/C)^D); coefficients A, B, C, D",
             4,
             4,
-            c -> new Relations.Dippr105(c[0], c[1], c[2], c[3])),
+            c -> new Relation.Dippr105(c[0], c[1], c[2], c[3])),
     DIPPR_106(
             "y = A (1 - Tr)^(B + C Tr + D Tr^2), Tr = T/Tc; coefficients Tc, A, B, C, D",
             5,
             5,
-            c -> new Relations.Dippr106(c[0], c[1], c[2], c[3], c[4])),
+            c -> new Relation.Dippr106(c[0], c[1], c[2], c[3], c[4])),
     WAGNER(
             "ln(y/yc) = (Tc/T) sum of a (1 - T/Tc)^n; coefficients Tc, yc, then a and n of each term",
             4,
@@ -106,6 +105,6 @@ enum EquationForm {
             a[i] = c[2 + 2 * i];
             n[i] = c[3 + 2 * i];
         }
-        return new Relations.Wagner(c[0], c[1], a, n);
+        return new Relation.Wagner(c[0], c[1], a, n);
     }
 }

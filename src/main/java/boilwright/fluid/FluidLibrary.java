@@ -182,7 +182,7 @@ public final class FluidLibrary {
     }
 
     /** Everything that is recorded of a fluid, for people to read, each figure with its citation. */
-    public List<PropertyEntry> entries(String id) {
+    public List<PropertyLine.Words> entries(String id) {
         return lines(id).stream().map(PropertyLine::entry).toList();
     }
 

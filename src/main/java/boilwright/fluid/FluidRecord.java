@@ -38,8 +38,8 @@ public final class FluidRecord implements WorkingFluid {
     private final Relation vapourPressure;
     private final Relation latentHeat;
     private final Relation density;
-    private final Relations.Polynomial specificHeat;
-    private final Relations.Polynomial enthalpy;
+    private final Relation.Polynomial specificHeat;
+    private final Relation.Polynomial enthalpy;
     private final Relation conductivity;
     private final Relation viscosity;
     private final Relation surfaceTension;
@@ -62,7 +62,7 @@ public final class FluidRecord implements WorkingFluid {
         vapourPressure = relation(FluidProperty.VAPOUR_PRESSURE);
         latentHeat = relation(FluidProperty.LATENT_HEAT);
         density = relation(FluidProperty.DENSITY);
-        specificHeat = (Relations.Polynomial) relation(FluidProperty.SPECIFIC_HEAT);
+        specificHeat = (Relation.Polynomial) relation(FluidProperty.SPECIFIC_HEAT);
         enthalpy = specificHeat.integralFrom(ENTHALPY_ZERO_K);
         conductivity = relation(FluidProperty.CONDUCTIVITY);
         viscosity = relation(FluidProperty.VISCOSITY);
@@ -132,7 +132,7 @@ public final class FluidRecord implements WorkingFluid {
      * @param citation turns a source key into a citation; {@link FluidLibrary#lines} brings the right one
      */
     List<PropertyLine> lines(UnaryOperator<String> citation) {
-        return PropertyEntries.of(values.values(), span, citation);
+        return PropertyLine.of(values.values(), span, citation);
     }
 
     /** What the file states of a property. */

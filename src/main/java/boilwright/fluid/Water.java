@@ -1,5 +1,10 @@
 package boilwright.fluid;
 
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.ByteBuffer;
+
 /**
  * Liquid water at 0.5 MPa between 0 and 150 degrees Celsius: IAPWS-IF97 (release R7-97) and the IAPWS releases on
  * viscosity and thermal conductivity, tabulated from a published library and read by cubic Hermite interpolation, within
@@ -99,17 +104,70 @@ public final class Water {
 
     /** Read at first use; a few milliseconds. */
     private static final class Tables {
-        private static final WaterTable FILE = WaterTable.read();
-        private static final HermiteTable DENSITY = table(WaterTable.DENSITY);
-        private static final HermiteTable VISCOSITY = table(WaterTable.VISCOSITY);
-        private static final HermiteTable CONDUCTIVITY = table(WaterTable.CONDUCTIVITY);
-        private static final HermiteTable EXPANSION = table(WaterTable.EXPANSION);
-        private static final HermiteTable LATENT_HEAT = table(WaterTable.LATENT_HEAT);
-        private static final HermiteTable ENTHALPY = new HermiteTable(
-                LOWEST_K, HIGHEST_K, FILE.column(WaterTable.ENTHALPY), FILE.column(WaterTable.SPECIFIC_HEAT));
+        private static final Table FILE = Table.read();
+        private static final HermiteTable DENSITY = table(Table.DENSITY);
+        private static final HermiteTable VISCOSITY = table(Table.VISCOSITY);
+        private static final HermiteTable CONDUCTIVITY = table(Table.CONDUCTIVITY);
+        private static final HermiteTable EXPANSION = table(Table.EXPANSION);
+        private static final HermiteTable LATENT_HEAT = table(Table.LATENT_HEAT);
+        private static final HermiteTable ENTHALPY =
+                new HermiteTable(LOWEST_K, HIGHEST_K, FILE.column(Table.ENTHALPY), FILE.column(Table.SPECIFIC_HEAT));
 
         private static HermiteTable table(int column) {
             return new HermiteTable(LOWEST_K, HIGHEST_K, FILE.column(column));
+        }
+    }
+
+    /**
+     * The table of {@link Water} as packed with the program: columns one after the other, each 151 doubles in Java's byte order
+     * at equal steps from the lowest to the highest temperature. Units: kg/m3, J/kg, J/(kg K), Pa s, W/(m K), 1/K, J/kg. It is
+     * written and checked by a test that has the library at hand; docs/decisions says why the program itself has not.
+     */
+    static final class Table {
+        static final String RESOURCE = "/boilwright/fluid/liquid-water-0.5MPa.doubles";
+        /** Equal steps between the ends of the table. */
+        static final int INTERVALS = 150;
+
+        static final int DENSITY = 0;
+        static final int ENTHALPY = 1;
+        static final int SPECIFIC_HEAT = 2;
+        static final int VISCOSITY = 3;
+        static final int CONDUCTIVITY = 4;
+        static final int EXPANSION = 5;
+        static final int LATENT_HEAT = 6;
+        static final int COLUMNS = 7;
+
+        private final ByteBuffer bytes;
+
+        private Table(ByteBuffer bytes) {
+            this.bytes = bytes;
+        }
+
+        static Table read() {
+            try (InputStream stream = Table.class.getResourceAsStream(RESOURCE)) {
+                byte[] all = stream.readAllBytes();
+                if (all.length != COLUMNS * (INTERVALS + 1) * Double.BYTES) {
+                    throw new IllegalStateException(RESOURCE + ": " + all.length + " bytes");
+                }
+                return new Table(ByteBuffer.wrap(all));
+            } catch (IOException e) {
+                throw new UncheckedIOException(e);
+            }
+        }
+
+        /** Values of one column, one a step. */
+        double[] column(int which) {
+            double[] values = new double[INTERVALS + 1];
+            for (int i = 0; i <= INTERVALS; i++) {
+                values[i] = bytes.getDouble((which * (INTERVALS + 1) + i) * Double.BYTES);
+            }
+            return values;
+        }
+
+        /** Temperature of line i, K. */
+        static double temperature(int i) {
+            double step = (Water.HIGHEST_K - Water.LOWEST_K) / INTERVALS;
+            return i == INTERVALS ? Water.HIGHEST_K : Water.LOWEST_K + i * step;
         }
     }
 }

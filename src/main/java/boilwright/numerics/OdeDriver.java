@@ -14,6 +14,8 @@ import java.util.List;
 public final class OdeDriver {
     /** More events than this within the event tolerance are a chatter that leads nowhere. */
     private static final int MOST_EVENTS_TOGETHER = 100;
+    /** At how many equally spaced times inside each step event values are looked at. */
+    private static final int CHECKS_INSIDE = 1;
 
     private final OdeSystem equations;
     private final OdeIntegrator integrator;
@@ -27,11 +29,10 @@ public final class OdeDriver {
     private double smallestStep = 1e-12;
     private double largestStep = Double.POSITIVE_INFINITY;
     private double eventTolerance = 1e-3;
-    private int checksInside = 1;
     private double unseen;
     private long mostSteps = 5_000_000;
 
-    private OdeCounters counters;
+    private OdeStatistics.Counters counters;
     private TrialSystem trials;
     private EventWatch watch;
     private double[] state;
@@ -101,15 +102,6 @@ public final class OdeDriver {
         return this;
     }
 
-    /** At how many equally spaced times inside each step event values are looked at, 0 or more; 1 unless set. */
-    public OdeDriver checksInsideStep(int checks) {
-        if (checks < 0) {
-            throw new IllegalArgumentException("checks inside a step: " + checks);
-        }
-        checksInside = checks;
-        return this;
-    }
-
     /**
      * Length of time, s, within which a value may cross zero and come back unseen: steps no longer than this are looked at
      * only at their ends. Zero unless set.
@@ -139,7 +131,7 @@ public final class OdeDriver {
             throw new IllegalArgumentException("from " + start + " s to " + end + " s with " + initial.length
                     + " components for " + equations.size());
         }
-        counters = new OdeCounters();
+        counters = new OdeStatistics.Counters();
         trials = new TrialSystem(equations, counters, cancel);
         watch = new EventWatch(trials, events, eventTolerance);
         state = initial.clone();
@@ -188,7 +180,7 @@ public final class OdeDriver {
         restartWanted = false;
         double handedOn = step.start();
         double from = step.start();
-        int checks = step.end() - step.start() <= unseen ? 0 : checksInside;
+        int checks = step.end() - step.start() <= unseen ? 0 : CHECKS_INSIDE;
         for (int check = 1; check <= checks + 1 && !events.isEmpty(); check++) {
             double share = (double) check / (checks + 1);
             double to = check > checks ? step.end() : step.start() + share * (step.end() - step.start());

@@ -12,4 +12,20 @@ package boilwright.numerics;
  * @param roughRadii estimates of the spectral radius that had not settled to 1 % (explicit method)
  */
 public record OdeStatistics(
-        long steps, long rejected, long derivatives, long jacobians, long restarts, long events, long roughRadii) {}
+        long steps, long rejected, long derivatives, long jacobians, long restarts, long events, long roughRadii) {
+
+    /** The running counts behind {@link OdeStatistics}. */
+    static final class Counters {
+        long steps;
+        long rejected;
+        long derivatives;
+        long jacobians;
+        long restarts;
+        long events;
+        long roughRadii;
+
+        OdeStatistics snapshot() {
+            return new OdeStatistics(steps, rejected, derivatives, jacobians, restarts, events, roughRadii);
+        }
+    }
+}

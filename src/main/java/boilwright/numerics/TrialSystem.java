@@ -12,13 +12,13 @@ final class TrialSystem {
     private static final int CALLS_BETWEEN_LOOKS = 64;
 
     final OdeSystem system;
-    final OdeCounters counters;
+    final OdeStatistics.Counters counters;
     private final CancelToken cancel;
     private double latest = Double.POSITIVE_INFINITY;
     private ComputationException lastFault;
     private boolean lastNotAdmissible;
 
-    TrialSystem(OdeSystem system, OdeCounters counters, CancelToken cancel) {
+    TrialSystem(OdeSystem system, OdeStatistics.Counters counters, CancelToken cancel) {
         this.system = system;
         this.counters = counters;
         this.cancel = cancel;

@@ -93,13 +93,13 @@ final class MaterialFile {
         return node.stringValue();
     }
 
-    private Optional<Figure> optional(JsonNode parent, String name, String unit) {
+    private Optional<MaterialRecord.Figure> optional(JsonNode parent, String name, String unit) {
         JsonNode node = parent.path(name);
         boolean absent = node.isString() && node.stringValue().equals("not-available");
         return absent ? Optional.empty() : Optional.ofNullable(figure(parent, "", name, unit));
     }
 
-    private Figure figure(JsonNode parent, String path, String name, String unit) {
+    private MaterialRecord.Figure figure(JsonNode parent, String path, String name, String unit) {
         JsonNode node = parent.path(name);
         if (!node.isObject()) {
             refuse(path + name, node, "an object with value, unit, low, high, source and where");
@@ -113,7 +113,7 @@ final class MaterialFile {
         if (!(low <= value && value <= high)) {
             refuse(own + "value", node.path("value"), "a number between low and high");
         }
-        return new Figure(
+        return new MaterialRecord.Figure(
                 value,
                 low,
                 high,

@@ -1,8 +1,8 @@
 package boilwright.outgassing;
 
-import boilwright.errors.GasMessage;
 import boilwright.errors.InputRefusedException;
 import boilwright.errors.Message;
+import boilwright.errors.MessageKey;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
@@ -55,7 +55,7 @@ public final class MaterialLibrary {
         MaterialRecord found = materials.get(id);
         if (found == null) {
             throw new InputRefusedException(
-                    Message.of(GasMessage.MATERIAL_UNKNOWN, id, String.join(", ", materials.keySet())));
+                    Message.of(MessageKey.MATERIAL_UNKNOWN, id, String.join(", ", materials.keySet())));
         }
         return found;
     }

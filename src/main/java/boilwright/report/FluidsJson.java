@@ -2,7 +2,7 @@ package boilwright.report;
 
 import boilwright.fluid.FluidLibrary;
 import boilwright.fluid.FluidRecord;
-import boilwright.fluid.PropertyEntry;
+import boilwright.fluid.PropertyLine;
 import java.util.List;
 
 /** The working fluids for other programs, with everything that is recorded of each. */
@@ -24,7 +24,7 @@ public final class FluidsJson {
         return json.text();
     }
 
-    private static void fluid(JsonTree json, FluidRecord fluid, List<PropertyEntry> entries) {
+    private static void fluid(JsonTree json, FluidRecord fluid, List<PropertyLine.Words> entries) {
         double pressure = fluid.usualBoilerPressure();
         json.put("id", fluid.id())
                 .put("title", fluid.title())
@@ -38,7 +38,7 @@ public final class FluidsJson {
                 .put("resistsOxidation", fluid.resistsOxidation())
                 .put("toxicVapour", fluid.isToxicVapour());
         JsonTree.Rows properties = json.rows("properties");
-        for (PropertyEntry entry : entries) {
+        for (PropertyLine.Words entry : entries) {
             properties
                     .add()
                     .put("title", entry.title())

@@ -2,7 +2,7 @@ package boilwright.report;
 
 import boilwright.fluid.FluidLibrary;
 import boilwright.fluid.FluidRecord;
-import boilwright.fluid.PropertyEntry;
+import boilwright.fluid.PropertyLine;
 import boilwright.units.Dimension;
 import java.util.ArrayList;
 import java.util.List;
@@ -41,7 +41,7 @@ public final class FluidsText {
     public static String one(FluidLibrary library, String id) {
         Page page = new Page();
         page.line(library.find(id).title() + " (" + id + ", fluid data " + library.dataVersion() + ")");
-        for (PropertyEntry entry : library.entries(id)) {
+        for (PropertyLine.Words entry : library.entries(id)) {
             page.gap();
             page.paragraph("", UNDER_PROPERTY, entry.title() + ": " + (entry.valueText() + " " + entry.unit()).strip());
             detail(page, "range: ", entry.range());

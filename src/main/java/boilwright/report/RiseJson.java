@@ -1,11 +1,9 @@
 package boilwright.report;
 
 import boilwright.files.ProgramVersion;
-import boilwright.rise.Rate;
 import boilwright.rise.RiseAnswer;
 import boilwright.rise.RiseCurve;
-import boilwright.rise.RiseReading;
-import boilwright.rise.SurfaceGas;
+import boilwright.rise.RiseRecord;
 
 /** The answer of a pressure-rise test for other programs. Rates are in Pa m3/s; what there is not is null. */
 public final class RiseJson {
@@ -31,7 +29,7 @@ public final class RiseJson {
         }
         json.put("curve", answer.line().curve().id());
         JsonTree.Rows rows = json.rows("fit");
-        for (RiseReading reading : answer.record().readings()) {
+        for (RiseRecord.Reading reading : answer.record().readings()) {
             rows.add()
                     .put("t", reading.timeS())
                     .put("p", reading.pressurePa())
@@ -47,12 +45,12 @@ public final class RiseJson {
         return json.text();
     }
 
-    private static void gas(JsonTree json, SurfaceGas gas) {
+    private static void gas(JsonTree json, RiseAnswer.SurfaceGas gas) {
         rate(json, "initialRate", gas.initialRate());
         json.put("timeConstantS", gas.timeConstantS()).put("law", gas.byPowerLaw() ? "power-law" : "balance");
     }
 
-    private static void rate(JsonTree json, String key, Rate rate) {
+    private static void rate(JsonTree json, String key, RiseAnswer.Rate rate) {
         json.put(key, rate.value()).put("low", rate.low()).put("high", rate.high());
     }
 }

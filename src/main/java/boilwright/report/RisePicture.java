@@ -2,8 +2,7 @@ package boilwright.report;
 
 import boilwright.rise.RiseAnswer;
 import boilwright.rise.RiseCurve;
-import boilwright.rise.RiseLine;
-import boilwright.rise.RiseReading;
+import boilwright.rise.RiseRecord;
 import boilwright.rise.Verdict;
 import boilwright.units.UnitSpelling;
 import java.awt.BasicStroke;
@@ -47,7 +46,7 @@ public final class RisePicture {
     public static byte[] png(String name, RiseAnswer answer) {
         UnitSpelling time = answer.record().timeUnit();
         UnitSpelling pressure = answer.record().pressureUnit();
-        RiseLine line = answer.line();
+        RiseAnswer.Line line = answer.line();
         DefaultXYDataset data = new DefaultXYDataset();
         XYLineAndShapeRenderer renderer = new XYLineAndShapeRenderer(true, false);
         renderer.setDrawSeriesLineAsPath(true);
@@ -89,7 +88,7 @@ public final class RisePicture {
     }
 
     private static double[][] readings(RiseAnswer answer) {
-        List<RiseReading> readings = answer.record().readings();
+        List<RiseRecord.Reading> readings = answer.record().readings();
         double[][] points = new double[2][readings.size()];
         for (int i = 0; i < readings.size(); i++) {
             points[0][i] = answer.record().timeUnit().fromSi(readings.get(i).timeS());

@@ -1,10 +1,8 @@
 package boilwright.report;
 
 import boilwright.files.ProgramVersion;
-import boilwright.rise.Rate;
 import boilwright.rise.RiseAnswer;
 import boilwright.rise.RiseCurve;
-import boilwright.rise.SurfaceGas;
 import boilwright.units.Dimension;
 import boilwright.units.QuantityWriter;
 import boilwright.units.UnitSpelling;
@@ -55,7 +53,7 @@ public final class RiseText {
         }
     }
 
-    private static List<String> row(String title, Rate rate) {
+    private static List<String> row(String title, RiseAnswer.Rate rate) {
         return List.of(
                 title,
                 figure(rate.value()),
@@ -68,7 +66,7 @@ public final class RiseText {
         return UnitTable.find(unit, Dimension.GAS_FLOW).orElseThrow();
     }
 
-    private static String fading(SurfaceGas gas) {
+    private static String fading(RiseAnswer.SurfaceGas gas) {
         String time = Sections.quantity(gas.timeConstantS(), Dimension.TIME);
         return gas.byPowerLaw()
                 ? "The surfaces' gas halves in " + time + ", as one over the time."

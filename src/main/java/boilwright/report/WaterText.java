@@ -102,7 +102,7 @@ public final class WaterText {
             boolean governs =
                     answer.governing().isPresent() && answer.governing().get().equals(least);
             rows.add(List.of(
-                    "least flow for: " + least.title() + (governs ? " (governs)" : ""),
+                    "least flow for: " + least.limit().title() + (governs ? " (governs)" : ""),
                     least.flowM3PerS().isPresent() ? flow(least.flowM3PerS().getAsDouble()) : "none is enough"));
         }
         answer.chillerW().ifPresent(c -> rows.add(List.of("smallest chiller, 20 % reserve", watts(c))));

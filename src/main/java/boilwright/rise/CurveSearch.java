@@ -1,5 +1,6 @@
 package boilwright.rise;
 
+import boilwright.rise.LeastSquaresFit.HeldCurve;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
@@ -14,7 +15,7 @@ final class CurveSearch {
     private static final int GRID = 16;
     private static final int STARTS = 3;
 
-    private final WeightedPoints points;
+    private final LeastSquaresFit.Points points;
     private final double shortestS;
 
     /**
@@ -23,7 +24,7 @@ final class CurveSearch {
      * @param points times from the first reading in s, pressures in Pa
      * @param shortestS shortest time constant looked for, s, &gt; 0
      */
-    CurveSearch(WeightedPoints points, double shortestS) {
+    CurveSearch(LeastSquaresFit.Points points, double shortestS) {
         this.points = points;
         this.shortestS = shortestS;
     }
@@ -34,7 +35,7 @@ final class CurveSearch {
     }
 
     /** The points it searches in. */
-    WeightedPoints points() {
+    LeastSquaresFit.Points points() {
         return points;
     }
 

@@ -42,7 +42,7 @@ final class Evidence {
             squares += (residuals[i] - mean) * (residuals[i] - mean);
             products += i == 0 ? 0 : (residuals[i] - mean) * (residuals[i - 1] - mean);
         }
-        double floor = n * FINEST * FINEST / (Scatter.RELATIVE * Scatter.RELATIVE);
+        double floor = n * FINEST * FINEST / (RiseFits.RELATIVE * RiseFits.RELATIVE);
         double r = Math.min(MOST_CORRELATED, products / (squares + floor));
         boolean noticed = r > NOTICED / Math.sqrt(n);
         return new Evidence(n, noticed ? n * (1 - r) / (1 + r) : n);
@@ -85,7 +85,7 @@ final class Evidence {
     }
 
     private double squares(LeastSquaresFit fit) {
-        double finest = FINEST / Scatter.RELATIVE;
+        double finest = FINEST / RiseFits.RELATIVE;
         return fit.residualSquares() + count * finest * finest;
     }
 }

@@ -46,7 +46,7 @@ public final class LeastSquaresFit {
      * @return the fit; empty when the search comes to no end from this start
      */
     public static Optional<LeastSquaresFit> of(
-            FittedCurve curve, WeightedPoints points, double[] start, double[] low, double[] high) {
+            Curve curve, Points points, double[] start, double[] low, double[] high) {
         double[] target = new double[points.count()];
         for (int i = 0; i < target.length; i++) {
             target[i] = points.y(i) / points.scatter(i);
@@ -73,7 +73,7 @@ public final class LeastSquaresFit {
     }
 
     /** Fits a curve whose parameters may have any value. */
-    public static Optional<LeastSquaresFit> of(FittedCurve curve, WeightedPoints points, double[] start) {
+    public static Optional<LeastSquaresFit> of(Curve curve, Points points, double[] start) {
         double[] low = new double[start.length];
         double[] high = new double[start.length];
         Arrays.fill(low, Double.NEGATIVE_INFINITY);
@@ -82,7 +82,7 @@ public final class LeastSquaresFit {
     }
 
     /** A curve with given parameters, as if the search had ended there. */
-    static LeastSquaresFit at(FittedCurve curve, WeightedPoints points, double[] parameters) {
+    static LeastSquaresFit at(Curve curve, Points points, double[] parameters) {
         double squares = 0;
         for (double residual : points.residuals(curve, parameters)) {
             squares += residual * residual;
@@ -141,7 +141,7 @@ public final class LeastSquaresFit {
         return scale;
     }
 
-    private static Pair<RealVector, RealMatrix> scaled(FittedCurve curve, WeightedPoints points, double[] at) {
+    private static Pair<RealVector, RealMatrix> scaled(Curve curve, Points points, double[] at) {
         double[] values = new double[points.count()];
         double[][] slopes = new double[points.count()][at.length];
         for (int i = 0; i < values.length; i++) {
@@ -161,5 +161,135 @@ public final class LeastSquaresFit {
             kept[i] = Math.max(low[i], Math.min(high[i], kept[i]));
         }
         return new ArrayRealVector(kept, false);
+    }
+
+    /** A curve whose parameters can be fitted: its value and how that changes with each parameter. */
+    public interface Curve {
+        /** How many parameters it has. */
+        int parameterCount();
+
+        /**
+         * The value at a point.
+         *
+         * @param x the point
+         * @param parameters as many as the curve has
+         */
+        double value(double x, double[] parameters);
+
+        /**
+         * The derivatives of the value by each parameter.
+         *
+         * @param x the point
+         * @param parameters as many as the curve has
+         * @param into takes the derivatives, in the order of the parameters
+         */
+        void gradient(double x, double[] parameters, double[] into);
+
+        /**
+         * The same curve with one parameter held; the others keep their order.
+         *
+         * @param index which parameter
+         * @param held its value
+         */
+        default Curve holding(int index, double held) {
+            return new HeldCurve(this, index, held);
+        }
+    }
+
+    /** Points to fit a curve to, each with the scatter that it is expected to have relative to the others. */
+    public static final class Points {
+        private final double[] x;
+        private final double[] y;
+        private final double[] scatter;
+
+        /**
+         * Points.
+         *
+         * @param x where they are, finite
+         * @param y their values, finite, as many
+         * @param scatter expected scatter of each value in the unit of the values, &gt; 0, as many; a common factor does not
+         *     matter to a fit
+         */
+        public Points(double[] x, double[] y, double[] scatter) {
+            if (x.length != y.length || x.length != scatter.length) {
+                throw new IllegalArgumentException("every point has a place, a value and a scatter");
+            }
+            this.x = x.clone();
+            this.y = y.clone();
+            this.scatter = scatter.clone();
+        }
+
+        /** How many points there are. */
+        public int count() {
+            return x.length;
+        }
+
+        double x(int i) {
+            return x[i];
+        }
+
+        double y(int i) {
+            return y[i];
+        }
+
+        double scatter(int i) {
+            return scatter[i];
+        }
+
+        /** What a curve leaves over at each point, in units of its expected scatter. */
+        double[] residuals(LeastSquaresFit.Curve curve, double[] parameters) {
+            double[] residuals = new double[x.length];
+            for (int i = 0; i < x.length; i++) {
+                residuals[i] = (y[i] - curve.value(x[i], parameters)) / scatter[i];
+            }
+            return residuals;
+        }
+    }
+
+    /** A curve with one parameter held. */
+    static final class HeldCurve implements Curve {
+        private final Curve whole;
+        private final int index;
+        private final double held;
+
+        HeldCurve(Curve whole, int index, double held) {
+            this.whole = whole;
+            this.index = index;
+            this.held = held;
+        }
+
+        /** An array without the place of the held parameter. */
+        static double[] without(double[] all, int index) {
+            double[] rest = new double[all.length - 1];
+            System.arraycopy(all, 0, rest, 0, index);
+            System.arraycopy(all, index + 1, rest, index, rest.length - index);
+            return rest;
+        }
+
+        /** An array with the held value put into its place. */
+        static double[] with(double[] rest, int index, double held) {
+            double[] all = new double[rest.length + 1];
+            System.arraycopy(rest, 0, all, 0, index);
+            all[index] = held;
+            System.arraycopy(rest, index, all, index + 1, rest.length - index);
+            return all;
+        }
+
+        @Override
+        public int parameterCount() {
+            return whole.parameterCount() - 1;
+        }
+
+        @Override
+        public double value(double x, double[] parameters) {
+            return whole.value(x, with(parameters, index, held));
+        }
+
+        @Override
+        public void gradient(double x, double[] parameters, double[] into) {
+            double[] all = new double[whole.parameterCount()];
+            whole.gradient(x, with(parameters, index, held), all);
+            System.arraycopy(without(all, index), 0, into, 0, into.length);
+        }
     }
 }

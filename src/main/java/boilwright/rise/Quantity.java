@@ -2,7 +2,7 @@ package boilwright.rise;
 
 import boilwright.errors.InputRefusedException;
 import boilwright.errors.Message;
-import boilwright.errors.RiseMessage;
+import boilwright.errors.MessageKey;
 import boilwright.units.Dimension;
 import boilwright.units.QuantityWriter;
 import boilwright.units.UnitSpelling;
@@ -86,7 +86,7 @@ public enum Quantity {
         for (String word : accepted) {
             if (!known.contains(word)) {
                 faults.add(Message.of(
-                        RiseMessage.RISE_ACCEPT_UNKNOWN,
+                        MessageKey.RISE_ACCEPT_UNKNOWN,
                         "--accept " + RecordText.printable(word),
                         String.join(", ", known)));
             }

@@ -1,6 +1,6 @@
 package boilwright.rise;
 
-import boilwright.errors.RiseMessage;
+import boilwright.errors.MessageKey;
 import boilwright.units.QuantityReader;
 import boilwright.units.Reading;
 import boilwright.units.UnitSpelling;
@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
@@ -47,7 +48,7 @@ record RecordColumn(Quantity quantity, int index, String header, UnitSpelling un
         String example = EXAMPLES.get(quantity);
         if (places.isEmpty()) {
             String found = headers.stream().map(RecordText::quoted).collect(Collectors.joining(", "));
-            faults.reportLine(line, RiseMessage.RISE_COLUMN_MISSING, quantity.word(), example, found);
+            faults.reportLine(line, MessageKey.RISE_COLUMN_MISSING, quantity.word(), example, found);
             return Optional.empty();
         }
         String header = headers.get(places.get(0));
@@ -55,7 +56,7 @@ record RecordColumn(Quantity quantity, int index, String header, UnitSpelling un
             String other = headers.get(places.get(1));
             faults.reportLine(
                     line,
-                    RiseMessage.RISE_COLUMN_DOUBLED,
+                    MessageKey.RISE_COLUMN_DOUBLED,
                     quantity.word(),
                     RecordText.quoted(header),
                     RecordText.quoted(other));
@@ -63,14 +64,14 @@ record RecordColumn(Quantity quantity, int index, String header, UnitSpelling un
         }
         String unit = unit(quantity, header);
         if (unit.isEmpty()) {
-            faults.reportLine(line, RiseMessage.RISE_COLUMN_WITHOUT_UNIT, RecordText.quoted(header), example);
+            faults.reportLine(line, MessageKey.RISE_COLUMN_WITHOUT_UNIT, RecordText.quoted(header), example);
             return Optional.empty();
         }
         Reading reading = QuantityReader.read("1 " + unit, quantity.dimension());
         if (reading instanceof Reading.Refused refused) {
             faults.reportLine(
                     line,
-                    RiseMessage.RISE_COLUMN_UNIT,
+                    MessageKey.RISE_COLUMN_UNIT,
                     RecordText.quoted(header),
                     refused.fault().text());
             return Optional.empty();
@@ -89,5 +90,48 @@ record RecordColumn(Quantity quantity, int index, String header, UnitSpelling un
             }
         }
         return "";
+    }
+
+    /**
+     * The value of a cell in SI.
+     *
+     * @param accepted words of {@link Quantity} whose unusual values are meant
+     * @return NaN when it was refused; the fault is reported then
+     */
+    double read(String cell, long line, Set<String> accepted, RecordFaults faults) {
+        String text = cell.strip();
+        if (text.isEmpty()) {
+            return refuse(faults, line, MessageKey.RISE_CELL_BLANK);
+        }
+        if (text.indexOf(':') >= 0) {
+            return refuse(faults, line, MessageKey.RISE_CELL_CLOCK, RecordText.quoted(text));
+        }
+        if (text.chars().noneMatch(Character::isDigit)) {
+            return refuse(faults, line, MessageKey.RISE_CELL_TEXT, RecordText.quoted(text));
+        }
+        if (QuantityReader.read(text, quantity.dimension()) instanceof Reading.Read) {
+            return refuse(faults, line, MessageKey.RISE_CELL_WITH_UNIT, RecordText.quoted(text));
+        }
+        Reading reading = QuantityReader.read(text + " " + unit.text(), quantity.dimension());
+        if (reading instanceof Reading.Read read) {
+            return read.si();
+        }
+        Reading.Refused refused = (Reading.Refused) reading;
+        if (refused.asWritten().isPresent() && quantity.isAccepted(accepted)) {
+            return refused.asWritten().get().si();
+        }
+        return refused.asWritten().isPresent()
+                ? refuse(
+                        faults, line, MessageKey.RISE_CELL_SLIP, refused.fault().text(), quantity.word())
+                : refuse(
+                        faults,
+                        line,
+                        MessageKey.RISE_CELL_REFUSED,
+                        refused.fault().text());
+    }
+
+    private double refuse(RecordFaults faults, long line, MessageKey key, String... values) {
+        faults.reportCell(line, this, key, values);
+        return Double.NaN;
     }
 }

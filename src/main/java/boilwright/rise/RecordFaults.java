@@ -2,7 +2,7 @@ package boilwright.rise;
 
 import boilwright.errors.InputRefusedException;
 import boilwright.errors.Message;
-import boilwright.errors.RiseMessage;
+import boilwright.errors.MessageKey;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -19,28 +19,28 @@ final class RecordFaults {
     }
 
     /** The message of a fault at a place. */
-    static Message at(RiseMessage fault, String place, String... values) {
+    static Message at(MessageKey fault, String place, String... values) {
         List<String> all = new ArrayList<>(List.of(place));
         all.addAll(List.of(values));
         return new Message(fault, all);
     }
 
     /** A fault of the whole file. */
-    void report(RiseMessage fault, String... values) {
+    void report(MessageKey fault, String... values) {
         add(fault, file, values);
     }
 
     /** A fault on a line. */
-    void reportLine(long line, RiseMessage fault, String... values) {
+    void reportLine(long line, MessageKey fault, String... values) {
         add(fault, file + ", line " + line, values);
     }
 
     /** A fault in a cell. */
-    void reportCell(long line, RecordColumn column, RiseMessage fault, String... values) {
+    void reportCell(long line, RecordColumn column, MessageKey fault, String... values) {
         add(fault, file + ", line " + line + ", column " + RecordText.quoted(column.header()), values);
     }
 
-    private void add(RiseMessage fault, String place, String... values) {
+    private void add(MessageKey fault, String place, String... values) {
         if (faults.size() == MOST) {
             left++;
             return;
@@ -59,7 +59,7 @@ final class RecordFaults {
         }
         List<Message> all = new ArrayList<>(faults);
         if (left > 0) {
-            all.add(Message.of(RiseMessage.RISE_MORE_FAULTS, file, Integer.toString(left)));
+            all.add(Message.of(MessageKey.RISE_MORE_FAULTS, file, Integer.toString(left)));
         }
         throw new InputRefusedException(all);
     }

@@ -1,7 +1,7 @@
 package boilwright.rise;
 
 import boilwright.errors.InputRefusedException;
-import boilwright.errors.RiseMessage;
+import boilwright.errors.MessageKey;
 import boilwright.files.IoReason;
 import java.io.IOException;
 import java.io.InputStream;
@@ -29,32 +29,32 @@ final class RecordText {
     static String of(Path file) {
         String name = printable(file.toString());
         if (Files.isDirectory(file)) {
-            throw refused(RiseMessage.RISE_FILE_UNREADABLE, name, "it is a folder");
+            throw refused(MessageKey.RISE_FILE_UNREADABLE, name, "it is a folder");
         }
         byte[] bytes;
         // Read up to the limit, not asked for its size: what is no plain file has none.
         try (InputStream stream = Files.newInputStream(file)) {
             bytes = stream.readNBytes(LARGEST + 1);
         } catch (IOException e) {
-            throw refused(RiseMessage.RISE_FILE_UNREADABLE, name, IoReason.of(e));
+            throw refused(MessageKey.RISE_FILE_UNREADABLE, name, IoReason.of(e));
         }
         if (bytes.length > LARGEST) {
-            throw refused(RiseMessage.RISE_FILE_TOO_LARGE, name, (LARGEST >> 20) + " MB");
+            throw refused(MessageKey.RISE_FILE_TOO_LARGE, name, (LARGEST >> 20) + " MB");
         }
         String text = decode(name, bytes);
         if (text.isBlank()) {
-            throw refused(RiseMessage.RISE_FILE_EMPTY, name);
+            throw refused(MessageKey.RISE_FILE_EMPTY, name);
         }
         return text;
     }
 
     private static String decode(String name, byte[] bytes) {
         if (bytes.length >= 2 && (bytes[0] & 0xFF) + (bytes[1] & 0xFF) == 0xFF + 0xFE && bytes[0] != bytes[1]) {
-            throw refused(RiseMessage.RISE_FILE_NOT_TEXT, name, "it looks like UTF-16; save it as UTF-8");
+            throw refused(MessageKey.RISE_FILE_NOT_TEXT, name, "it looks like UTF-16; save it as UTF-8");
         }
         for (int i = 0; i < bytes.length; i++) {
             if (bytes[i] == 0) {
-                throw refused(RiseMessage.RISE_FILE_NOT_TEXT, name, "byte " + (i + 1) + " is zero");
+                throw refused(MessageKey.RISE_FILE_NOT_TEXT, name, "byte " + (i + 1) + " is zero");
             }
         }
         try {
@@ -64,7 +64,7 @@ final class RecordText {
                     .toString();
             return !text.isEmpty() && text.charAt(0) == BYTE_ORDER_MARK ? text.substring(1) : text;
         } catch (CharacterCodingException e) {
-            throw refused(RiseMessage.RISE_FILE_NOT_TEXT, name, "it is not UTF-8");
+            throw refused(MessageKey.RISE_FILE_NOT_TEXT, name, "it is not UTF-8");
         }
     }
 
@@ -79,7 +79,7 @@ final class RecordText {
         return '"' + printable(cut) + '"';
     }
 
-    private static InputRefusedException refused(RiseMessage fault, String name, String... values) {
+    private static InputRefusedException refused(MessageKey fault, String name, String... values) {
         return new InputRefusedException(RecordFaults.at(fault, name, values));
     }
 }

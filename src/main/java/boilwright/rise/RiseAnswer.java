@@ -32,10 +32,68 @@ public record RiseAnswer(
         Optional<Rate> initialRise,
         Map<RiseCurve, OptionalDouble> scores,
         double leastDifference,
-        RiseLine line,
+        Line line,
         List<String> notes) {
     public RiseAnswer {
         scores = Collections.unmodifiableMap(new EnumMap<>(scores));
         notes = List.copyOf(notes);
+    }
+
+    /**
+     * A rate at which gas comes in, with the interval that holds the true one in 95 of 100 cases.
+     *
+     * @param value best estimate, Pa m3/s
+     * @param low lower end, Pa m3/s
+     * @param high upper end, Pa m3/s
+     */
+    public record Rate(double value, double low, double high) {
+        Rate times(double factor) {
+            return new Rate(value * factor, low * factor, high * factor);
+        }
+    }
+
+    /**
+     * Gas that the surfaces give off.
+     *
+     * @param initialRate at the first reading
+     * @param timeConstantS time constant of the balance, s; for the power law the time in which the rate halves, s
+     * @param byPowerLaw whether the rate falls with one over the time instead of toward a balance
+     */
+    public record SurfaceGas(RiseAnswer.Rate initialRate, double timeConstantS, boolean byPowerLaw) {}
+
+    /**
+     * A curve with its parameters, as it lies through a record.
+     *
+     * @param curve which curve
+     * @param parameters in the order of the curve, in s and Pa
+     * @param startS time of the first reading, s
+     */
+    public record Line(RiseCurve curve, List<Double> parameters, double startS) {
+        public Line {
+            parameters = List.copyOf(parameters);
+        }
+
+        /**
+         * The pressure on the curve, Pa.
+         *
+         * @param timeS as the record counts it, s
+         */
+        public double pressureAt(double timeS) {
+            return curve.value(timeS - startS, array());
+        }
+
+        /** The pressure, Pa, if only the straight part were there. */
+        public double straightAt(double timeS) {
+            return parameters.get(0) + curve.straightPart(timeS - startS, array());
+        }
+
+        /** The pressure, Pa, if only the bent part were there. */
+        public double bentAt(double timeS) {
+            return parameters.get(0) + curve.bentPart(timeS - startS, array());
+        }
+
+        private double[] array() {
+            return parameters.stream().mapToDouble(Double::doubleValue).toArray();
+        }
     }
 }

@@ -15,7 +15,7 @@ package boilwright.rise;
  *
  * <p>The time constant is fitted as its logarithm.
  */
-public enum RiseCurve implements FittedCurve {
+public enum RiseCurve implements LeastSquaresFit.Curve {
     /** No rise. */
     LEVEL("none", false, Bend.NONE),
     /** A straight line. */

@@ -1,7 +1,7 @@
 package boilwright.rise;
 
 import boilwright.errors.InputRefusedException;
-import boilwright.errors.RiseMessage;
+import boilwright.errors.MessageKey;
 import boilwright.units.QuantityWriter;
 import boilwright.units.UnitSpelling;
 import java.io.IOException;
@@ -29,14 +29,12 @@ public final class RiseFile {
 
     private final RecordFaults faults;
     private final Set<String> accepted;
-    private final RecordCells cells;
-    private final List<RiseReading> readings = new ArrayList<>();
+    private final List<RiseRecord.Reading> readings = new ArrayList<>();
     private int rows;
 
     private RiseFile(String name, Set<String> accepted) {
         this.faults = new RecordFaults(name);
         this.accepted = Set.copyOf(accepted);
-        this.cells = new RecordCells(faults, this.accepted);
     }
 
     /**
@@ -74,7 +72,7 @@ public final class RiseFile {
         try (CSVParser parser = CSVParser.parse(ended, format)) {
             return table(parser);
         } catch (IOException | UncheckedIOException e) {
-            faults.report(RiseMessage.RISE_FILE_BROKEN);
+            faults.report(MessageKey.RISE_FILE_BROKEN);
             faults.refuse();
             throw new IllegalStateException("a fault was reported", e);
         }
@@ -83,13 +81,13 @@ public final class RiseFile {
     private RiseRecord table(CSVParser parser) {
         Iterator<CSVRecord> lines = parser.iterator();
         if (!lines.hasNext()) {
-            faults.report(RiseMessage.RISE_FILE_EMPTY);
+            faults.report(MessageKey.RISE_FILE_EMPTY);
             faults.refuse();
         }
         List<String> headers = lines.next().toList();
         long line = parser.getCurrentLineNumber();
         if (headers.stream().allMatch(header -> header.matches("\\s*[-+.0-9][-+.,0-9eE]*\\s*"))) {
-            faults.reportLine(line, RiseMessage.RISE_HEADER_MISSING);
+            faults.reportLine(line, MessageKey.RISE_HEADER_MISSING);
             faults.refuse();
         }
         Optional<RecordColumn> time = RecordColumn.find(Quantity.TIME, headers, line, faults);
@@ -99,13 +97,13 @@ public final class RiseFile {
             CSVRecord row = lines.next();
             row(row, parser.getCurrentLineNumber(), headers.size(), time.orElseThrow(), pressure.orElseThrow());
             if (++rows > MOST) {
-                faults.report(RiseMessage.RISE_TOO_MANY, Integer.toString(MOST));
+                faults.report(MessageKey.RISE_TOO_MANY, Integer.toString(MOST));
                 break;
             }
         }
         faults.refuse();
         if (rows < RiseRecord.FEWEST) {
-            faults.report(RiseMessage.RISE_TOO_FEW_ROWS, Integer.toString(rows), Integer.toString(RiseRecord.FEWEST));
+            faults.report(MessageKey.RISE_TOO_FEW_ROWS, Integer.toString(rows), Integer.toString(RiseRecord.FEWEST));
             faults.refuse();
         }
         RiseRecord record = new RiseRecord(
@@ -118,20 +116,20 @@ public final class RiseFile {
     private void row(CSVRecord row, long line, int columns, RecordColumn time, RecordColumn pressure) {
         if (row.size() != columns) {
             faults.reportLine(
-                    line, RiseMessage.RISE_ROW_LENGTH, Integer.toString(row.size()), Integer.toString(columns));
+                    line, MessageKey.RISE_ROW_LENGTH, Integer.toString(row.size()), Integer.toString(columns));
             return;
         }
-        double t = cells.read(time, row.get(time.index()), line);
-        double p = cells.read(pressure, row.get(pressure.index()), line);
+        double t = time.read(row.get(time.index()), line, accepted, faults);
+        double p = pressure.read(row.get(pressure.index()), line, accepted, faults);
         if (p <= 0) {
-            faults.reportCell(line, pressure, RiseMessage.RISE_PRESSURE_NOT_POSITIVE, written(p, pressure.unit()));
+            faults.reportCell(line, pressure, MessageKey.RISE_PRESSURE_NOT_POSITIVE, written(p, pressure.unit()));
         }
         if (!readings.isEmpty() && t <= last()) {
             faults.reportCell(
-                    line, time, RiseMessage.RISE_TIME_BACK, written(t, time.unit()), written(last(), time.unit()));
+                    line, time, MessageKey.RISE_TIME_BACK, written(t, time.unit()), written(last(), time.unit()));
         }
         if (Double.isFinite(t) && Double.isFinite(p)) {
-            readings.add(new RiseReading(t, p));
+            readings.add(new RiseRecord.Reading(t, p));
         }
     }
 
@@ -148,7 +146,7 @@ public final class RiseFile {
                     .filter(reading -> reading.pressurePa() > AIR_PA)
                     .findFirst()
                     .ifPresent(reading -> faults.report(
-                            RiseMessage.RISE_PRESSURE_ABOVE_AIR, written(reading.pressurePa(), pressure.unit())));
+                            MessageKey.RISE_PRESSURE_ABOVE_AIR, written(reading.pressurePa(), pressure.unit())));
         }
     }
 
@@ -160,7 +158,7 @@ public final class RiseFile {
         quantity.meant(si, column.unit()).ifPresent(meant -> {
             String found = written(si, column.unit());
             String likely = written(meant.toSi(column.unit().fromSi(si)), meant);
-            RiseMessage key = quantity == Quantity.TIME ? RiseMessage.RISE_TIME_SLIP : RiseMessage.RISE_PRESSURE_SLIP;
+            MessageKey key = quantity == Quantity.TIME ? MessageKey.RISE_TIME_SLIP : MessageKey.RISE_PRESSURE_SLIP;
             faults.report(key, RecordText.quoted(column.header()), found, likely, quantity.usual());
         });
     }

@@ -14,6 +14,10 @@ final class RiseFits {
     private static final double INTERVALS = 2;
     private static final double LEAST_SHARE_OF_LOWEST = 0.5;
 
+    /** Repeatability of a thermal or ionization gauge, share of the reading; common practice, no source. */
+    static final double RELATIVE = 0.01;
+
+    private static final double UNIFORM = 1 / Math.sqrt(12);
     private final double spanS;
     private final CurveSearch search;
     private final Evidence evidence;
@@ -25,7 +29,7 @@ final class RiseFits {
         double[] times = record.elapsedS();
         double[] pressures = record.pressuresPa();
         double shortestS = shortest(times);
-        double step = Scatter.step(pressures);
+        double step = step(pressures);
         double least = LEAST_SHARE_OF_LOWEST * Arrays.stream(pressures).min().orElseThrow();
         // Weights from the readings themselves would favour those that happen to be low: the closest curve smooths
         // them.
@@ -97,7 +101,7 @@ final class RiseFits {
 
     private static CurveSearch search(
             double[] times, double[] pressures, double[] smooth, double step, double shortestS) {
-        return new CurveSearch(new WeightedPoints(times, pressures, Scatter.of(smooth, step)), shortestS);
+        return new CurveSearch(new LeastSquaresFit.Points(times, pressures, scatter(smooth, step)), shortestS);
     }
 
     /** A bend within two intervals is one reading that stands out. */
@@ -115,5 +119,33 @@ final class RiseFits {
             return one.isEmpty() ? other : one;
         }
         return OptionalDouble.of(Math.min(one.getAsDouble(), other.getAsDouble()));
+    }
+
+    /**
+     * The step of the display, Pa: the least difference between two different readings; 0 when all are alike. A display of
+     * figures that float has no such step, and the least difference is then too small to matter.
+     */
+    private static double step(double[] pressuresPa) {
+        double[] sorted = pressuresPa.clone();
+        Arrays.sort(sorted);
+        double least = Double.POSITIVE_INFINITY;
+        for (int i = 1; i < sorted.length; i++) {
+            double difference = sorted[i] - sorted[i - 1];
+            if (difference > 1e-9 * sorted[i]) {
+                least = Math.min(least, difference);
+            }
+        }
+        return Double.isFinite(least) ? least : 0;
+    }
+
+    /**
+     * The scatter that is expected of each reading relative to the others, Pa: a share of the pressure, as gauges have it, and
+     * the step of the display. Only the ratio of the two is taken from here; how large the scatter is as a whole, the residuals
+     * say.
+     */
+    private static double[] scatter(double[] pressuresPa, double stepPa) {
+        return Arrays.stream(pressuresPa)
+                .map(p -> Math.hypot(RELATIVE * p, UNIFORM * stepPa))
+                .toArray();
     }
 }

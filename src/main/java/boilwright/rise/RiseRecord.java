@@ -12,7 +12,7 @@ import java.util.List;
  * @param timeUnit the unit in which the times were written, for showing
  * @param pressureUnit the unit in which the pressures were written, for showing
  */
-public record RiseRecord(List<RiseReading> readings, UnitSpelling timeUnit, UnitSpelling pressureUnit) {
+public record RiseRecord(List<Reading> readings, UnitSpelling timeUnit, UnitSpelling pressureUnit) {
     /** Fewest readings of a record. */
     public static final int FEWEST = 5;
 
@@ -23,7 +23,7 @@ public record RiseRecord(List<RiseReading> readings, UnitSpelling timeUnit, Unit
             throw new IllegalArgumentException("a record has at least " + FEWEST + " readings");
         }
         double before = Double.NEGATIVE_INFINITY;
-        for (RiseReading reading : readings) {
+        for (Reading reading : readings) {
             if (!(reading.timeS() > before && Double.isFinite(reading.timeS()))) {
                 throw new IllegalArgumentException("every reading is later than the one before");
             }
@@ -35,7 +35,7 @@ public record RiseRecord(List<RiseReading> readings, UnitSpelling timeUnit, Unit
     }
 
     /** A record in s and Pa. */
-    public static RiseRecord si(List<RiseReading> readings) {
+    public static RiseRecord si(List<Reading> readings) {
         return new RiseRecord(
                 readings,
                 UnitTable.find("s", Dimension.TIME).orElseThrow(),
@@ -59,6 +59,14 @@ public record RiseRecord(List<RiseReading> readings, UnitSpelling timeUnit, Unit
 
     /** Pressures, Pa. */
     double[] pressuresPa() {
-        return readings.stream().mapToDouble(RiseReading::pressurePa).toArray();
+        return readings.stream().mapToDouble(Reading::pressurePa).toArray();
     }
+
+    /**
+     * One reading of the gauge.
+     *
+     * @param timeS when, s
+     * @param pressurePa what it showed, Pa, &gt; 0
+     */
+    public record Reading(double timeS, double pressurePa) {}
 }

@@ -1,7 +1,7 @@
 package boilwright.rise;
 
 import boilwright.errors.InputRefusedException;
-import boilwright.errors.RiseMessage;
+import boilwright.errors.MessageKey;
 import boilwright.units.QuantityReader;
 import boilwright.units.QuantityWriter;
 import boilwright.units.Reading;
@@ -30,9 +30,8 @@ public final class RiseVolume {
                 reading instanceof Reading.Refused refused && isMeant ? refused.asWritten() : asRead(reading);
         if (read.isEmpty()) {
             Reading.Refused refused = (Reading.Refused) reading;
-            RiseMessage key = refused.asWritten().isPresent()
-                    ? RiseMessage.RISE_VOLUME_DOUBTFUL
-                    : RiseMessage.RISE_VOLUME_REFUSED;
+            MessageKey key =
+                    refused.asWritten().isPresent() ? MessageKey.RISE_VOLUME_DOUBTFUL : MessageKey.RISE_VOLUME_REFUSED;
             throw refused(key, refused.fault().text());
         }
         double volume = read.get().si();
@@ -41,10 +40,10 @@ public final class RiseVolume {
         Optional<UnitSpelling> meant = isMeant ? Optional.empty() : Quantity.VOLUME.meant(volume, unit);
         if (meant.isPresent()) {
             String likely = QuantityWriter.exact(meant.get().toSi(unit.fromSi(volume)), meant.get());
-            throw refused(RiseMessage.RISE_VOLUME_SLIP, shown, likely, Quantity.VOLUME.usual());
+            throw refused(MessageKey.RISE_VOLUME_SLIP, shown, likely, Quantity.VOLUME.usual());
         }
         if (!(volume >= LEAST_M3 && volume <= GREATEST_M3)) {
-            throw refused(RiseMessage.RISE_VOLUME_RANGE, shown, "1 mL", "10000 m3");
+            throw refused(MessageKey.RISE_VOLUME_RANGE, shown, "1 mL", "10000 m3");
         }
         return volume;
     }
@@ -53,7 +52,7 @@ public final class RiseVolume {
         return reading instanceof Reading.Read read ? Optional.of(read) : Optional.empty();
     }
 
-    private static InputRefusedException refused(RiseMessage key, String... values) {
+    private static InputRefusedException refused(MessageKey key, String... values) {
         return new InputRefusedException(RecordFaults.at(key, "--volume", values));
     }
 }

@@ -1,5 +1,7 @@
 package boilwright.rise;
 
+import boilwright.rise.RiseAnswer.Rate;
+import boilwright.rise.RiseAnswer.SurfaceGas;
 import boilwright.units.Dimension;
 import boilwright.units.QuantityWriter;
 import boilwright.units.UnitSpelling;

@@ -2,7 +2,7 @@ package boilwright.sequence;
 
 import boilwright.errors.InputRefusedException;
 import boilwright.errors.Message;
-import boilwright.errors.PlanMessage;
+import boilwright.errors.MessageKey;
 import boilwright.files.IoReason;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -57,16 +57,16 @@ public final class PlanFile {
         String name = file.toString();
         try {
             if (Files.isDirectory(file)) {
-                throw refused(Message.of(PlanMessage.PLAN_UNREADABLE, name, "it is a folder"));
+                throw refused(Message.of(MessageKey.PLAN_UNREADABLE, name, "it is a folder"));
             }
             if (Files.size(file) > MOST_BYTES) {
-                throw refused(Message.of(PlanMessage.PLAN_TOO_LARGE, name, "1 MB"));
+                throw refused(Message.of(MessageKey.PLAN_TOO_LARGE, name, "1 MB"));
             }
             return readText(name, Files.readString(file));
         } catch (java.nio.charset.CharacterCodingException e) {
-            throw refused(Message.of(PlanMessage.PLAN_UNREADABLE, name, "it is no text in UTF-8"));
+            throw refused(Message.of(MessageKey.PLAN_UNREADABLE, name, "it is no text in UTF-8"));
         } catch (IOException e) {
-            throw refused(Message.of(PlanMessage.PLAN_UNREADABLE, name, IoReason.of(e)));
+            throw refused(Message.of(MessageKey.PLAN_UNREADABLE, name, IoReason.of(e)));
         }
     }
 
@@ -87,7 +87,7 @@ public final class PlanFile {
             TokenStreamLocation at = e.getLocation();
             String place = at == null ? "somewhere" : "line " + at.getLineNr() + ", column " + at.getColumnNr();
             throw refused(Message.of(
-                    PlanMessage.PLAN_NOT_JSON,
+                    MessageKey.PLAN_NOT_JSON,
                     name,
                     place,
                     e.getOriginalMessage().replaceAll("\\p{Cntrl}", " ")));
@@ -172,7 +172,7 @@ public final class PlanFile {
     private void fault(String at, JsonNode found, String accepted) {
         String shown = found.isMissingNode() ? "nothing" : found.toString().replaceAll("\\p{Cntrl}", " ");
         faults.add(Message.of(
-                PlanMessage.PLAN_FIELD,
+                MessageKey.PLAN_FIELD,
                 name,
                 at,
                 shown.length() > LONGEST_SHOWN ? shown.substring(0, LONGEST_SHOWN) + " ..." : shown,

@@ -4,7 +4,9 @@ import boilwright.answers.CheckAnswer;
 import boilwright.answers.VacuumAnswer;
 import boilwright.fluid.WorkingFluid;
 import boilwright.rig.Rig;
+import boilwright.thermal.EventKind;
 import boilwright.thermal.RunResult;
+import boilwright.thermal.SeriesQuantity;
 import boilwright.thermal.StageState;
 import boilwright.thermal.TimeEvent;
 import boilwright.vacuum.VacuumTimeline;
@@ -91,7 +93,7 @@ final class SimulatedRun {
     }
 
     /** When something happens in the warm-up, s after the backing pump's start. */
-    OptionalDouble upS(String event, String stage) {
+    OptionalDouble upS(EventKind event, String stage) {
         OptionalDouble t = time(check.warmup(), event, stage);
         return t.isPresent() ? OptionalDouble.of(zeroS() + t.getAsDouble()) : t;
     }
@@ -100,13 +102,13 @@ final class SimulatedRun {
      * When something happens in the cool-down, s after heat-off; empty too when the cool-down had to be broken off, for then
      * nothing can be said of what holds after it.
      */
-    OptionalDouble downS(String event) {
+    OptionalDouble downS(EventKind event) {
         return brokenOff(cooldown, down).isPresent() ? OptionalDouble.empty() : time(cooldown, event, "");
     }
 
-    private static OptionalDouble time(RunResult run, String id, String stage) {
+    private static OptionalDouble time(RunResult run, EventKind kind, String stage) {
         return run.events().stream()
-                .filter(e -> e.id().equals(id) && e.stage().equals(stage))
+                .filter(e -> e.kind() == kind && e.stage().equals(stage))
                 .map(TimeEvent::timeS)
                 .filter(OptionalDouble::isPresent)
                 .findFirst()
@@ -116,36 +118,36 @@ final class SimulatedRun {
     /** When the first jet goes out after heat-off, s; empty when none works at rest. */
     OptionalDouble firstLostS() {
         return cooldown.events().stream()
-                .filter(e -> e.id().equals("jet-lost") && e.timeS().isPresent())
+                .filter(e -> e.kind() == EventKind.JET_LOST && e.timeS().isPresent())
                 .mapToDouble(e -> e.timeS().getAsDouble())
                 .min();
     }
 
     /** Oil temperature, K, at a time from cold; the cold oil's before the warm-up begins. */
     double oilUpK(double seconds) {
-        return up.at("liquidTemperatureK", seconds - zeroS());
+        return up.at(SeriesQuantity.LIQUID_TEMPERATURE, seconds - zeroS());
     }
 
     /** Oil temperature, K, so long after heat-off; that at rest while the heat is on. */
     double oilDownK(OptionalDouble sinceOffS) {
         return sinceOffS.isPresent()
-                ? down.at("liquidTemperatureK", sinceOffS.getAsDouble())
+                ? down.at(SeriesQuantity.LIQUID_TEMPERATURE, sinceOffS.getAsDouble())
                 : check.steady().liquidTemperatureK();
     }
 
     /** When the oil is below a temperature for the first time after heat-off, s; empty when not within the run. */
     OptionalDouble oilBelowS(double kelvin) {
-        return down.firstBelow("liquidTemperatureK", kelvin);
+        return down.firstBelow(SeriesQuantity.LIQUID_TEMPERATURE, kelvin);
     }
 
     /** Water outlet temperature, K, at a time from cold; only where water passes. */
     double waterOutUpK(double seconds) {
-        return up.at("waterOutK", seconds - zeroS());
+        return up.at(SeriesQuantity.WATER_OUT, seconds - zeroS());
     }
 
     /** Power that the source takes, W, at a time from cold. */
     double powerUpW(double seconds) {
-        return up.at("sourceInputW", seconds - zeroS() + JUST_AFTER_S);
+        return up.at(SeriesQuantity.SOURCE_INPUT, seconds - zeroS() + JUST_AFTER_S);
     }
 
     double powerAtRestW() {
@@ -159,15 +161,17 @@ final class SimulatedRun {
             VacuumTimeline line = vacuum().get().timeline();
             return Readings.at(line.timeS(), line.forelinePa(), seconds - pumpDownS());
         }
-        return up.has("forelinePa") ? up.at("forelinePa", t) : check.steady().forelinePa();
+        return up.has(SeriesQuantity.FORELINE)
+                ? up.at(SeriesQuantity.FORELINE, t)
+                : check.steady().forelinePa();
     }
 
     /** Highest foreline pressure of the warm-up between two times from cold, with its time. */
     Readings.Extreme highestForeline(double fromS, double toS) {
-        if (!up.has("forelinePa")) {
+        if (!up.has(SeriesQuantity.FORELINE)) {
             return new Readings.Extreme(fromS, forelineUpPa(fromS));
         }
-        Readings.Extreme inRun = up.highest("forelinePa", fromS - zeroS(), toS - zeroS());
+        Readings.Extreme inRun = up.highest(SeriesQuantity.FORELINE, fromS - zeroS(), toS - zeroS());
         double first = forelineUpPa(fromS);
         return first >= inRun.value()
                 ? new Readings.Extreme(fromS, first)
@@ -176,7 +180,7 @@ final class SimulatedRun {
 
     /** Hottest oil of the warm-up between two times from cold, with its time. */
     Readings.Extreme highestOil(double fromS, double toS) {
-        Readings.Extreme inRun = up.highest("liquidTemperatureK", fromS - zeroS(), toS - zeroS());
+        Readings.Extreme inRun = up.highest(SeriesQuantity.LIQUID_TEMPERATURE, fromS - zeroS(), toS - zeroS());
         return new Readings.Extreme(inRun.timeS() + zeroS(), inRun.value());
     }
 
@@ -186,8 +190,8 @@ final class SimulatedRun {
     }
 
     /** First time from cold at which a quantity of the warm-up is above a limit, up to a time from cold. */
-    OptionalDouble firstAbove(String key, double limit, double untilS) {
-        OptionalDouble t = up.has(key) ? up.firstAbove(key, limit) : OptionalDouble.empty();
+    OptionalDouble firstAbove(SeriesQuantity quantity, double limit, double untilS) {
+        OptionalDouble t = up.has(quantity) ? up.firstAbove(quantity, limit) : OptionalDouble.empty();
         return t.isPresent() && t.getAsDouble() + zeroS() <= untilS
                 ? OptionalDouble.of(t.getAsDouble() + zeroS())
                 : OptionalDouble.empty();
@@ -200,7 +204,7 @@ final class SimulatedRun {
 
     private static Optional<TimeEvent> brokenOff(RunResult run, Readings readings) {
         return run.events().stream()
-                .filter(e -> e.id().equals("limit-reached") && e.timeS().isPresent())
+                .filter(e -> e.kind() == EventKind.LIMIT_REACHED && e.timeS().isPresent())
                 .filter(e -> e.timeS().getAsDouble() >= readings.endS() - SAME_TIME_S)
                 .findFirst();
     }
@@ -209,7 +213,9 @@ final class SimulatedRun {
     double leastJetUp(double seconds) {
         double least = Double.POSITIVE_INFINITY;
         for (int k = 1; k <= rig().stages().size(); k++) {
-            least = Math.min(least, seconds < zeroS() ? 0 : up.at("stage" + k + "FullFlowFraction", seconds - zeroS()));
+            least = Math.min(
+                    least,
+                    seconds < zeroS() ? 0 : up.atStage(SeriesQuantity.STAGE_FULL_FLOW_FRACTION, k, seconds - zeroS()));
         }
         return least;
     }
@@ -223,7 +229,7 @@ final class SimulatedRun {
 
     /** Whether every jet is full for good at a time from cold. */
     boolean allFullUp(double seconds) {
-        OptionalDouble full = upS("full-pumping", "");
+        OptionalDouble full = upS(EventKind.FULL_PUMPING, "");
         return full.isPresent() && seconds >= full.getAsDouble() - 1e-9;
     }
 

@@ -10,6 +10,7 @@ import boilwright.numerics.ProgressSink;
 import boilwright.numerics.Tally;
 import boilwright.rig.Parameter;
 import boilwright.rig.Rig;
+import boilwright.thermal.EventKind;
 import boilwright.units.Dimension;
 import boilwright.units.QuantityWriter;
 import java.util.ArrayList;
@@ -22,8 +23,6 @@ import java.util.stream.Collectors;
 
 /** How sure are the answers for a rig? */
 public final class Spread {
-    private static final String FULL_PUMPING = "full-pumping";
-
     private Spread() {}
 
     /**
@@ -121,7 +120,7 @@ public final class Spread {
                     Percent.of(worst.band().failing().share())));
         }
         events.stream()
-                .filter(e -> e.key().id().equals(FULL_PUMPING))
+                .filter(e -> e.key().kind() == EventKind.FULL_PUMPING)
                 .findFirst()
                 .ifPresent(e -> sentences.add(time(e, accepted)));
         if (collector.accepted() < collector.done()) {

@@ -2,7 +2,7 @@ package boilwright.spread;
 
 import boilwright.errors.InputRefusedException;
 import boilwright.errors.Message;
-import boilwright.errors.SpreadMessage;
+import boilwright.errors.MessageKey;
 import boilwright.estimate.GuessRange;
 import boilwright.rig.Field;
 import boilwright.rig.FieldCatalogue;
@@ -147,24 +147,24 @@ final class SpreadInputs {
         for (SpreadRange range : ranges) {
             Optional<Field> field = field(range.id(), paths);
             if (field.isEmpty()) {
-                faults.add(Message.of(SpreadMessage.SPREAD_RANGE_UNKNOWN, shown(range.id())));
+                faults.add(Message.of(MessageKey.SPREAD_RANGE_UNKNOWN, shown(range.id())));
                 continue;
             }
             Dimension dimension = field.get().dimension().orElseThrow();
             String low = QuantityWriter.writeAuto(range.low(), dimension);
             String high = QuantityWriter.writeAuto(range.high(), dimension);
             if (!(range.low() < range.high())) {
-                faults.add(Message.of(SpreadMessage.SPREAD_RANGE_REVERSED, range.id(), low, high));
+                faults.add(Message.of(MessageKey.SPREAD_RANGE_REVERSED, range.id(), low, high));
             } else if (!field.get().allows(range.low()) || !field.get().allows(range.high())) {
                 faults.add(Message.of(
-                        SpreadMessage.SPREAD_RANGE_OUTSIDE,
+                        MessageKey.SPREAD_RANGE_OUTSIDE,
                         range.id(),
                         low,
                         high,
                         QuantityWriter.writeAuto(field.get().allowedLow(), dimension),
                         QuantityWriter.writeAuto(field.get().allowedHigh(), dimension)));
             } else if (given.put(range.id(), range) != null) {
-                faults.add(Message.of(SpreadMessage.SPREAD_RANGE_TWICE, range.id()));
+                faults.add(Message.of(MessageKey.SPREAD_RANGE_TWICE, range.id()));
             }
         }
         if (!faults.isEmpty()) {

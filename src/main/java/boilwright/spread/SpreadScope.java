@@ -23,14 +23,4 @@ public enum SpreadScope {
     public String id() {
         return id;
     }
-
-    /** Whether the states at rest are computed. */
-    public boolean hasRest() {
-        return rest;
-    }
-
-    /** Whether the warm-up is computed. */
-    public boolean hasTime() {
-        return time;
-    }
 }

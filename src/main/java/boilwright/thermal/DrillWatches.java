@@ -75,12 +75,8 @@ final class DrillWatches {
     /** Adds the limits to what a run watches. */
     void addTo(RunWatches watches) {
         for (Watched w : watched) {
-            watches.note(name(w.limit()), "", w.excess());
+            watches.note(WatchKind.DRILL_LIMIT, w.limit().name(), w.excess());
         }
-    }
-
-    private static String name(DrillLimit limit) {
-        return "drill-" + limit;
     }
 
     /**
@@ -94,7 +90,8 @@ final class DrillWatches {
         List<LimitTime> times = new ArrayList<>();
         for (Watched w : watched) {
             boolean before = failedS == 0 && w.excess().of(0, start) >= 0;
-            OptionalDouble passed = watches.first(name(w.limit()), "", true);
+            OptionalDouble passed =
+                    watches.first(WatchKind.DRILL_LIMIT, w.limit().name(), true);
             OptionalDouble after =
                     passed.isPresent() ? OptionalDouble.of(Math.max(0, passed.getAsDouble() - failedS)) : passed;
             times.add(new LimitTime(w.limit(), w.value(), before ? OptionalDouble.of(0) : after));

@@ -62,7 +62,7 @@ final class FlameSource implements SourceBlock {
 
     @Override
     public String stateName(int i) {
-        return i == 0 ? "cartridgeTemperatureK" : "fuelMassKg";
+        return i == 0 ? SeriesQuantity.CARTRIDGE_TEMPERATURE.key() : SeriesQuantity.FUEL_MASS.key();
     }
 
     @Override

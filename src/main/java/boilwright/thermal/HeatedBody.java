@@ -105,7 +105,7 @@ final class HeatedBody implements SourceBlock {
 
     @Override
     public String stateName(int i) {
-        return "sourceTemperatureK";
+        return SeriesQuantity.SOURCE_TEMPERATURE.key();
     }
 
     @Override

@@ -34,17 +34,17 @@ final class RunLimits {
         Limits limits = model.rig.limits();
         StateLayout at = model.layout;
         OptionalDouble bulk = limits.oilBulkK().isPresent() ? limits.oilBulkK() : model.fluid.bulkLimit();
-        bulk.ifPresent(limit -> watches.note("limit-reached", NAMES.get(0), (t, y) -> y[at.oil] - limit));
+        bulk.ifPresent(limit -> watches.note(WatchKind.LIMIT, NAMES.get(0), (t, y) -> y[at.oil] - limit));
         if (model.water.flows()) {
             double limit = limits.waterOutK().orElse(WATER_OUT_K);
             watches.note(
-                    "limit-reached",
+                    WatchKind.LIMIT,
                     NAMES.get(1),
                     (t, y) -> model.water.outletK(y, at.water, model.supply.enteringK(y, at.supply)) - limit);
         }
         if (model.wallGeometry.cap >= 0) {
             double limit = limits.capK().orElse(CAP_K);
-            watches.note("limit-reached", NAMES.get(2), (t, y) -> y[at.walls + model.wallGeometry.cap] - limit);
+            watches.note(WatchKind.LIMIT, NAMES.get(2), (t, y) -> y[at.walls + model.wallGeometry.cap] - limit);
         }
     }
 }

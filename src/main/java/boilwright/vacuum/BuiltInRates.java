@@ -1,7 +1,6 @@
 package boilwright.vacuum;
 
 import boilwright.gasflow.OutgassingLaw;
-import boilwright.outgassing.Figure;
 import boilwright.outgassing.MaterialLibrary;
 import boilwright.outgassing.MaterialRecord;
 
@@ -15,8 +14,8 @@ public enum BuiltInRates implements SurfaceRates {
         if (baked && record.baked().isPresent()) {
             return rate(record.baked().get());
         }
-        Figure first = record.afterOneHour();
-        Figure share = record.dryGasShare();
+        MaterialRecord.Figure first = record.afterOneHour();
+        MaterialRecord.Figure share = record.dryGasShare();
         double falls = OutgassingLaw.rate(1, record.exponent().value(), sinceAirS);
         return new Rate(
                 first.value() * falls * (humid ? 1 : share.value()),
@@ -33,7 +32,7 @@ public enum BuiltInRates implements SurfaceRates {
                 .orElse(new Rate(0, 0, 0));
     }
 
-    private static Rate rate(Figure figure) {
+    private static Rate rate(MaterialRecord.Figure figure) {
         return new Rate(figure.value(), figure.low(), figure.high());
     }
 }

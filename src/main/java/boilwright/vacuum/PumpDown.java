@@ -1,8 +1,8 @@
 package boilwright.vacuum;
 
 import boilwright.errors.ComputationException;
-import boilwright.errors.GasMessage;
 import boilwright.errors.Message;
+import boilwright.errors.MessageKey;
 import boilwright.gasflow.Gas;
 import boilwright.numerics.CancelToken;
 import boilwright.numerics.OdeDriver;
@@ -163,7 +163,7 @@ public final class PumpDown {
         worstBalance = Math.max(worstBalance, Math.abs(given - left - stored) / scale);
         if (!(worstBalance <= BALANCE_LIMIT)) {
             throw new ComputationException(Message.of(
-                    GasMessage.GAS_NOT_CLOSED, Double.toString(worstBalance), Double.toString(BALANCE_LIMIT)));
+                    MessageKey.GAS_NOT_CLOSED, Double.toString(worstBalance), Double.toString(BALANCE_LIMIT)));
         }
         return new Stretch(outcome.time(), y[ChamberSystem.LOG_PRESSURE], outcome.stoppedBy() != null);
     }

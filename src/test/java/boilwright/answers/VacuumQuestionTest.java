@@ -18,6 +18,7 @@ import boilwright.rig.PieceKind;
 import boilwright.rig.Rig;
 import boilwright.rig.file.RigReader;
 import boilwright.rig.file.RigWriter;
+import boilwright.thermal.SeriesQuantity;
 import boilwright.thermal.StageState;
 import boilwright.thermal.TestRigs;
 import boilwright.vacuum.VacuumRigs;
@@ -134,7 +135,7 @@ class VacuumQuestionTest {
     void degassingRaisesTheForelineAndPasses() {
         VacuumAnswer answer = ask(VacuumRigs.hoseCase());
         double[] foreline =
-                answer.check().warmup().series().column("forelinePa").values();
+                answer.check().warmup().series().column(SeriesQuantity.FORELINE).values();
         double rest = answer.check().steady().forelinePa();
         assertThat(Arrays.stream(foreline).max().orElseThrow()).isGreaterThan(1.5 * rest);
         assertThat(foreline[foreline.length - 1] / rest).isCloseTo(1, within(0.02));

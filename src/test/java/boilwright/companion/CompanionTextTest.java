@@ -26,7 +26,7 @@ class CompanionTextTest {
     @Test
     void everyRuleButTheShockIsServedBySomeStep() {
         Set<Rule> served = Arrays.stream(Action.values())
-                .flatMap(action -> StepRules.served(action).stream())
+                .flatMap(action -> StepWarnings.served(action).stream())
                 .collect(Collectors.toSet());
         assertThat(EnumSet.complementOf(EnumSet.copyOf(served))).containsExactly(Rule.NO_COLD_SHOCK);
     }

@@ -6,7 +6,7 @@ import java.util.concurrent.CopyOnWriteArrayList;
 
 /** Remembers what a recorder told. */
 final class LogWatch implements RunLog.Listener {
-    final List<LogTrouble> troubles = new CopyOnWriteArrayList<>();
+    final List<RunLog.Trouble> troubles = new CopyOnWriteArrayList<>();
     volatile int lines;
     volatile Path file;
 
@@ -17,7 +17,7 @@ final class LogWatch implements RunLog.Listener {
     }
 
     @Override
-    public void trouble(LogTrouble trouble) {
+    public void trouble(RunLog.Trouble trouble) {
         troubles.add(trouble);
     }
 }

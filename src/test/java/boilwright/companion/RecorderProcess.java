@@ -18,7 +18,7 @@ public final class RecorderProcess {
             }
 
             @Override
-            public void trouble(LogTrouble trouble) {
+            public void trouble(RunLog.Trouble trouble) {
                 System.out.println(trouble.message().text());
                 System.out.flush();
             }

@@ -35,7 +35,7 @@ class EquationFormTest {
         assertThat(relation.value(t) / value).isCloseTo(1, within(1e-6));
         double difference = (relation.value(t + 1e-3) - relation.value(t - 1e-3)) / 2e-3;
         assertThat(relation.slope(t)).isCloseTo(difference, within(1e-6 * Math.abs(difference) + 1e-12));
-        Relation scaled = Relations.scaled(relation, 3);
+        Relation scaled = Relation.scaled(relation, 3);
         assertThat(scaled.value(t)).isCloseTo(3 * relation.value(t), within(1e-12 * Math.abs(3 * value)));
         assertThat(scaled.slope(t)).isCloseTo(3 * relation.slope(t), within(1e-9 * Math.abs(difference)));
     }
@@ -51,8 +51,8 @@ class EquationFormTest {
 
     @Test
     void integralOfAPolynomialIsZeroWhereItIsCountedFrom() {
-        Relations.Polynomial heat = new Relations.Polynomial(100, new double[] {1000, 2, -0.001});
-        Relations.Polynomial enthalpy = heat.integralFrom(273.15);
+        Relation.Polynomial heat = new Relation.Polynomial(100, new double[] {1000, 2, -0.001});
+        Relation.Polynomial enthalpy = heat.integralFrom(273.15);
         assertThat(enthalpy.value(273.15)).isCloseTo(0, within(1e-9));
         assertThat(enthalpy.slope(400)).isCloseTo(heat.value(400), within(1e-9));
     }

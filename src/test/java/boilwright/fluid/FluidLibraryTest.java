@@ -60,8 +60,8 @@ class FluidLibraryTest {
 
     @Test
     void entriesSayWhatIsKnownAndWhatIsNot() {
-        List<PropertyEntry> entries = library.entries("704-type");
-        PropertyEntry pressure = entries.stream()
+        List<PropertyLine.Words> entries = library.entries("704-type");
+        PropertyLine.Words pressure = entries.stream()
                 .filter(e -> e.title().equals("vapour pressure"))
                 .findFirst()
                 .orElseThrow();

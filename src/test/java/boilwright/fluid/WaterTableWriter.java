@@ -23,13 +23,13 @@ final class WaterTableWriter {
 
     public static void main(String[] arguments) throws IOException, OutOfRangeException {
         WaterTableWriter writer = new WaterTableWriter();
-        ByteBuffer bytes = ByteBuffer.allocate(WaterTable.COLUMNS * (WaterTable.INTERVALS + 1) * Double.BYTES);
-        for (int c = 0; c < WaterTable.COLUMNS; c++) {
-            for (int i = 0; i <= WaterTable.INTERVALS; i++) {
-                bytes.putDouble(writer.value(c, WaterTable.temperature(i)));
+        ByteBuffer bytes = ByteBuffer.allocate(Water.Table.COLUMNS * (Water.Table.INTERVALS + 1) * Double.BYTES);
+        for (int c = 0; c < Water.Table.COLUMNS; c++) {
+            for (int i = 0; i <= Water.Table.INTERVALS; i++) {
+                bytes.putDouble(writer.value(c, Water.Table.temperature(i)));
             }
         }
-        Path file = Path.of("src", "main", "resources", WaterTable.RESOURCE.substring(1));
+        Path file = Path.of("src", "main", "resources", Water.Table.RESOURCE.substring(1));
         Files.createDirectories(file.getParent());
         Files.write(file, bytes.array());
     }
@@ -38,13 +38,13 @@ final class WaterTableWriter {
     double value(int which, double t) throws OutOfRangeException {
         double p = Water.TABLE_PRESSURE_PA;
         return switch (which) {
-            case WaterTable.DENSITY -> library.densityPT(p, t);
-            case WaterTable.ENTHALPY -> library.specificEnthalpyPT(p, t) - enthalpyAtZero;
-            case WaterTable.SPECIFIC_HEAT -> library.isobaricHeatCapacityPT(p, t);
-            case WaterTable.VISCOSITY -> library.dynamicViscosityPT(p, t);
-            case WaterTable.CONDUCTIVITY -> library.thermalConductivityPT(p, t);
-            case WaterTable.EXPANSION -> library.isobaricCubicExpansionCoefficientPT(p, t);
-            case WaterTable.LATENT_HEAT ->
+            case Water.Table.DENSITY -> library.densityPT(p, t);
+            case Water.Table.ENTHALPY -> library.specificEnthalpyPT(p, t) - enthalpyAtZero;
+            case Water.Table.SPECIFIC_HEAT -> library.isobaricHeatCapacityPT(p, t);
+            case Water.Table.VISCOSITY -> library.dynamicViscosityPT(p, t);
+            case Water.Table.CONDUCTIVITY -> library.thermalConductivityPT(p, t);
+            case Water.Table.EXPANSION -> library.isobaricCubicExpansionCoefficientPT(p, t);
+            case Water.Table.LATENT_HEAT ->
                 library.specificEnthalpySaturatedVapourT(t) - library.specificEnthalpySaturatedLiquidT(t);
             default -> throw new IllegalArgumentException("no column " + which);
         };

@@ -16,12 +16,12 @@ class WaterTest {
     @Test
     void tableOfTheProgramIsTheLibrarys() throws Exception {
         WaterTableWriter writer = new WaterTableWriter();
-        WaterTable table = WaterTable.read();
-        for (int c = 0; c < WaterTable.COLUMNS; c++) {
+        Water.Table table = Water.Table.read();
+        for (int c = 0; c < Water.Table.COLUMNS; c++) {
             double[] column = table.column(c);
-            assertThat(column).hasSize(WaterTable.INTERVALS + 1);
+            assertThat(column).hasSize(Water.Table.INTERVALS + 1);
             for (int i = 0; i < column.length; i++) {
-                double of = writer.value(c, WaterTable.temperature(i));
+                double of = writer.value(c, Water.Table.temperature(i));
                 assertThat(column[i]).as("column %d line %d", c, i).isCloseTo(of, within(1e-12 * Math.abs(of) + 1e-15));
             }
         }

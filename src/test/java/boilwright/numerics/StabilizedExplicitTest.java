@@ -57,7 +57,7 @@ class StabilizedExplicitTest {
         double exact = 4 * (n + 1.0) * (n + 1.0) * Math.pow(Math.sin(n * Math.PI / (2 * (n + 1))), 2);
         double[] y = new double[n];
         double[] f = new double[n];
-        TrialSystem trials = new TrialSystem(Problems.bar(n), new OdeCounters(), new CancelToken());
+        TrialSystem trials = new TrialSystem(Problems.bar(n), new OdeStatistics.Counters(), new CancelToken());
         trials.start(0, y, f);
         double estimate = new SpectralRadius(trials, Tolerances.uniform(n, 1e-5, 1e-6)).estimate(0, y, f, 1e-3);
         assertThat(estimate).isBetween(exact, 1.25 * exact);

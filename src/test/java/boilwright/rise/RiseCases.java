@@ -63,11 +63,11 @@ record RiseCases(RiseRecord record, double leakPaPerS, double gasPaPerS) {
         }
 
         RiseCases record(double leak, double gas, double tau) {
-            List<RiseReading> readings = new ArrayList<>();
+            List<RiseRecord.Reading> readings = new ArrayList<>();
             for (int i = 0; i < count; i++) {
                 double t = SPAN_S * i / (count - 1);
                 double p = first + leak * t + gas * tau * (1 - Math.exp(-t / tau));
-                readings.add(new RiseReading(t, threeFigures(p * (1 + scatter * gauss()))));
+                readings.add(new RiseRecord.Reading(t, threeFigures(p * (1 + scatter * gauss()))));
             }
             return new RiseCases(RiseRecord.si(readings), leak, gas);
         }

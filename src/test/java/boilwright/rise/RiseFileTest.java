@@ -51,7 +51,7 @@ class RiseFileTest {
             })
     void readsEveryFormOfAName(String header) {
         RiseRecord record = read(header + "\n" + GOOD);
-        assertThat(record.readings()).hasSize(5).contains(new RiseReading(60, 1.2));
+        assertThat(record.readings()).hasSize(5).contains(new RiseRecord.Reading(60, 1.2));
         assertThat(record.spanS()).isEqualTo(240);
         assertThat(record.pressureUnit()).hasToString("Pa");
     }
@@ -68,7 +68,7 @@ class RiseFileTest {
         String text =
                 "\n# closed at 14:02\r\nnote;t [s];p [Pa]\r\n\r\nvalve;0;1\r\n#;60;9\r\n;60;1.2\r\n;120;1.4\r\n;180;1.6\r\n"
                         + "last;240;1.8";
-        assertThat(read(text).readings()).hasSize(5).contains(new RiseReading(240, 1.8));
+        assertThat(read(text).readings()).hasSize(5).contains(new RiseRecord.Reading(240, 1.8));
         assertThat(read("t_s\tp_Pa\n" + GOOD.replace(',', '\t')).readings()).hasSize(5);
     }
 
@@ -212,12 +212,10 @@ class RiseFileTest {
         Path file = folder.resolve("run.csv");
         assertThat(refusal(file)).endsWith("run.csv: the file cannot be read: it does not exist.");
         assertThat(refusal(folder)).endsWith(": the file cannot be read: it is a folder.");
-        Files.write(file, new byte[0]);
-        assertThat(refusal(file)).endsWith("the file has no readings in it.");
-        Files.writeString(file, " \n\n");
-        assertThat(refusal(file)).endsWith("the file has no readings in it.");
-        Files.writeString(file, "# only words\n");
-        assertThat(refusal(file)).endsWith("the file has no readings in it.");
+        for (String empty : List.of("", " \n\n", "# only words\n")) {
+            Files.writeString(file, empty);
+            assertThat(refusal(file)).endsWith("the file has no readings in it.");
+        }
         Files.write(file, new byte[] {'t', 0, 1});
         assertThat(refusal(file)).contains("not a text file: byte 2 is zero");
         Files.write(file, "t_s,p_Pa".getBytes(StandardCharsets.UTF_16));

@@ -20,11 +20,11 @@ class RiseTestTest {
     /** Readings of a pressure with a scatter of some share of them. */
     private static RiseRecord record(int count, double share, DoubleUnaryOperator pressurePa) {
         SplittableRandom random = new SplittableRandom(20);
-        List<RiseReading> readings = new ArrayList<>();
+        List<RiseRecord.Reading> readings = new ArrayList<>();
         for (int i = 0; i < count; i++) {
             double t = SPAN_S * i / (count - 1);
             double scatter = 1 + share * Math.sqrt(3) * (2 * random.nextDouble() - 1);
-            readings.add(new RiseReading(t, pressurePa.applyAsDouble(t) * scatter));
+            readings.add(new RiseRecord.Reading(t, pressurePa.applyAsDouble(t) * scatter));
         }
         return RiseRecord.si(readings);
     }
@@ -48,7 +48,7 @@ class RiseTestTest {
     void surfaceGasWithoutScatterIsFoundExactly() {
         RiseAnswer answer = answer(0, t -> 1 + 2e-2 * 120 * (1 - Math.exp(-t / 120)));
         assertThat(answer.verdict()).isEqualTo(Verdict.SURFACE_GAS);
-        SurfaceGas gas = answer.surfaceGas().orElseThrow();
+        RiseAnswer.SurfaceGas gas = answer.surfaceGas().orElseThrow();
         assertThat(gas.initialRate().value()).isCloseTo(6e-4, within(1e-9));
         assertThat(gas.timeConstantS()).isCloseTo(120, within(1e-3));
         assertThat(gas.byPowerLaw()).isFalse();
@@ -69,7 +69,7 @@ class RiseTestTest {
     void releaseByAPowerLawIsSurfaceGas() {
         RiseAnswer answer = answer(0.003, t -> 0.1 + 1e-2 * 60 * Math.log1p(t / 60));
         assertThat(answer.verdict()).isEqualTo(Verdict.SURFACE_GAS);
-        SurfaceGas gas = answer.surfaceGas().orElseThrow();
+        RiseAnswer.SurfaceGas gas = answer.surfaceGas().orElseThrow();
         assertThat(gas.byPowerLaw()).isTrue();
         assertThat(gas.timeConstantS()).isCloseTo(60, within(6.0));
         assertThat(gas.initialRate().value()).isCloseTo(3e-4, within(1.5e-5));
@@ -163,10 +163,10 @@ class RiseTestTest {
     void readingsThatHangTogetherCountForFewer() {
         SplittableRandom random = new SplittableRandom(3);
         double[] noise = random.doubles(64).toArray();
-        List<RiseReading> readings = new ArrayList<>();
+        List<RiseRecord.Reading> readings = new ArrayList<>();
         for (int i = 0; i < 60; i++) {
             double mean = (noise[i] + noise[i + 1] + noise[i + 2] + noise[i + 3] + noise[i + 4]) / 5;
-            readings.add(new RiseReading(10 * i, (1 + 0.01 * i) * (1 + 0.1 * (mean - 0.5))));
+            readings.add(new RiseRecord.Reading(10 * i, (1 + 0.01 * i) * (1 + 0.1 * (mean - 0.5))));
         }
         Evidence evidence = new RiseFits(RiseRecord.si(readings)).evidence();
         assertThat(evidence.isCorrelated()).isTrue();
@@ -178,7 +178,7 @@ class RiseTestTest {
     void pressuresOnlyScaleTheRates(double factor) {
         RiseRecord one = RiseCases.mixture(5).record();
         RiseRecord other = RiseRecord.si(one.readings().stream()
-                .map(r -> new RiseReading(r.timeS(), r.pressurePa() * factor))
+                .map(r -> new RiseRecord.Reading(r.timeS(), r.pressurePa() * factor))
                 .toList());
         RiseAnswer before = RiseTest.of(one, VOLUME_M3);
         RiseAnswer after = RiseTest.of(other, VOLUME_M3);
@@ -191,9 +191,9 @@ class RiseTestTest {
     void theClockMayStartAnywhereAndTheVolumeScales() {
         RiseRecord one = RiseCases.surfaceGas(5).record();
         RiseRecord other = RiseRecord.si(one.readings().stream()
-                .map(r -> new RiseReading(r.timeS() - 4000, r.pressurePa()))
+                .map(r -> new RiseRecord.Reading(r.timeS() - 4000, r.pressurePa()))
                 .toList());
-        Rate before = RiseTest.of(one, VOLUME_M3).initialRise().orElseThrow();
+        RiseAnswer.Rate before = RiseTest.of(one, VOLUME_M3).initialRise().orElseThrow();
         RiseAnswer after = RiseTest.of(other, 2 * VOLUME_M3);
         assertThat(after.initialRise().orElseThrow().value() / before.value()).isCloseTo(2, within(1e-6));
         assertThat(after.line().pressureAt(-4000))
@@ -214,14 +214,15 @@ class RiseTestTest {
         for (double volume : new double[] {0, -1, Double.NaN, Double.POSITIVE_INFINITY}) {
             assertThatIllegalArgumentException().isThrownBy(() -> RiseTest.of(record, volume));
         }
-        List<RiseReading> good = record.readings();
+        List<RiseRecord.Reading> good = record.readings();
         assertThatIllegalArgumentException().isThrownBy(() -> RiseRecord.si(good.subList(0, 4)));
-        assertThatIllegalArgumentException().isThrownBy(() -> RiseRecord.si(with(good, new RiseReading(0, 1))));
-        assertThatIllegalArgumentException().isThrownBy(() -> RiseRecord.si(with(good, new RiseReading(1e4, 0))));
+        assertThatIllegalArgumentException().isThrownBy(() -> RiseRecord.si(with(good, new RiseRecord.Reading(0, 1))));
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> RiseRecord.si(with(good, new RiseRecord.Reading(1e4, 0))));
     }
 
-    private static List<RiseReading> with(List<RiseReading> readings, RiseReading last) {
-        List<RiseReading> all = new ArrayList<>(readings);
+    private static List<RiseRecord.Reading> with(List<RiseRecord.Reading> readings, RiseRecord.Reading last) {
+        List<RiseRecord.Reading> all = new ArrayList<>(readings);
         all.add(last);
         return all;
     }

@@ -68,7 +68,7 @@ class VerdictsTest {
         return LongStream.rangeClosed(1, DEEP_CASES)
                 .filter(i -> {
                     RiseCases one = cases.apply(i);
-                    Rate rate = RateInterval.of(new RiseFits(one.record()), curve, slope);
+                    RiseAnswer.Rate rate = RiseTest.RateInterval.of(new RiseFits(one.record()), curve, slope);
                     double true1 = truth.applyAsDouble(one);
                     return rate.low() <= true1 && true1 <= rate.high();
                 })

@@ -5,8 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import boilwright.errors.InputRefusedException;
-import boilwright.errors.MessageId;
-import boilwright.errors.SpreadMessage;
+import boilwright.errors.MessageKey;
 import boilwright.fluid.FluidLibrary;
 import boilwright.rig.Parameter;
 import boilwright.rig.Rig;
@@ -48,7 +47,7 @@ class SpreadInputsTest {
         return point;
     }
 
-    private static MessageId refusal(SpreadRange... ranges) {
+    private static MessageKey refusal(SpreadRange... ranges) {
         try {
             new SpreadInputs(RIG, List.of(ranges));
         } catch (InputRefusedException e) {
@@ -108,22 +107,19 @@ class SpreadInputsTest {
     @Test
     void rangesThatMakeNoSenseAreRefused() {
         assertThat(refusal(new SpreadRange("supply-power-factor", 1.05, 0.95)))
-                .isEqualTo(SpreadMessage.SPREAD_RANGE_REVERSED);
-        assertThat(refusal(new SpreadRange("supply-power-factor", 1, 1)))
-                .isEqualTo(SpreadMessage.SPREAD_RANGE_REVERSED);
-        assertThat(refusal(new SpreadRange("supply-power-factor", 0.5, 1)))
-                .isEqualTo(SpreadMessage.SPREAD_RANGE_OUTSIDE);
-        assertThat(refusal(new SpreadRange("boiler.wallThickness", -1, 1)))
-                .isEqualTo(SpreadMessage.SPREAD_RANGE_OUTSIDE);
+                .isEqualTo(MessageKey.SPREAD_RANGE_REVERSED);
+        assertThat(refusal(new SpreadRange("supply-power-factor", 1, 1))).isEqualTo(MessageKey.SPREAD_RANGE_REVERSED);
+        assertThat(refusal(new SpreadRange("supply-power-factor", 0.5, 1))).isEqualTo(MessageKey.SPREAD_RANGE_OUTSIDE);
+        assertThat(refusal(new SpreadRange("boiler.wallThickness", -1, 1))).isEqualTo(MessageKey.SPREAD_RANGE_OUTSIDE);
         assertThat(refusal(new SpreadRange("stages[7].throatGap", 1e-3, 2e-3)))
-                .isEqualTo(SpreadMessage.SPREAD_RANGE_UNKNOWN);
+                .isEqualTo(MessageKey.SPREAD_RANGE_UNKNOWN);
         assertThat(refusal(new SpreadRange("stages[].throatGap", 1e-3, 2e-3)))
-                .isEqualTo(SpreadMessage.SPREAD_RANGE_UNKNOWN);
-        assertThat(refusal(new SpreadRange("name", 0, 1))).isEqualTo(SpreadMessage.SPREAD_RANGE_UNKNOWN);
+                .isEqualTo(MessageKey.SPREAD_RANGE_UNKNOWN);
+        assertThat(refusal(new SpreadRange("name", 0, 1))).isEqualTo(MessageKey.SPREAD_RANGE_UNKNOWN);
         assertThat(refusal(
                         new SpreadRange("supply-power-factor", 0.95, 1),
                         new SpreadRange("supply-power-factor", 0.95, 1)))
-                .isEqualTo(SpreadMessage.SPREAD_RANGE_TWICE);
+                .isEqualTo(MessageKey.SPREAD_RANGE_TWICE);
     }
 
     @Test

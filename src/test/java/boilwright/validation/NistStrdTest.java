@@ -3,10 +3,8 @@ package boilwright.validation;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import boilwright.rise.FittedCurve;
 import boilwright.rise.LeastSquaresFit;
 import boilwright.rise.RiseCurve;
-import boilwright.rise.WeightedPoints;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
@@ -25,7 +23,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 @Tag("validation")
 class NistStrdTest {
     /** y = b1 (1 - exp(-b2 x)), the curve of Misra1a. */
-    private static final FittedCurve MISRA = new FittedCurve() {
+    private static final LeastSquaresFit.Curve MISRA = new LeastSquaresFit.Curve() {
         @Override
         public int parameterCount() {
             return 2;
@@ -45,7 +43,7 @@ class NistStrdTest {
 
     @Test
     void aStraightLineThroughNorris() throws IOException {
-        WeightedPoints points = points("norris");
+        LeastSquaresFit.Points points = points("norris");
         LeastSquaresFit fit =
                 LeastSquaresFit.of(RiseCurve.LEAK, points, new double[] {0, 0}).orElseThrow();
         double variance = fit.residualSquares() / (points.count() - 2);
@@ -60,7 +58,7 @@ class NistStrdTest {
     @ParameterizedTest
     @CsvSource({"500, 0.0001", "250, 0.0005"})
     void misra1aFromBothStarts(double first, double second) throws IOException {
-        WeightedPoints points = points("misra1a");
+        LeastSquaresFit.Points points = points("misra1a");
         LeastSquaresFit fit =
                 LeastSquaresFit.of(MISRA, points, new double[] {first, second}).orElseThrow();
         double variance = fit.residualSquares() / (points.count() - 2);
@@ -74,7 +72,7 @@ class NistStrdTest {
     /** Misra1a's curve is that of surface gas whose level is held at zero: b1 is slope times time constant. */
     @Test
     void theCurveOfSurfaceGasThroughMisra1a() throws IOException {
-        FittedCurve gas = RiseCurve.SURFACE_GAS.holding(0, 0);
+        LeastSquaresFit.Curve gas = RiseCurve.SURFACE_GAS.holding(0, 0);
         LeastSquaresFit fit = LeastSquaresFit.of(gas, points("misra1a"), new double[] {0.1, Math.log(1000)})
                 .orElseThrow();
         double tau = Math.exp(fit.parameters()[1]);
@@ -83,7 +81,7 @@ class NistStrdTest {
         assertThat(fit.residualSquares() / 1.2455138894e-1).isCloseTo(1, within(1e-10));
     }
 
-    private static WeightedPoints points(String name) throws IOException {
+    private static LeastSquaresFit.Points points(String name) throws IOException {
         try (InputStream in = NistStrdTest.class.getResourceAsStream("/reference/nist-strd/" + name + ".csv")) {
             List<double[]> rows = new String(in.readAllBytes(), StandardCharsets.UTF_8)
                     .lines()
@@ -95,7 +93,7 @@ class NistStrdTest {
                     .toList();
             double[] alike = new double[rows.size()];
             Arrays.fill(alike, 1);
-            return new WeightedPoints(
+            return new LeastSquaresFit.Points(
                     rows.stream().mapToDouble(row -> row[0]).toArray(),
                     rows.stream().mapToDouble(row -> row[1]).toArray(),
                     alike);

@@ -15,7 +15,7 @@ final class AxisPlan {
     private AxisPlan() {}
 
     /** Ticks upwards for a plot of some height. */
-    static List<Tick> y(Scale scale, double height, double lineHeight) {
+    static List<Ticks.Tick> y(Scale scale, double height, double lineHeight) {
         int most = Math.max(2, (int) (height / (Y_STEP * lineHeight)));
         double low = scale.shownOfT(scale.lowT());
         double high = scale.shownOfT(scale.highT());
@@ -23,52 +23,53 @@ final class AxisPlan {
     }
 
     /** Numbers to the right, with their places; those without room for their text have none. */
-    static List<Caption> x(ChartData data, Scale scale, double y, Lettering lettering) {
+    static List<ChartPlan.Caption> x(ChartData data, Scale scale, double y, Lettering lettering) {
         double gap = GAP_EMS * lettering.size();
-        List<Caption> all = new ArrayList<>();
+        List<ChartPlan.Caption> all = new ArrayList<>();
         if (data.x().isTime()) {
             clock(data, scale, y, lettering, gap, all);
         } else {
             double low = scale.shownOfT(scale.lowT());
             double high = scale.shownOfT(scale.highT());
             int most = (int) Math.max(2, (scale.highPx() - scale.lowPx()) / (6 * lettering.size()));
-            List<Tick> ticks = scale.logarithmic() ? Ticks.logarithmic(low, high, most) : Ticks.linear(low, high, most);
-            for (Tick tick : ticks) {
-                all.add(new Caption(tick.text(), scale.pxOfT(scale.tOfShown(tick.value())), y));
+            List<Ticks.Tick> ticks =
+                    scale.logarithmic() ? Ticks.logarithmic(low, high, most) : Ticks.linear(low, high, most);
+            for (Ticks.Tick tick : ticks) {
+                all.add(new ChartPlan.Caption(tick.text(), scale.pxOfT(scale.tOfShown(tick.value())), y));
             }
         }
         return withRoom(all, lettering, gap / 2);
     }
 
     private static void clock(
-            ChartData data, Scale scale, double y, Lettering lettering, double gap, List<Caption> all) {
+            ChartData data, Scale scale, double y, Lettering lettering, double gap, List<ChartPlan.Caption> all) {
         double low = scale.ofT(scale.lowT());
         double high = scale.ofT(scale.highT());
         double perPx = (high - low) / (scale.highPx() - scale.lowPx());
         long step = Ticks.clockStep(perPx * (lettering.width(Ticks.clock(high), false) + gap));
         if (data.x().stretches().isEmpty()) {
-            for (Tick tick : Ticks.clock(low, high, step)) {
-                all.add(new Caption(tick.text(), scale.px(tick.value()), y));
+            for (Ticks.Tick tick : Ticks.clock(low, high, step)) {
+                all.add(new ChartPlan.Caption(tick.text(), scale.px(tick.value()), y));
             }
         }
         for (Stretch stretch : data.x().stretches()) {
             double from = Math.max(low, stretch.fromX());
             double to = Math.min(high, stretch.toX());
             if (stretch.ticking() && to > from) {
-                for (Tick tick : Ticks.clock(from - stretch.fromX(), to - stretch.fromX(), step)) {
-                    all.add(new Caption(tick.text(), scale.px(stretch.fromX() + tick.value()), y));
+                for (Ticks.Tick tick : Ticks.clock(from - stretch.fromX(), to - stretch.fromX(), step)) {
+                    all.add(new ChartPlan.Caption(tick.text(), scale.px(stretch.fromX() + tick.value()), y));
                 }
             }
         }
     }
 
-    private static List<Caption> withRoom(List<Caption> all, Lettering lettering, double gap) {
-        List<Caption> kept = new ArrayList<>();
+    private static List<ChartPlan.Caption> withRoom(List<ChartPlan.Caption> all, Lettering lettering, double gap) {
+        List<ChartPlan.Caption> kept = new ArrayList<>();
         double taken = Double.NEGATIVE_INFINITY;
-        for (Caption one : all) {
+        for (ChartPlan.Caption one : all) {
             double half = lettering.width(one.text(), false) / 2;
             if (one.text().isEmpty() || one.x() - half < taken + gap) {
-                kept.add(new Caption("", one.x(), one.y()));
+                kept.add(new ChartPlan.Caption("", one.x(), one.y()));
             } else {
                 kept.add(one);
                 taken = one.x() + half;
@@ -78,12 +79,12 @@ final class AxisPlan {
     }
 
     /** The name of the axis, or the names of its parts, below the numbers. */
-    static List<Caption> names(ChartData data, Choice choice, Scale scale, double y, Lettering lettering) {
+    static List<ChartPlan.Caption> names(ChartData data, Choice choice, Scale scale, double y, Lettering lettering) {
         if (data.x().stretches().isEmpty()) {
             double middle = (scale.lowPx() + scale.highPx()) / 2;
-            return List.of(new Caption(ChartWords.xTitle(data, choice), middle, y));
+            return List.of(new ChartPlan.Caption(ChartWords.xTitle(data, choice), middle, y));
         }
-        List<Caption> names = new ArrayList<>();
+        List<ChartPlan.Caption> names = new ArrayList<>();
         for (Stretch stretch : data.x().stretches()) {
             double from = Math.max(scale.lowPx(), scale.px(stretch.fromX()));
             double to = Math.min(scale.highPx(), scale.px(stretch.toX()));
@@ -91,7 +92,7 @@ final class AxisPlan {
             String text = lettering.width(full, false) <= to - from ? full : stretch.title();
             // A name cut short would say less than none; the cursor says where it stands.
             if (lettering.width(text, false) <= to - from) {
-                names.add(new Caption(text, (from + to) / 2, y));
+                names.add(new ChartPlan.Caption(text, (from + to) / 2, y));
             }
         }
         return names;

@@ -19,7 +19,7 @@ final class BandPath {
         highs = new double[columns];
     }
 
-    void draw(Band band, Surface s, Color shade, Pen edge) {
+    void draw(Band band, Surface s, Color shade, Surface.Pen edge) {
         Box plot = plan.plot();
         for (int k = 0; k < xs.length; k++) {
             double px = Math.min(plot.right(), plot.left() + k);
@@ -42,7 +42,7 @@ final class BandPath {
         return Math.max(plan.plot().top(), Math.min(plan.plot().bottom(), at));
     }
 
-    private void flush(Surface s, Color shade, Pen edge) {
+    private void flush(Surface s, Color shade, Surface.Pen edge) {
         int n = count;
         count = 0;
         if (n < 2) {

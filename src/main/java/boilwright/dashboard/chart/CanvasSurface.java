@@ -50,7 +50,7 @@ final class CanvasSurface implements Surface {
     }
 
     @Override
-    public void line(double[] xs, double[] ys, int count, Pen pen) {
+    public void line(double[] xs, double[] ys, int count, Surface.Pen pen) {
         g.setStroke(pen.color());
         g.setLineWidth(pen.width());
         g.setLineDashes(pen.dash());

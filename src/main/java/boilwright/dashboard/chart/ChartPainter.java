@@ -49,21 +49,22 @@ final class ChartPainter {
     private void bands() {
         for (Band band : plan.data().bands()) {
             s.begin(band.title());
-            new BandPath(plan).draw(band, s, colors.shade(), new Pen(colors.muted(), 0.8 * unit, 2 * unit, 2 * unit));
+            new BandPath(plan)
+                    .draw(band, s, colors.shade(), new Surface.Pen(colors.muted(), 0.8 * unit, 2 * unit, 2 * unit));
             s.end();
         }
     }
 
     private void grid() {
-        Pen faint = new Pen(colors.faint(), 1);
-        Pen between = new Pen(colors.faint(), 0.4);
-        for (Tick tick : plan.yTicks()) {
+        Surface.Pen faint = new Surface.Pen(colors.faint(), 1);
+        Surface.Pen between = new Surface.Pen(colors.faint(), 0.4);
+        for (Ticks.Tick tick : plan.yTicks()) {
             double y = sharp(plan.y().pxOfT(plan.y().tOfShown(tick.value())));
             segment(plot.left(), y, plot.right(), y, tick.text().isEmpty() ? between : faint);
             s.text(tick.text(), plot.left() - 0.5 * em, y, Surface.Align.RIGHT, false, colors.muted());
         }
-        Pen stub = new Pen(colors.muted(), 1);
-        for (Caption tick : plan.xTicks()) {
+        Surface.Pen stub = new Surface.Pen(colors.muted(), 1);
+        for (ChartPlan.Caption tick : plan.xTicks()) {
             double x = sharp(tick.x());
             boolean isBetween = tick.text().isEmpty() && plan.x().logarithmic();
             segment(x, plot.top(), x, plot.bottom(), isBetween ? between : faint);
@@ -73,16 +74,21 @@ final class ChartPainter {
     }
 
     private void axes() {
-        Pen pen = new Pen(colors.muted(), unit);
+        Surface.Pen pen = new Surface.Pen(colors.muted(), unit);
         segment(sharp(plot.left()), plot.top(), sharp(plot.left()), plot.bottom(), pen);
         segment(plot.left(), sharp(plot.bottom()), plot.right(), sharp(plot.bottom()), pen);
         for (Stretch stretch : plan.data().x().stretches()) {
             double x = sharp(plan.x().px(stretch.fromX()));
             if (x > plot.left() + 1 && x < plot.right()) {
-                segment(x, plot.top(), x, plot.bottom() + 2.2 * lettering.lineHeight(), new Pen(colors.muted(), 1));
+                segment(
+                        x,
+                        plot.top(),
+                        x,
+                        plot.bottom() + 2.2 * lettering.lineHeight(),
+                        new Surface.Pen(colors.muted(), 1));
             }
         }
-        for (Caption name : plan.xNames()) {
+        for (ChartPlan.Caption name : plan.xNames()) {
             s.text(name.text(), name.x(), name.y(), Surface.Align.CENTER, false, colors.ink());
         }
         double y = plot.top() - lettering.lineHeight() * (lanes() + 0.8);
@@ -113,8 +119,8 @@ final class ChartPainter {
 
     private void flags() {
         double line = lettering.lineHeight();
-        Pen stem = new Pen(colors.muted(), 1, 1.5 * unit, 2.5 * unit);
-        for (Flag flag : plan.flags()) {
+        Surface.Pen stem = new Surface.Pen(colors.muted(), 1, 1.5 * unit, 2.5 * unit);
+        for (ChartPlan.Flag flag : plan.flags()) {
             int lane = flag.place().lane();
             double x = sharp(flag.x());
             double head = plot.top() - (lane < 0 ? 0 : (lane + 0.9) * line);
@@ -137,7 +143,7 @@ final class ChartPainter {
     private void limits() {
         for (int i = 0; i < plan.limits().size(); i++) {
             Limit limit = plan.data().limits().get(i);
-            Caption caption = plan.limits().get(i);
+            ChartPlan.Caption caption = plan.limits().get(i);
             double y = plan.y().px(limit.si());
             s.begin(caption.text());
             if (y >= plot.top() - 0.5 && y <= plot.bottom() + 0.5) {
@@ -153,8 +159,8 @@ final class ChartPainter {
 
     /** A line with hatching on the side where nothing may be. */
     private void limitLine(double y, int badSide) {
-        segment(plot.left(), y, plot.right(), y, new Pen(colors.ink(), 1.3 * unit));
-        Pen hatch = new Pen(colors.ink(), 0.8 * unit);
+        segment(plot.left(), y, plot.right(), y, new Surface.Pen(colors.ink(), 1.3 * unit));
+        Surface.Pen hatch = new Surface.Pen(colors.ink(), 0.8 * unit);
         double step = HATCH_EMS * em;
         for (double x = plot.left() + step / 2; x + step / 2 < plot.right(); x += step) {
             segment(x, y, x + 0.4 * step, y + badSide * 0.5 * step, hatch);
@@ -178,12 +184,12 @@ final class ChartPainter {
         s.end();
     }
 
-    private Pen pen(Look look) {
+    private Surface.Pen pen(Look look) {
         double[] dash = look.dash().clone();
         for (int i = 0; i < dash.length; i++) {
             dash[i] *= unit;
         }
-        return new Pen(colors.ink(), look.width() * unit, dash);
+        return new Surface.Pen(colors.ink(), look.width() * unit, dash);
     }
 
     private void marker(Look look, double x, double y) {
@@ -199,7 +205,7 @@ final class ChartPainter {
             ys[k] = y + radius * corners[2 * (k % n) + 1];
         }
         s.fill(xs, ys, n, fill);
-        s.line(xs, ys, n + 1, new Pen(colors.ink(), 1.2 * unit));
+        s.line(xs, ys, n + 1, new Surface.Pen(colors.ink(), 1.2 * unit));
     }
 
     private void spots() {
@@ -218,7 +224,7 @@ final class ChartPainter {
         }
     }
 
-    private void veiled(Caption caption, boolean strong) {
+    private void veiled(ChartPlan.Caption caption, boolean strong) {
         if (caption.text().isEmpty()) {
             return;
         }
@@ -241,13 +247,18 @@ final class ChartPainter {
 
     /** The names beside the plot, each led to by a piece of its own line. */
     private void names() {
-        for (Entry entry : plan.entries()) {
+        for (ChartPlan.Entry entry : plan.entries()) {
             double to = plan.namesX() - 0.4 * em;
             double from = plot.right() + 0.15 * em;
             double[] xs = {from, from + 0.5 * em, to};
             double[] ys = {entry.endY(), entry.y(), entry.y()};
             if (entry.endX() < plot.right() - 1) {
-                segment(entry.endX(), entry.endY(), plot.right(), entry.endY(), new Pen(colors.muted(), 0.6, 1, 3));
+                segment(
+                        entry.endX(),
+                        entry.endY(),
+                        plot.right(),
+                        entry.endY(),
+                        new Surface.Pen(colors.muted(), 0.6, 1, 3));
             }
             if (entry.isBand()) {
                 double half = 0.35 * em;
@@ -267,7 +278,7 @@ final class ChartPainter {
         }
     }
 
-    private void segment(double x1, double y1, double x2, double y2, Pen pen) {
+    private void segment(double x1, double y1, double x2, double y2, Surface.Pen pen) {
         s.line(new double[] {x1, x2}, new double[] {y1, y2}, 2, pen);
     }
 

@@ -18,7 +18,7 @@ import javafx.scene.control.Label;
 import javafx.scene.layout.Region;
 
 /** The picture of a chart: curves on one canvas, the cursor on another over it, so that moving the cursor redraws no curve. */
-final class ChartPane extends Region implements ChartColorProperties.Owner {
+final class ChartPane extends Region implements ChartColors.Properties.Owner {
     private final ObjectProperty<ChartData> data = new SimpleObjectProperty<>(this, "data");
     private final ObjectProperty<Choice> choice = new SimpleObjectProperty<>(this, "choice");
     private final ObjectProperty<View> view = new SimpleObjectProperty<>(this, "view", View.WHOLE);
@@ -26,7 +26,7 @@ final class ChartPane extends Region implements ChartColorProperties.Owner {
     private final Canvas curves = new Canvas();
     private final Canvas over = new Canvas();
     private final Label type = new Label();
-    private final ChartColorProperties colors = new ChartColorProperties(this, this::stale);
+    private final ChartColors.Properties colors = new ChartColors.Properties(this, this::stale);
     private Lettering lettering;
     private ChartPlan plan;
     private Box selection;
@@ -190,18 +190,18 @@ final class ChartPane extends Region implements ChartColorProperties.Owner {
     }
 
     @Override
-    public ChartColorProperties colors() {
+    public ChartColors.Properties colors() {
         return colors;
     }
 
     @Override
     public List<CssMetaData<? extends Styleable, ?>> getCssMetaData() {
-        return ChartColorProperties.cssMetaData();
+        return ChartColors.Properties.cssMetaData();
     }
 
     /** The style sheet's properties. */
     public static List<CssMetaData<? extends Styleable, ?>> getClassCssMetaData() {
-        return ChartColorProperties.cssMetaData();
+        return ChartColors.Properties.cssMetaData();
     }
 
     @Override

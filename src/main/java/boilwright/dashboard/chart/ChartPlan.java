@@ -31,7 +31,7 @@ record ChartPlan(
         Box plot,
         Scale x,
         Scale y,
-        List<Tick> yTicks,
+        List<Ticks.Tick> yTicks,
         List<Caption> xTicks,
         List<Caption> xNames,
         List<Flag> flags,
@@ -65,7 +65,7 @@ record ChartPlan(
         double bottom = height - 2.3 * line;
         double top = headPx + line;
         double fewest = bottom - top - (data.marks().isEmpty() ? 0 : lanes * line);
-        List<Tick> yTicks = AxisPlan.y(y, Math.max(LEAST_PLOT, fewest), line);
+        List<Ticks.Tick> yTicks = AxisPlan.y(y, Math.max(LEAST_PLOT, fewest), line);
         double left = left(data, yTicks, lettering);
         double reading = Math.max(READING_EMS * em, readingWidth(false, y, lettering));
         double pair = data.bands().isEmpty() ? 0 : readingWidth(true, y, lettering);
@@ -108,7 +108,7 @@ record ChartPlan(
         return Double.isFinite(lowT) && Double.isFinite(highT) && highT > lowT ? all.from(lowT, highT) : all;
     }
 
-    private static double left(ChartData data, List<Tick> yTicks, Lettering lettering) {
+    private static double left(ChartData data, List<Ticks.Tick> yTicks, Lettering lettering) {
         double numbers = yTicks.stream()
                 .mapToDouble(t -> lettering.width(t.text(), false))
                 .max()
@@ -226,4 +226,34 @@ record ChartPlan(
     double reading(Series one, double place) {
         return Curve.at(one.x(), one.y(), place, x, y);
     }
+
+    /**
+     * One name beside the plot.
+     *
+     * @param title the name, as long as there is room
+     * @param index number of the curve or of the band
+     * @param isBand whether it names a band
+     * @param endX where the curve ends in view, px
+     * @param endY height of its end, px
+     * @param y middle of the name, px
+     */
+    record Entry(String title, int index, boolean isBand, double endX, double endY, double y) {}
+
+    /**
+     * One event in the picture.
+     *
+     * @param title its name
+     * @param x px
+     * @param place where its name stands
+     */
+    record Flag(String title, double x, MarkLanes.Place place) {}
+
+    /**
+     * A text in the picture.
+     *
+     * @param text the words
+     * @param x where they begin, are centred or end, px
+     * @param y their middle, px
+     */
+    record Caption(String text, double x, double y) {}
 }

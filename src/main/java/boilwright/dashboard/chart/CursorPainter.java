@@ -31,16 +31,16 @@ final class CursorPainter {
                     new double[] {sharp, sharp},
                     new double[] {plot.top(), plot.bottom()},
                     2,
-                    new Pen(colors.ink(), 1.2));
+                    new Surface.Pen(colors.ink(), 1.2));
             where(place, x);
         }
-        for (Entry entry : plan.entries()) {
+        for (ChartPlan.Entry entry : plan.entries()) {
             String words = entry.isBand() ? bandReading(entry, place) : reading(entry, place, x, inView);
             s.text(words, plan.width() - 0.3 * em, entry.y(), Surface.Align.RIGHT, true, colors.ink());
         }
     }
 
-    private String reading(Entry entry, double place, double x, boolean inView) {
+    private String reading(ChartPlan.Entry entry, double place, double x, boolean inView) {
         double si = plan.reading(plan.data().series().get(entry.index()), place);
         double y = plan.y().px(si);
         if (inView && plan.plot().holds(x, y)) {
@@ -49,7 +49,7 @@ final class CursorPainter {
         return ChartWords.value(si, plan.choice().yUnit());
     }
 
-    private String bandReading(Entry entry, double place) {
+    private String bandReading(ChartPlan.Entry entry, double place) {
         Band band = plan.data().bands().get(entry.index());
         double low = Curve.at(band.x(), band.low(), place, plan.x(), plan.y());
         double high = Curve.at(band.x(), band.high(), place, plan.x(), plan.y());
@@ -82,7 +82,7 @@ final class CursorPainter {
         double left = middle - half;
         double right = middle + half;
         // A number half covered could be read as another one.
-        for (Caption number : plan.xTicks()) {
+        for (ChartPlan.Caption number : plan.xTicks()) {
             double reach = lettering.width(number.text(), false) / 2 + 1;
             if (!number.text().isEmpty() && number.x() + reach > middle - half && number.x() - reach < middle + half) {
                 left = Math.min(left, number.x() - reach);

@@ -7,7 +7,7 @@ final class CurvePath {
     private final double top;
     private final double bottom;
     private Surface surface;
-    private Pen pen;
+    private Surface.Pen pen;
     private double lastX;
     private double lastY;
     private boolean hasLast;
@@ -18,7 +18,7 @@ final class CurvePath {
         bottom = plan.plot().bottom();
     }
 
-    void draw(double[] x, double[] y, Surface onto, Pen with) {
+    void draw(double[] x, double[] y, Surface onto, Surface.Pen with) {
         surface = onto;
         pen = with;
         begin();

@@ -28,9 +28,9 @@ final class LimitPlan {
     }
 
     /** The names, in the order of the limits. One out of view is named at the edge beyond which it lies. */
-    static List<Caption> of(ChartData data, Choice choice, Box plot, Scale x, Scale y, Lettering lettering) {
+    static List<ChartPlan.Caption> of(ChartData data, Choice choice, Box plot, Scale x, Scale y, Lettering lettering) {
         LimitPlan plan = new LimitPlan(data, plot, x, y, lettering.lineHeight());
-        List<Caption> captions = new ArrayList<>();
+        List<ChartPlan.Caption> captions = new ArrayList<>();
         for (Limit limit : data.limits()) {
             double at = y.px(limit.si());
             String text = ChartWords.limit(limit, choice.yUnit());
@@ -51,7 +51,7 @@ final class LimitPlan {
         return captions;
     }
 
-    private Caption best(String text, double width, double[] middles, double edge) {
+    private ChartPlan.Caption best(String text, double width, double[] middles, double edge) {
         Box best = null;
         int least = Integer.MAX_VALUE;
         double room = plot.width() - 2 * edge - width;
@@ -70,10 +70,10 @@ final class LimitPlan {
             }
         }
         if (best == null) {
-            return new Caption("", plot.left(), middles[0]);
+            return new ChartPlan.Caption("", plot.left(), middles[0]);
         }
         taken.add(best);
-        return new Caption(text, best.left(), (best.top() + best.bottom()) / 2);
+        return new ChartPlan.Caption(text, best.left(), (best.top() + best.bottom()) / 2);
     }
 
     private int inTheWay(Box box) {

@@ -3,22 +3,25 @@ package boilwright.dashboard.chart;
 import boilwright.dashboard.text.WindowText;
 import boilwright.errors.OutputNotWrittenException;
 import boilwright.files.AtomicFile;
+import java.io.File;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CompletionException;
 import java.util.function.Supplier;
 import javafx.application.Platform;
-import javafx.beans.property.BooleanProperty;
 import javafx.beans.property.DoubleProperty;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.SimpleObjectProperty;
+import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
+import javafx.stage.FileChooser;
 
 /**
  * A chart to read, to zoom and to take away: curves that can be told apart without colour, one cursor with what each of them reads
@@ -131,19 +134,9 @@ public final class SeriesChart extends VBox {
         return pane.cursorXProperty();
     }
 
-    /** Whether the numbers are shown as a table instead of as curves. */
-    public BooleanProperty tableShownProperty() {
-        return bar.table().selectedProperty();
-    }
-
     /** Who asks for the file of an export; the system's own dialogue unless someone else is put there. */
     public ObjectProperty<FileChoice> filesProperty() {
         return files;
-    }
-
-    /** Shows everything again after zooming. */
-    public void showWhole() {
-        gestures.whole();
     }
 
     /** Asks for a file and writes the chart to it; what came of it is said below the chart. */
@@ -189,5 +182,32 @@ public final class SeriesChart extends VBox {
     private static Path withEnding(Path file, ChartFormat format) {
         Path name = file.getFileName();
         return name == null || name.toString().contains(".") ? file : file.resolveSibling(name + "." + format.ending());
+    }
+
+    /** The system's own dialogue; it begins in the folder where it ended last. */
+    private static final class SystemFileChoice implements FileChoice {
+        private final Node owner;
+        private File folder;
+
+        SystemFileChoice(Node owner) {
+            this.owner = owner;
+        }
+
+        @Override
+        public Optional<Path> fileFor(String suggestedName, ChartFormat format) {
+            FileChooser chooser = new FileChooser();
+            chooser.setTitle(WindowText.say("chart.export.title"));
+            chooser.setInitialFileName(suggestedName);
+            chooser.getExtensionFilters().add(new FileChooser.ExtensionFilter(format.title(), "*." + format.ending()));
+            if (folder != null && folder.isDirectory()) {
+                chooser.setInitialDirectory(folder);
+            }
+            File file = chooser.showSaveDialog(owner.getScene().getWindow());
+            if (file == null) {
+                return Optional.empty();
+            }
+            folder = file.getParentFile();
+            return Optional.of(file.toPath());
+        }
     }
 }

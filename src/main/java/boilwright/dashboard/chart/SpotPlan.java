@@ -12,7 +12,7 @@ final class SpotPlan {
     private SpotPlan() {}
 
     /** The names of those in view; one for which there is no room is empty. */
-    static List<Caption> of(ChartData data, Box plot, Scale x, Scale y, Lettering lettering) {
+    static List<ChartPlan.Caption> of(ChartData data, Box plot, Scale x, Scale y, Lettering lettering) {
         double line = lettering.lineHeight();
         List<Box> taken = new ArrayList<>();
         List<Spot> inView = new ArrayList<>();
@@ -22,12 +22,12 @@ final class SpotPlan {
                 taken.add(around(x.px(spot.x()), y.px(spot.y()), line / 3));
             }
         }
-        List<Caption> captions = new ArrayList<>();
+        List<ChartPlan.Caption> captions = new ArrayList<>();
         for (Spot spot : inView) {
             double px = x.px(spot.x());
             double py = y.px(spot.y());
             double width = lettering.width(spot.title(), false);
-            Caption found = new Caption("", px, py);
+            ChartPlan.Caption found = new ChartPlan.Caption("", px, py);
             Box best = null;
             int least = Integer.MAX_VALUE;
             for (int[] side : SIDES) {
@@ -39,7 +39,7 @@ final class SpotPlan {
                 if (within && crossed < least && taken.stream().noneMatch(box::meets)) {
                     best = box;
                     least = crossed;
-                    found = new Caption(spot.title(), left, middle);
+                    found = new ChartPlan.Caption(spot.title(), left, middle);
                 }
             }
             if (best != null) {

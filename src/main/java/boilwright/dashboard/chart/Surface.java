@@ -29,4 +29,13 @@ interface Surface {
 
     /** A filled closed shape around the first so many points. */
     void fill(double[] xs, double[] ys, int count, Color color);
+
+    /**
+     * How a line is drawn.
+     *
+     * @param color its colour
+     * @param width px
+     * @param dash lengths of dashes and gaps, px; empty for an unbroken line; do not change
+     */
+    record Pen(Color color, double width, double... dash) {}
 }

@@ -72,7 +72,7 @@ final class SvgSurface implements Surface {
     }
 
     @Override
-    public void line(double[] xs, double[] ys, int count, Pen pen) {
+    public void line(double[] xs, double[] ys, int count, Surface.Pen pen) {
         out.append("<polyline fill=\"none\" stroke-linejoin=\"round\"");
         paint("stroke", pen.color());
         attribute("stroke-width", number(pen.width()));

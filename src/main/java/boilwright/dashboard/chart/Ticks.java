@@ -115,4 +115,12 @@ final class Ticks {
         BigDecimal digits = stripped.scaleByPowerOfTen(-power);
         return digits.toPlainString() + "e" + power;
     }
+
+    /**
+     * A line of the grid.
+     *
+     * @param value where, in the unit of the axis
+     * @param text its number; empty for a line between the numbered ones
+     */
+    record Tick(double value, String text) {}
 }

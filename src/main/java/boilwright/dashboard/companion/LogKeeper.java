@@ -2,7 +2,6 @@ package boilwright.dashboard.companion;
 
 import boilwright.companion.LogEntry;
 import boilwright.companion.LogHead;
-import boilwright.companion.LogTrouble;
 import boilwright.companion.RunLog;
 import boilwright.companion.RunLogs;
 import boilwright.companion.RunRecord;
@@ -32,7 +31,7 @@ final class LogKeeper {
      * @param lines lines on the disk
      * @param trouble why it can't be written now
      */
-    record Standing(Optional<Path> file, int lines, Optional<LogTrouble> trouble) {
+    record Standing(Optional<Path> file, int lines, Optional<RunLog.Trouble> trouble) {
         static final Standing NOTHING = new Standing(Optional.empty(), 0, Optional.empty());
     }
 
@@ -128,7 +127,7 @@ final class LogKeeper {
         }
 
         @Override
-        public void trouble(LogTrouble trouble) {
+        public void trouble(RunLog.Trouble trouble) {
             Platform.runLater(() -> {
                 Standing before = standing.get();
                 standing.set(new Standing(

@@ -1,7 +1,6 @@
 package boilwright.dashboard.fluids;
 
 import boilwright.dashboard.text.WindowText;
-import boilwright.fluid.PropertyEntry;
 import boilwright.fluid.PropertyLine;
 import boilwright.units.QuantityWriter;
 import java.util.ArrayList;
@@ -38,7 +37,7 @@ public record DetailLine(String title, String value, String range, String uncert
     }
 
     private static DetailLine of(PropertyLine line, double temperatureK, int source) {
-        PropertyEntry entry = line.entry();
+        PropertyLine.Words entry = line.entry();
         if (!line.isAvailable()) {
             return new DetailLine(entry.title(), entry.valueText(), "", "", "", "");
         }

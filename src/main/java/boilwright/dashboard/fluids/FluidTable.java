@@ -1,9 +1,14 @@
 package boilwright.dashboard.fluids;
 
 import boilwright.dashboard.text.WindowText;
+import boilwright.units.Dimension;
+import boilwright.units.QuantityWriter;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 import java.util.OptionalDouble;
+import java.util.function.Function;
 import javafx.beans.property.BooleanProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.property.SimpleBooleanProperty;
@@ -55,15 +60,15 @@ final class FluidTable extends TableView<FluidRow> {
                 cell -> new ReadOnlyObjectWrapper<>(cell.getValue().familyInWords()));
         getColumns().add(name);
         getColumns().add(family);
-        for (FluidColumn figure : FluidColumn.values()) {
+        for (Column figure : Column.values()) {
             TableColumn<FluidRow, OptionalDouble> column = new TableColumn<>();
             column.setId(figure.key());
             column.getStyleClass().add("figure-column");
             column.setText(WindowText.say(figure.key(), ""));
             column.setCellValueFactory(cell -> new ReadOnlyObjectWrapper<>(figure.of(cell.getValue())));
             column.setCellFactory(of -> new FigureCell(figure));
-            column.setComparator((one, other) -> FluidColumn.order(column.getSortType() == SortType.DESCENDING)
-                    .compare(one, other));
+            column.setComparator((one, other) ->
+                    Column.order(column.getSortType() == SortType.DESCENDING).compare(one, other));
             figures.add(column);
             getColumns().add(column);
         }
@@ -76,7 +81,7 @@ final class FluidTable extends TableView<FluidRow> {
         FluidRow chosen = getSelectionModel().getSelectedItem();
         getItems().setAll(rows);
         tall();
-        figures.get(FluidColumn.BOILS.ordinal()).setText(WindowText.say(FluidColumn.BOILS.key(), boilerPressure));
+        figures.get(Column.BOILS.ordinal()).setText(WindowText.say(Column.BOILS.key(), boilerPressure));
         sort();
         if (chosen != null) {
             choose(chosen.id());
@@ -124,7 +129,7 @@ final class FluidTable extends TableView<FluidRow> {
         family.setPrefWidth(FAMILY_EMS * em);
         double others = FAMILY_EMS * em;
         for (TableColumn<FluidRow, OptionalDouble> column : figures) {
-            double width = column == figures.get(FluidColumn.VAPOUR.ordinal()) ? PRESSURE_EMS : FIGURE_EMS;
+            double width = column == figures.get(Column.VAPOUR.ordinal()) ? PRESSURE_EMS : FIGURE_EMS;
             column.setPrefWidth(width * em);
             others += width * em;
         }
@@ -189,9 +194,9 @@ final class FluidTable extends TableView<FluidRow> {
     }
 
     private static final class FigureCell extends TableCell<FluidRow, OptionalDouble> {
-        private final FluidColumn column;
+        private final Column column;
 
-        FigureCell(FluidColumn column) {
+        FigureCell(Column column) {
             this.column = column;
             getStyleClass().add("figure-cell");
         }
@@ -200,6 +205,45 @@ final class FluidTable extends TableView<FluidRow> {
         protected void updateItem(OptionalDouble si, boolean empty) {
             super.updateItem(si, empty);
             setText(empty || si == null ? "" : column.text(si, WindowText.say("fluids.none")));
+        }
+    }
+
+    /** The figures of the table, in their order. */
+    enum Column {
+        MOLAR_MASS(Dimension.MOLAR_MASS, row -> OptionalDouble.of(row.molarMass())),
+        BOILS(Dimension.TEMPERATURE, FluidRow::boilsK),
+        VAPOUR(Dimension.PRESSURE, FluidRow::vapourPressurePa),
+        LATENT_HEAT(Dimension.SPECIFIC_ENERGY, FluidRow::latentHeat),
+        BULK(Dimension.TEMPERATURE, FluidRow::bulkLimitK),
+        AIR(Dimension.TEMPERATURE, FluidRow::airLimitK);
+
+        private final Dimension dimension;
+        private final Function<FluidRow, OptionalDouble> figure;
+
+        Column(Dimension dimension, Function<FluidRow, OptionalDouble> figure) {
+            this.dimension = dimension;
+            this.figure = figure;
+        }
+
+        /** Its name in the bundle. */
+        String key() {
+            return "fluids.column." + name().toLowerCase(Locale.ROOT).replace('_', '-');
+        }
+
+        /** The figure of a fluid, SI. */
+        OptionalDouble of(FluidRow row) {
+            return figure.apply(row);
+        }
+
+        /** A figure with its unit, or the words for none. */
+        String text(OptionalDouble si, String none) {
+            return si.isPresent() ? QuantityWriter.writeAuto(si.getAsDouble(), dimension) : none;
+        }
+
+        /** Orders figures so that, once turned round if it has to be, fluids without one come last. */
+        static Comparator<OptionalDouble> order(boolean turnedRound) {
+            double none = turnedRound ? Double.NEGATIVE_INFINITY : Double.POSITIVE_INFINITY;
+            return Comparator.comparingDouble(si -> si.orElse(none));
         }
     }
 }

@@ -1,5 +1,6 @@
 package boilwright.dashboard.heat;
 
+import boilwright.answers.MarginId;
 import boilwright.choice.CompareQuestion;
 import boilwright.choice.SizeQuestion;
 import boilwright.choice.SourceRow;
@@ -159,7 +160,7 @@ public final class ChoiceView extends VBox {
     }
 
     private void take(SourceRow row, SpreadAnswer answer) {
-        answer.bands().margin("heat").ifPresent(band -> {
+        answer.bands().margin(MarginId.HEAT).ifPresent(band -> {
             bands.put(row.id(), band);
             table.spread(row.id(), band);
         });

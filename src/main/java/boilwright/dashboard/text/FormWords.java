@@ -1,7 +1,6 @@
 package boilwright.dashboard.text;
 
 import boilwright.errors.Message;
-import boilwright.errors.MessageId;
 import boilwright.errors.MessageKey;
 import boilwright.rig.Field;
 import boilwright.rig.FieldCatalogue;
@@ -41,7 +40,7 @@ public final class FormWords {
         return said(message.key(), message.arguments());
     }
 
-    private static String said(MessageId key, List<String> values) {
+    private static String said(MessageKey key, List<String> values) {
         String[] all = values.toArray(String[]::new);
         if (key == MessageKey.RIG_FIELD_SLIP) {
             return WindowText.say("text.slip", all);

@@ -4,6 +4,7 @@ import boilwright.answers.VacuumAnswer;
 import boilwright.dashboard.text.WindowText;
 import boilwright.rig.GasSide;
 import boilwright.rig.LinePiece;
+import boilwright.rig.PieceKind;
 import boilwright.rig.Rig;
 import boilwright.units.Dimension;
 import boilwright.units.QuantityWriter;
@@ -29,8 +30,12 @@ import javafx.scene.paint.Color;
 final class LineView extends Region {
     private static final double DRAWING_EM = 6;
     private static final double LEAST_HALF = 3;
+
     /** A piece that takes this share of the lost speed, or more, is pointed at. */
     private static final double WORST_SHARE = 0.5;
+
+    private static final int HOSE_RINGS = 6;
+    private static final int VANES = 5;
 
     /** A place along the way: a vessel or a piece. */
     private record Stop(
@@ -198,7 +203,7 @@ final class LineView extends Region {
             double x = i * each;
             g.setFill(ink.deriveColor(0, 1, 1, stop.worst() ? 0.35 : 0.08));
             if (stop.piece().isPresent()) {
-                PieceDrawing.draw(g, stop.piece().get(), x, each, middle, in, out);
+                draw(g, stop.piece().get(), x, each, middle, in, out);
                 if (stop.worst()) {
                     arrow(g, ink, x + each / 2, middle - in - 4);
                 }
@@ -223,5 +228,59 @@ final class LineView extends Region {
     private static void arrow(GraphicsContext g, Color ink, double x, double y) {
         g.setFill(ink);
         g.fillPolygon(new double[] {x, x - 6, x + 6}, new double[] {y, y - 9, y - 9}, 3);
+    }
+
+    /**
+     * Draws a piece.
+     *
+     * @param g where; stroke and fill are set
+     * @param piece what
+     * @param x left edge
+     * @param width width
+     * @param middle height of the axis
+     * @param in half height at the left
+     * @param out half height at the right
+     */
+    private static void draw(
+            GraphicsContext g, LinePiece piece, double x, double width, double middle, double in, double out) {
+        double[] xs = {x, x + width, x + width, x};
+        double[] ys = {middle - in, middle - out, middle + out, middle + in};
+        g.fillPolygon(xs, ys, 4);
+        g.strokeLine(x, middle - in, x + width, middle - out);
+        g.strokeLine(x, middle + in, x + width, middle + out);
+        if (piece.kind() == PieceKind.HOSE) {
+            for (int i = 1; i < HOSE_RINGS; i++) {
+                double at = x + width * i / HOSE_RINGS;
+                g.strokeLine(at, middle - in, at, middle + in);
+            }
+        } else if (piece.kind() == PieceKind.VALVE) {
+            g.strokeLine(x + width / 2, middle - in, x + width / 2, middle - in - 8);
+            g.strokeLine(x + width / 2 - 6, middle - in - 8, x + width / 2 + 6, middle - in - 8);
+            g.strokeLine(x, middle - in, x + width, middle + in);
+            g.strokeLine(x, middle + in, x + width, middle - in);
+        } else if (piece.kind() == PieceKind.APERTURE) {
+            g.strokeLine(x + width / 2, middle - in - 7, x + width / 2, middle - in);
+            g.strokeLine(x + width / 2, middle + in, x + width / 2, middle + in + 7);
+        } else if (piece.kind() == PieceKind.ELBOW) {
+            g.strokeArc(x + width / 2 - in, middle - in, 2 * in, 2 * in, 0, 90, javafx.scene.shape.ArcType.OPEN);
+        } else if (piece.kind().isBaffle()) {
+            vanes(g, piece.kind(), x, width, middle, in);
+        }
+    }
+
+    private static void vanes(GraphicsContext g, PieceKind kind, double x, double width, double middle, double half) {
+        double pitch = 2 * half / VANES;
+        for (int i = 0; i < VANES; i++) {
+            double top = middle - half + i * pitch;
+            double centre = x + width / 2;
+            if (kind == PieceKind.OPAQUE_COIL) {
+                g.strokeOval(centre - pitch / 3 + (i % 2 == 0 ? -4 : 4), top + pitch / 6, 2 * pitch / 3, 2 * pitch / 3);
+            } else {
+                g.strokeLine(centre - pitch / 2, top, centre, top + pitch / 2);
+                if (kind == PieceKind.CHEVRON) {
+                    g.strokeLine(centre, top + pitch / 2, centre - pitch / 2, top + pitch);
+                }
+            }
+        }
     }
 }

@@ -11,7 +11,7 @@ import boilwright.dashboard.work.BackgroundWork;
 import boilwright.dashboard.work.BackgroundWork.Urgency;
 import boilwright.rise.RiseAnswer;
 import boilwright.rise.RiseFile;
-import boilwright.rise.RiseReading;
+import boilwright.rise.RiseRecord;
 import boilwright.rise.RiseTest;
 import boilwright.rise.RiseVolume;
 import boilwright.units.Dimension;
@@ -128,9 +128,10 @@ final class RiseView extends VBox {
         asWritten.setVisible(false);
         String notes = String.join(" ", answer.notes());
         sentence.setText(answer.sentence() + (notes.isEmpty() ? "" : "\n" + notes));
-        List<RiseReading> readings = answer.record().readings();
-        double[] time = readings.stream().mapToDouble(RiseReading::timeS).toArray();
-        double[] read = readings.stream().mapToDouble(RiseReading::pressurePa).toArray();
+        List<RiseRecord.Reading> readings = answer.record().readings();
+        double[] time = readings.stream().mapToDouble(RiseRecord.Reading::timeS).toArray();
+        double[] read =
+                readings.stream().mapToDouble(RiseRecord.Reading::pressurePa).toArray();
         double[] fitted = new double[time.length];
         for (int i = 0; i < time.length; i++) {
             fitted[i] = answer.line().pressureAt(time[i]);

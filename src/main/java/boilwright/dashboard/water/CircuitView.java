@@ -160,7 +160,7 @@ final class CircuitView extends Region {
                 rig,
                 fluid,
                 ink.getBrightness() < DARK_INK ? TemperatureScale.Look.ON_LIGHT : TemperatureScale.Look.ON_DARK);
-        List<Pipe> pipes = new ArrayList<>(places.pipes());
+        List<CircuitGeometry.Pipe> pipes = new ArrayList<>(places.pipes());
         if (drains()) {
             pipes.set(pipes.size() - 1, places.toDrain());
         }
@@ -171,7 +171,7 @@ final class CircuitView extends Region {
         g.setLineWidth(wide);
         pipes.forEach(pipe -> stroke(g, pipe));
         g.setLineWidth(wide - 2);
-        for (Pipe pipe : pipes) {
+        for (CircuitGeometry.Pipe pipe : pipes) {
             g.setStroke(scale.at(pipe.temperatureK()));
             stroke(g, pipe);
         }
@@ -179,13 +179,13 @@ final class CircuitView extends Region {
         pipes.stream().filter(pipe -> !pipe.idle()).forEach(pipe -> arrow(g, pipe));
     }
 
-    private static void stroke(GraphicsContext g, Pipe pipe) {
+    private static void stroke(GraphicsContext g, CircuitGeometry.Pipe pipe) {
         g.setLineDashes(pipe.idle() ? new double[] {6, 8} : null);
         g.strokePolyline(pipe.xs(), pipe.ys(), pipe.xs().length);
     }
 
     /** Which way the water runs: a small arrow in the middle of the longest straight piece. */
-    private void arrow(GraphicsContext g, Pipe pipe) {
+    private void arrow(GraphicsContext g, CircuitGeometry.Pipe pipe) {
         int longest = 0;
         double length = 0;
         for (int i = 0; i + 1 < pipe.xs().length; i++) {

@@ -32,7 +32,7 @@ final class NeedsGrid extends VBox {
             String governs =
                     water.governing().filter(least::equals).isPresent() ? WindowText.say("water.needs.governs") : "";
             String flow = flow(least.flowM3PerS());
-            grid.add(WindowText.say("water.needs.least", least.title()), flow + governs);
+            grid.add(WindowText.say("water.needs.least", least.limit().title()), flow + governs);
         }
         water.chillerW().ifPresent(w -> add("water.needs.chiller", WaterWords.power(w)));
         water.pumpFlowM3PerS()

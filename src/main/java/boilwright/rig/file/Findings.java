@@ -2,7 +2,6 @@ package boilwright.rig.file;
 
 import boilwright.errors.InputRefusedException;
 import boilwright.errors.Message;
-import boilwright.errors.MessageId;
 import boilwright.errors.MessageKey;
 import boilwright.rig.FieldCatalogue;
 import boilwright.rig.file.Json.Position;
@@ -65,14 +64,14 @@ final class Findings {
     }
 
     /** A fault at a position: the place becomes the message's first value. */
-    void reportAt(Position at, MessageId key, String... values) {
+    void reportAt(Position at, MessageKey key, String... values) {
         List<String> all = new ArrayList<>(List.of(withLines ? file + ", line " + at.line() : file));
         all.addAll(List.of(values));
         faults.add(new Fault(at.line(), new Message(key, all)));
     }
 
     /** A fault of the field at a path: place and path become the message's first two values. */
-    void reportField(String path, MessageId key, String... values) {
+    void reportField(String path, MessageKey key, String... values) {
         List<String> all = new ArrayList<>(List.of(path));
         all.addAll(List.of(values));
         reportAt(position(path), key, all.toArray(String[]::new));

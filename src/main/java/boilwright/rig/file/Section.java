@@ -1,6 +1,5 @@
 package boilwright.rig.file;
 
-import boilwright.errors.MessageId;
 import boilwright.errors.MessageKey;
 import boilwright.rig.Field;
 import boilwright.rig.FieldCatalogue;
@@ -174,7 +173,7 @@ final class Section {
     }
 
     /** Reports a fault of a field of this object, whether it has it or not. */
-    void report(String name, MessageId key, String... values) {
+    void report(String name, MessageKey key, String... values) {
         if (object.isPresent() && !misspelt.contains(name)) {
             findings.reportField(path(name), key, values);
         }
@@ -290,7 +289,7 @@ final class Section {
     }
 
     /** Reports a number of characters or entries that the field does not take. */
-    static void reportCount(String at, MessageId key, int count, Field field, Findings findings) {
+    static void reportCount(String at, MessageKey key, int count, Field field, Findings findings) {
         String fewest = Integer.toString((int) field.allowedLow());
         String most = Integer.toString((int) field.allowedHigh());
         findings.reportField(at, key, Integer.toString(count), fewest, most);

@@ -1,6 +1,5 @@
 package boilwright.rig.file;
 
-import boilwright.errors.MessageId;
 import boilwright.errors.MessageKey;
 import boilwright.rig.Rig;
 import boilwright.rig.Supply;
@@ -156,7 +155,7 @@ final class SupplyChecks {
     }
 
     /** Reports a field with what was found there and at another one. */
-    private void follows(String path, MessageId key, String other) {
+    private void follows(String path, MessageKey key, String other) {
         findings.reportField(path, key, findings.found(path), findings.found(other));
     }
 

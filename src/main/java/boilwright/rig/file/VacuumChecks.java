@@ -1,6 +1,5 @@
 package boilwright.rig.file;
 
-import boilwright.errors.GasMessage;
 import boilwright.errors.MessageKey;
 import boilwright.gasflow.Gas;
 import boilwright.outgassing.MaterialLibrary;
@@ -59,7 +58,7 @@ final class VacuumChecks {
                 String ring = length(seals.get(i).ringDiameterM());
                 findings.reportField(
                         at + ".cordDiameter",
-                        GasMessage.RIG_CORD_TOO_THICK,
+                        MessageKey.RIG_CORD_TOO_THICK,
                         findings.found(at + ".cordDiameter"),
                         ring);
             }
@@ -79,7 +78,7 @@ final class VacuumChecks {
         if (gauge.lowestPa() >= gauge.highestPa()) {
             findings.reportField(
                     "vacuum.gauge.lowest",
-                    GasMessage.RIG_GAUGE_RANGE,
+                    MessageKey.RIG_GAUGE_RANGE,
                     pressure(gauge.lowestPa()),
                     pressure(gauge.highestPa()));
         }
@@ -94,7 +93,7 @@ final class VacuumChecks {
         if (pump.ballastUltimatePa() < pump.ultimatePa()) {
             findings.reportField(
                     "foreline.pump.ballastUltimate",
-                    GasMessage.RIG_BALLAST_BETTER,
+                    MessageKey.RIG_BALLAST_BETTER,
                     pressure(pump.ballastUltimatePa()),
                     pressure(pump.ultimatePa()));
         }
@@ -102,7 +101,7 @@ final class VacuumChecks {
             double before = pump.curve().get(i - 1).pressurePa();
             if (pump.curve().get(i).pressurePa() <= before) {
                 String path = "foreline.pump.curve[" + i + "].pressure";
-                findings.reportField(path, GasMessage.RIG_CURVE_ORDER, findings.found(path), pressure(before));
+                findings.reportField(path, MessageKey.RIG_CURVE_ORDER, findings.found(path), pressure(before));
             }
         }
     }
@@ -117,7 +116,7 @@ final class VacuumChecks {
             if (other != null || reserved) {
                 findings.reportField(
                         at + ".name",
-                        GasMessage.RIG_PIECE_NAME_TAKEN,
+                        MessageKey.RIG_PIECE_NAME_TAKEN,
                         Shown.quoted(piece.name()),
                         reserved ? "a place of every rig" : "the name of " + other);
             }
@@ -141,7 +140,7 @@ final class VacuumChecks {
         } else if (shape instanceof LinePiece.Reducer cone) {
             if (cone.inletDiameterM() == cone.outletDiameterM()) {
                 String path = at + ".outletDiameter";
-                findings.reportField(path, GasMessage.RIG_REDUCER_STRAIGHT, findings.found(path));
+                findings.reportField(path, MessageKey.RIG_REDUCER_STRAIGHT, findings.found(path));
             }
         } else if (shape instanceof LinePiece.Valve valve) {
             valve(valve, at);
@@ -152,7 +151,7 @@ final class VacuumChecks {
 
     private void length(double metres, String at) {
         if (metres == 0) {
-            findings.reportField(at + ".length", GasMessage.RIG_TUBE_WITHOUT_LENGTH, findings.found(at + ".length"));
+            findings.reportField(at + ".length", MessageKey.RIG_TUBE_WITHOUT_LENGTH, findings.found(at + ".length"));
         }
     }
 
@@ -162,7 +161,7 @@ final class VacuumChecks {
         if (given.isPresent() && given.getAsDouble() > ROUNDING * opening) {
             String path = at + ".conductance";
             String most = QuantityWriter.writeAuto(opening, Dimension.VOLUME_FLOW);
-            findings.reportField(path, GasMessage.RIG_VALVE_TOO_GOOD, findings.found(path), most);
+            findings.reportField(path, MessageKey.RIG_VALVE_TOO_GOOD, findings.found(path), most);
         }
         if (given.isEmpty()) {
             length(valve.lengthM(), at);
@@ -178,7 +177,7 @@ final class VacuumChecks {
         double widest = rows * baffle.depthM() * Math.tan(baffle.angleRad());
         if (baffle.pitchM() > widest * (1 + 1e-9)) {
             String path = at + ".vanePitch";
-            findings.reportField(path, GasMessage.RIG_BAFFLE_OPEN, findings.found(path), length(widest));
+            findings.reportField(path, MessageKey.RIG_BAFFLE_OPEN, findings.found(path), length(widest));
         }
     }
 

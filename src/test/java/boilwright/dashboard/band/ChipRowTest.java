@@ -1,13 +1,17 @@
 package boilwright.dashboard.band;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import boilwright.dashboard.model.Timelines;
 import boilwright.rig.file.RigReader;
+import java.util.Arrays;
 import java.util.List;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
+import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.IntRange;
+import net.jqwik.api.constraints.Size;
 import org.junit.jupiter.api.Test;
 
 /** Labels of marks: all there, none over another. */
@@ -49,6 +53,35 @@ class ChipRowTest {
             assertThat(chip.x()).isEqualTo(40);
             assertThat(chip.left()).isEqualTo(25);
         });
+    }
+
+    @Test
+    void whatHasRoomStandsWhereItWants() {
+        double[] lefts = ChipRow.lefts(new double[] {50, 200}, new double[] {40, 60}, 5, 0, 400);
+        assertThat(lefts).containsExactly(30, 170);
+    }
+
+    @Test
+    void twoThatWantOnePlaceShareItEvenly() {
+        double[] lefts = ChipRow.lefts(new double[] {100, 100}, new double[] {40, 40}, 10, 0, 400);
+        assertThat(lefts[0]).isCloseTo(55, within(1e-9));
+        assertThat(lefts[1]).isCloseTo(105, within(1e-9));
+    }
+
+    @Property(tries = 100, seed = "4101")
+    void noneOverlapsAndNoneLeavesTheRoom(
+            @ForAll @Size(min = 1, max = 12) double @DoubleRange(min = 0, max = 1000) [] wanted) {
+        double[] centres = wanted.clone();
+        Arrays.sort(centres);
+        double[] widths = new double[centres.length];
+        Arrays.fill(widths, 60);
+        double[] lefts = ChipRow.lefts(centres, widths, 4, 0, 1000);
+        for (int i = 0; i < lefts.length; i++) {
+            assertThat(lefts[i]).isBetween(-1e-9, 940 + 1e-9);
+            if (i > 0) {
+                assertThat(lefts[i]).isGreaterThanOrEqualTo(lefts[i - 1] + 64 - 1e-9);
+            }
+        }
     }
 
     private static double labelWidth(List<BandMark> marks) {

@@ -157,7 +157,7 @@ class ChartPlanTest {
         assertThat(ChartWords.place(2000, data, choice.xUnit())).isEqualTo("rest");
         assertThat(ChartWords.place(2700, data, choice.xUnit())).isEqualTo("down 0:05:00");
         ChartPlan plan = Drawn.plan(data, choice, View.WHOLE, 900, 300);
-        List<Caption> zeros = plan.xTicks().stream()
+        List<ChartPlan.Caption> zeros = plan.xTicks().stream()
                 .filter(tick -> tick.text().equals("0:00:00"))
                 .toList();
         assertThat(zeros).hasSize(2);

@@ -9,7 +9,7 @@ import javafx.scene.text.Font;
 
 /** A surface that only remembers what was painted on it. */
 final class Drawn implements Surface {
-    record Line(String part, double[] xs, double[] ys, Pen pen) {}
+    record Line(String part, double[] xs, double[] ys, Surface.Pen pen) {}
 
     record Words(String text, Box box) {}
 
@@ -72,7 +72,7 @@ final class Drawn implements Surface {
     }
 
     @Override
-    public void line(double[] xs, double[] ys, int count, Pen pen) {
+    public void line(double[] xs, double[] ys, int count, Surface.Pen pen) {
         String part = parts.isEmpty() ? "" : parts.get(parts.size() - 1);
         lines.add(new Line(part, Arrays.copyOf(xs, count), Arrays.copyOf(ys, count), pen));
     }

@@ -17,10 +17,10 @@ class TicksTest {
             @ForAll @IntRange(min = -6, max = 6) int power,
             @ForAll @IntRange(min = 2, max = 20) int most) {
         double high = low + 3.7 * Math.pow(10, power);
-        List<Tick> ticks = Ticks.linear(low, high, most);
+        List<Ticks.Tick> ticks = Ticks.linear(low, high, most);
         double slack = 1e-8 * (high - low) + 1e-9 * Math.abs(low);
         assertThat(ticks).hasSizeBetween(most > 3 ? 2 : 0, most + 1);
-        for (Tick tick : ticks) {
+        for (Ticks.Tick tick : ticks) {
             assertThat(tick.value()).isBetween(low - slack, high + slack);
             assertThat(Double.parseDouble(tick.text())).isEqualTo(tick.value());
         }
@@ -64,11 +64,11 @@ class TicksTest {
         assertThat(Ticks.clock(-0.2)).isEqualTo("0:00:00");
     }
 
-    private static List<String> texts(List<Tick> ticks) {
-        return ticks.stream().map(Tick::text).toList();
+    private static List<String> texts(List<Ticks.Tick> ticks) {
+        return ticks.stream().map(Ticks.Tick::text).toList();
     }
 
-    private static List<String> numbered(List<Tick> ticks) {
+    private static List<String> numbered(List<Ticks.Tick> ticks) {
         return texts(ticks).stream().filter(text -> !text.isEmpty()).toList();
     }
 }

@@ -35,7 +35,7 @@ class FluidRowTest {
     void whatIsNotKnownIsEmptyAndSaidInWords() {
         FluidRow mercury = FluidRow.of(LIBRARY, "mercury", 100);
         assertThat(mercury.bulkLimitK()).isEmpty();
-        assertThat(FluidColumn.BULK.text(FluidColumn.BULK.of(mercury), "no figure"))
+        assertThat(FluidTable.Column.BULK.text(FluidTable.Column.BULK.of(mercury), "no figure"))
                 .isEqualTo("no figure");
         FluidRow farAway = FluidRow.of(LIBRARY, "704-type", 1e9);
         assertThat(farAway.boilsK()).isEmpty();
@@ -46,20 +46,24 @@ class FluidRowTest {
     @Test
     void figuresAreWrittenWithTheirUnits() {
         FluidRow row = FluidRow.of(LIBRARY, "704-type", 100);
-        assertThat(FluidColumn.MOLAR_MASS.text(FluidColumn.MOLAR_MASS.of(row), ""))
+        assertThat(FluidTable.Column.MOLAR_MASS.text(FluidTable.Column.MOLAR_MASS.of(row), ""))
                 .isEqualTo("485 g/mol");
-        assertThat(FluidColumn.BULK.text(FluidColumn.BULK.of(row), "")).endsWith(" degC");
-        assertThat(FluidColumn.VAPOUR.text(FluidColumn.VAPOUR.of(row), "")).endsWith(" Pa");
-        assertThat(FluidColumn.LATENT_HEAT.text(FluidColumn.LATENT_HEAT.of(row), ""))
+        assertThat(FluidTable.Column.BULK.text(FluidTable.Column.BULK.of(row), ""))
+                .endsWith(" degC");
+        assertThat(FluidTable.Column.VAPOUR.text(FluidTable.Column.VAPOUR.of(row), ""))
+                .endsWith(" Pa");
+        assertThat(FluidTable.Column.LATENT_HEAT.text(FluidTable.Column.LATENT_HEAT.of(row), ""))
                 .endsWith(" kJ/kg");
     }
 
     @Test
     void fluidsWithoutAFigureComeLastWhicheverWayTheTableIsSorted() {
         List<OptionalDouble> some = List.of(OptionalDouble.of(3), OptionalDouble.empty(), OptionalDouble.of(1));
-        assertThat(some.stream().sorted(FluidColumn.order(false)).toList())
+        assertThat(some.stream().sorted(FluidTable.Column.order(false)).toList())
                 .containsExactly(OptionalDouble.of(1), OptionalDouble.of(3), OptionalDouble.empty());
-        assertThat(some.stream().sorted(FluidColumn.order(true).reversed()).toList())
+        assertThat(some.stream()
+                        .sorted(FluidTable.Column.order(true).reversed())
+                        .toList())
                 .containsExactly(OptionalDouble.of(3), OptionalDouble.of(1), OptionalDouble.empty());
     }
 

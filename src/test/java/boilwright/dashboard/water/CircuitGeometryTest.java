@@ -65,7 +65,7 @@ class CircuitGeometryTest {
             ends.add(new double[] {box.getMinX(), middle(box)});
             ends.add(new double[] {box.getMaxX(), middle(box)});
         }
-        for (Pipe pipe : places.pipes()) {
+        for (CircuitGeometry.Pipe pipe : places.pipes()) {
             double x = pipe.xs()[0];
             double y = pipe.ys()[0];
             assertThat(ends).anyMatch(end -> Math.hypot(end[0] - x, end[1] - y) < 1e-9);
@@ -82,12 +82,12 @@ class CircuitGeometryTest {
     @ValueSource(doubles = {420, 600, 800, 1300})
     void theLastPipeLeadsBackToTheSupplyOrStopsAtTheDrain(double width) {
         CircuitGeometry places = geometry(width);
-        Pipe home = places.pipes().get(places.pipes().size() - 1);
+        CircuitGeometry.Pipe home = places.pipes().get(places.pipes().size() - 1);
         int last = home.xs().length - 1;
         assertThat(home.xs()[last]).isBetween(0.0, places.supply().getMaxX());
         assertThat(home.ys()[last]).isEqualTo(places.supply().getMaxY());
         assertThat(home.temperatureK()).isEqualTo(297.9);
-        Pipe drain = places.toDrain();
+        CircuitGeometry.Pipe drain = places.toDrain();
         int stop = drain.xs().length - 1;
         assertThat(drain.xs()[stop]).isGreaterThan(places.end().getMaxX());
         assertThat(drain.ys()[stop]).isCloseTo(middle(places.end()), within(1e-9));
@@ -98,8 +98,10 @@ class CircuitGeometryTest {
     void pipesHaveTheTemperatureOfTheirWater() {
         CircuitGeometry places = geometry(1300);
         assertThat(places.pipes().get(0).temperatureK()).isEqualTo(290);
-        assertThat(places.pipes()).extracting(Pipe::temperatureK).contains(291.0, 293.0, 295.0, 299.0, 297.66, 298.0);
-        assertThat(places.pipes()).noneMatch(Pipe::idle);
+        assertThat(places.pipes())
+                .extracting(CircuitGeometry.Pipe::temperatureK)
+                .contains(291.0, 293.0, 295.0, 299.0, 297.66, 298.0);
+        assertThat(places.pipes()).noneMatch(CircuitGeometry.Pipe::idle);
     }
 
     @Test
@@ -108,6 +110,6 @@ class CircuitGeometryTest {
         still.set(2, element(291, 291, 0));
         CircuitPlan plan = CircuitPlan.of(CircuitPlanTest.inBranches(BRANCHES), 9);
         CircuitGeometry places = new CircuitGeometry(plan, still, 290, 1300, BOX, EM);
-        assertThat(places.pipes().stream().filter(Pipe::idle)).hasSize(2);
+        assertThat(places.pipes().stream().filter(CircuitGeometry.Pipe::idle)).hasSize(2);
     }
 }
