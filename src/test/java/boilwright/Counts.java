@@ -16,6 +16,7 @@ public final class Counts {
 
     /** The first of some things, and all of them when the large counts are wanted; the first is the one that has most to show. */
     @SafeVarargs
+    @SuppressWarnings("varargs")
     public static <T> List<T> firstOf(T... things) {
         return Arrays.asList(things).subList(0, of(1, things.length));
     }

@@ -123,12 +123,6 @@ enum AnswerText {
     CONTACT_FLAT_GLASS(0),
     CONTACT_DOMED_GLASS(0),
     CONTACT_MANTLE(0),
-    SOURCE_GAS_BURNER(0),
-    SOURCE_CONTACT_PLATE(0),
-    SOURCE_HEATING_MANTLE(0),
-    SOURCE_CLAMPED_HEATER(0),
-    SOURCE_IMMERSED_ELEMENT(0),
-    SOURCE_INDUCTION(0),
     // verdicts
     /** {0} source, {1} number of jets, {2} heat delivered, {3} heat needed. */
     VERDICT_ALL_FULL(4),

@@ -1,8 +1,7 @@
 package boilwright.answers;
 
 import boilwright.fluid.WorkingFluid;
-import boilwright.rig.Cooling;
-import boilwright.rig.HeatSource;
+import boilwright.rig.ElementKind;
 import boilwright.rig.Rig;
 import boilwright.rig.TypicalValues;
 import java.util.ArrayList;
@@ -65,13 +64,13 @@ public final class Cautions {
     public static List<Caution> placed(Rig rig, WorkingFluid fluid, double hottestK) {
         List<Caution> list = new ArrayList<>();
         list.add(ofFluid(fluid));
-        if (rig.heatSource() instanceof HeatSource.GasBurner) {
+        if (rig.heatSource().isFlame()) {
             list.add(new Caution(Place.HEAT, AnswerText.CAUTION_FLAME.say()));
         }
         if (Margins.isGlass(rig)) {
             list.add(new Caution(Place.HEAT, AnswerText.CAUTION_GLASS.say()));
         }
-        boolean jacket = rig.cooling().elements().stream().anyMatch(e -> e instanceof Cooling.Jacket);
+        boolean jacket = rig.cooling().elements().stream().anyMatch(e -> e.kind() == ElementKind.JACKET);
         if (jacket) {
             list.add(new Caution(Place.WATER, AnswerText.CAUTION_JACKET.say()));
         } else if (!rig.cooling().elements().isEmpty()) {

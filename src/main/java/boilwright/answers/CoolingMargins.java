@@ -5,7 +5,7 @@ import static boilwright.answers.Margins.basis;
 import boilwright.answers.Margin.Side;
 import boilwright.rig.Limits;
 import boilwright.rig.Rig;
-import boilwright.rig.Supply;
+import boilwright.rig.SupplyKind;
 import boilwright.rig.TypicalValues;
 import boilwright.thermal.StageState;
 import boilwright.thermal.SteadyState;
@@ -115,7 +115,7 @@ final class CoolingMargins {
         WaterSizing.capacityW(rig)
                 .ifPresent(c -> chiller.atMost(c)
                         .basis(
-                                rig.cooling().supply() instanceof Supply.Chiller
+                                rig.cooling().supply().kind() == SupplyKind.CHILLER
                                         ? AnswerText.BASIS_CHILLER_CURVE.say(
                                                 Say.temperature(inlet), Say.temperature(roomK))
                                         : AnswerText.BASIS_CHILLER.say()));

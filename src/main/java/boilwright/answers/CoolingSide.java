@@ -6,7 +6,6 @@ import boilwright.answers.WaterAnswer.Tank;
 import boilwright.errors.Message;
 import boilwright.fluid.DewPoint;
 import boilwright.fluid.Water;
-import boilwright.rig.Cooling;
 import boilwright.rig.Limits;
 import boilwright.rig.Rig;
 import boilwright.rig.Supply;
@@ -169,9 +168,10 @@ final class CoolingSide {
 
     /** From the warm-up as far as it goes, then on with the duty at rest. */
     private Optional<Tank> tank(double dutyW) {
-        if (!(rig.cooling().supply() instanceof Supply.Tank tank)) {
-            return Optional.empty();
-        }
+        return rig.cooling().supply().tank().map(tank -> tank(tank, dutyW));
+    }
+
+    private Tank tank(Supply.Tank tank, double dutyW) {
         RunResult run = check.warmup();
         double[] times = column(SeriesQuantity.TIME);
         double[] inlet = column(SeriesQuantity.WATER_IN);
@@ -180,7 +180,7 @@ final class CoolingSide {
             if (inlet[i] > limit) {
                 double share = (limit - inlet[i - 1]) / (inlet[i] - inlet[i - 1]);
                 double t = times[i - 1] + Math.max(0, share) * (times[i] - times[i - 1]);
-                return Optional.of(new Tank(OptionalDouble.of(t), limit, tank.iceKg()));
+                return new Tank(OptionalDouble.of(t), limit, tank.iceKg());
             }
         }
         int last = times.length - 1;
@@ -191,7 +191,7 @@ final class CoolingSide {
         double store = water * (Water.enthalpy(limit) - Water.enthalpy(inlet[last]))
                 + ice * (Water.FUSION_HEAT + Water.enthalpy(limit));
         OptionalDouble time = net > 0 ? OptionalDouble.of(times[last] + store / net) : OptionalDouble.empty();
-        return Optional.of(new Tank(time, limit, tank.iceKg()));
+        return new Tank(time, limit, tank.iceKg());
     }
 
     private double ice(double sessionS, double pumpW) {
@@ -203,8 +203,7 @@ final class CoolingSide {
             heat += (Math.min(end, times[i]) - times[i - 1]) * (duty[i] + duty[i - 1]) / 2;
         }
         heat += Math.max(0, sessionS - end) * steady.heatToWaterW() + sessionS * pumpW;
-        boolean tank = rig.cooling().supply() instanceof Supply.Tank;
-        double volume = tank ? ((Supply.Tank) rig.cooling().supply()).volumeM3() : 0;
+        double volume = rig.cooling().supply().tank().map(Supply.Tank::volumeM3).orElse(0.0);
         double good = rig.limits().waterInHighK().orElse(CoolingMargins.WATER_IN_HIGH_K);
         return WaterSizing.iceKg(heat, volume, rig.cooling().inletTemperatureK(), good);
     }
@@ -222,7 +221,9 @@ final class CoolingSide {
         }
         cures.add(AnswerText.CURE_CHILLER_LARGER.say(
                 Say.power(wanted), Say.temperature(rig.cooling().inletTemperatureK()), Say.temperature(roomK)));
-        if (rig.cooling().supply() instanceof Supply.Chiller chiller) {
+        Optional<Supply.Chiller> described = rig.cooling().supply().chiller();
+        if (described.isPresent()) {
+            Supply.Chiller chiller = described.get();
             ChillerCapacity known = ChillerCapacity.of(chiller.capacity());
             double warmest = Math.min(known.highestWaterK(), highestInletK());
             double set = chiller.temperatureK();
@@ -263,11 +264,9 @@ final class CoolingSide {
             double humidity = DewPoint.saturationPressure(coldK) / DewPoint.saturationPressure(roomK);
             notes.add(AnswerText.WATER_NOTE_DEW.say(Say.temperature(coldK), Say.percent(humidity)));
         }
-        for (Cooling.Element element : rig.cooling().elements()) {
-            if (element instanceof Cooling.CooledPart) {
-                notes.add(AnswerText.WATER_NOTE_LOADS.say());
-                break;
-            }
+        if (rig.cooling().elements().stream()
+                .anyMatch(element -> element.cooledPart().isPresent())) {
+            notes.add(AnswerText.WATER_NOTE_LOADS.say());
         }
         check.steady().assumptions().stream().filter(a -> !notes.contains(a)).forEach(notes::add);
         return notes;

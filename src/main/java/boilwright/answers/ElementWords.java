@@ -1,7 +1,6 @@
 package boilwright.answers;
 
 import boilwright.rig.Cooling;
-import boilwright.rig.ElementKind;
 
 /** What an element of the circuit is called. */
 final class ElementWords {
@@ -11,11 +10,9 @@ final class ElementWords {
     static String name(Cooling.Element element) {
         String name = element.place().name();
         if (name.isEmpty()) {
-            name = ElementKind.of(element).id().replace('-', ' ');
-            if (element instanceof Cooling.Jacket jacket) {
-                name += " " + String.join(", ", jacket.covers());
-            } else if (element instanceof Cooling.SolderedCoil coil) {
-                name += " " + String.join(", ", coil.covers());
+            name = element.kind().id().replace('-', ' ');
+            if (!element.covers().isEmpty()) {
+                name += " " + String.join(", ", element.covers());
             }
         }
         String branch = element.place().branch();

@@ -1,12 +1,11 @@
 package boilwright.answers;
 
+import boilwright.rig.ContactBody;
 import boilwright.rig.HeatSource;
 import boilwright.rig.Parameter;
 import boilwright.rig.ParameterValues;
 import boilwright.rig.Rig;
-import boilwright.rig.Schedule;
 import boilwright.thermal.NeededState;
-import java.util.OptionalDouble;
 
 /**
  * Names the one thing that keeps a source from delivering what is needed, and what would cure it.
@@ -66,12 +65,12 @@ public record HeatLimiter(Kind kind, String source, String reason, String cure) 
      */
     public static HeatLimiter of(Rig rig, ParameterValues values, NeededState needed) {
         HeatSource source = rig.heatSource();
-        String name = name(source);
+        String name = source.title();
         double level = lastLevel(rig);
         if (level == 0) {
             return new HeatLimiter(Kind.OFF, name, AnswerText.LIMIT_OFF.say(), AnswerText.CURE_OFF.say());
         }
-        if (source instanceof HeatSource.Induction induction && needed.heatAvailableW() == 0) {
+        if (isBare(source.path()) && needed.heatAvailableW() == 0) {
             return new HeatLimiter(
                     Kind.NOT_FERROUS, name, AnswerText.LIMIT_NOT_FERROUS.say(), AnswerText.CURE_NOT_FERROUS.say());
         }
@@ -79,10 +78,17 @@ public record HeatLimiter(Kind kind, String source, String reason, String cure) 
             return new HeatLimiter(
                     Kind.LEVEL, name, AnswerText.LIMIT_LEVEL.say(Say.percent(level)), AnswerText.CURE_LEVEL.say());
         }
-        if (source instanceof HeatSource.GasBurner burner) {
-            return flame(name, burner.ratedPowerW() * level, values, needed);
-        }
-        return body(rig, values, needed, name, level);
+        return source.isFlame()
+                ? flame(name, source.ratedPowerW() * level, values, needed)
+                : body(rig, values, needed, name, level);
+    }
+
+    /** Whether a field has only the boiler itself to heat. */
+    private static boolean isBare(HeatSource.HeatPath path) {
+        return switch (path) {
+            case FLAME, CONTACT, OIL -> false;
+            case BASE, NOWHERE -> true;
+        };
     }
 
     private static HeatLimiter flame(String name, double fuel, ParameterValues values, NeededState needed) {
@@ -105,12 +111,13 @@ public record HeatLimiter(Kind kind, String source, String reason, String cure) 
     private static HeatLimiter body(Rig rig, ParameterValues values, NeededState needed, String name, double level) {
         HeatSource source = rig.heatSource();
         double face = needed.state().outerFaceK();
-        if (source instanceof HeatSource.Induction direct
-                && direct.susceptor() == HeatSource.Susceptor.FERROUS_BASE
-                && face > direct.limitK() - AT_LIMIT_K) {
-            return tooCold(name, direct.limitK(), face);
+        if (source.path() == HeatSource.HeatPath.BASE) {
+            double limit = source.limitK().orElseThrow();
+            if (face > limit - AT_LIMIT_K) {
+                return tooCold(name, limit, face);
+            }
         }
-        double most = source.ratedPowerW() * level * (source instanceof HeatSource.Induction i ? i.efficiency() : 1);
+        double most = source.ratedPowerW() * level * source.efficiency();
         if (most < needed.heatNeededW()) {
             return new HeatLimiter(
                     Kind.RATING,
@@ -118,11 +125,12 @@ public record HeatLimiter(Kind kind, String source, String reason, String cure) 
                     AnswerText.LIMIT_RATING_SMALL.say(name, Say.power(most), Say.power(needed.heatNeededW())),
                     AnswerText.CURE_RATING_SMALL.say());
         }
-        Touching touching = Touching.of(source, values);
-        if (touching != null) {
-            double bodyK = face + needed.heatAvailableW() / (touching.conductance() * touching.areaM2());
-            if (bodyK > touching.limitK() - AT_LIMIT_K) {
-                return passage(rig, touching, needed, name);
+        if (source.touches()) {
+            ContactBody body = source.body().orElseThrow();
+            double conductance = body.conductance(values);
+            double bodyK = face + needed.heatAvailableW() / (conductance * body.areaM2());
+            if (bodyK > body.limitK() - AT_LIMIT_K) {
+                return passage(rig, body, conductance, needed, name);
             }
         }
         double rated = source.ratedPowerW() * level;
@@ -138,22 +146,22 @@ public record HeatLimiter(Kind kind, String source, String reason, String cure) 
      * A body at its limit. Its contact is to blame when a good one over the whole base would carry the heat; the wall, when a good contact would
      * do it with a wall that conducts perfectly, and drops less than the wall; else the body is too cold for this boiler.
      */
-    private static HeatLimiter passage(Rig rig, Touching touching, NeededState needed, String name) {
+    private static HeatLimiter passage(Rig rig, ContactBody body, double conductance, NeededState needed, String name) {
         double face = needed.state().outerFaceK();
-        double limit = touching.limitK();
+        double limit = body.limitK();
         double room = limit - AT_LIMIT_K - face;
         double wallDrop = face - needed.state().innerFaceK();
         double wanted = needed.heatNeededW() * wantedRatio(rig);
         double good = rig.boiler().material().isGlass() ? GOOD_ON_GLASS : GOOD_ON_METAL;
-        double area = Math.max(rig.boiler().heatedAreaM2(), touching.areaM2());
-        double best = Math.max(good, touching.conductance()) * area;
+        double area = Math.max(rig.boiler().heatedAreaM2(), body.areaM2());
+        double best = Math.max(good, conductance) * area;
         if (room * best >= wanted) {
             return new HeatLimiter(
                     Kind.CONTACT,
                     name,
                     AnswerText.LIMIT_CONTACT.say(
-                            name, Say.temperature(limit), Say.coefficient(touching.conductance()), touching.contact()),
-                    AnswerText.CURE_CONTACT.say(Say.coefficient(wanted / (touching.areaM2() * room))));
+                            name, Say.temperature(limit), Say.coefficient(conductance), word(body.contact())),
+                    AnswerText.CURE_CONTACT.say(Say.coefficient(wanted / (body.areaM2() * room))));
         }
         if ((room + wallDrop) * best >= wanted && wallDrop > wanted / best) {
             return new HeatLimiter(
@@ -163,7 +171,7 @@ public record HeatLimiter(Kind kind, String source, String reason, String cure) 
                             name,
                             Say.temperature(limit),
                             Say.kelvins(wallDrop),
-                            Say.kelvins(needed.heatNeededW() / (touching.conductance() * touching.areaM2()))),
+                            Say.kelvins(needed.heatNeededW() / (conductance * body.areaM2()))),
                     AnswerText.CURE_WALL.say());
         }
         return tooCold(name, limit, face);
@@ -177,48 +185,13 @@ public record HeatLimiter(Kind kind, String source, String reason, String cure) 
                 AnswerText.CURE_TOO_COLD.say());
     }
 
-    /** What touches the boiler, how well, and how hot it may become. */
-    private record Touching(double conductance, double areaM2, double limitK, String contact) {
-        static Touching of(HeatSource source, ParameterValues values) {
-            if (source instanceof HeatSource.ContactPlate p) {
-                return new Touching(
-                        given(p.contactConductance(), p.contact(), values),
-                        p.contactAreaM2(),
-                        p.limitK(),
-                        word(p.contact()));
-            } else if (source instanceof HeatSource.ClampedHeater c) {
-                HeatSource.Contact metal = HeatSource.Contact.MACHINED_METAL;
-                return new Touching(
-                        given(c.contactConductance(), metal, values), c.contactAreaM2(), c.limitK(), word(metal));
-            } else if (source instanceof HeatSource.HeatingMantle m) {
-                double h = m.contactConductance().orElse(values.get(Parameter.CONTACT_MANTLE));
-                return new Touching(h, m.wrappedAreaM2(), m.limitK(), AnswerText.CONTACT_MANTLE.say());
-            } else if (source instanceof HeatSource.Induction i && i.susceptor() == HeatSource.Susceptor.PLATE) {
-                return new Touching(
-                        given(i.contactConductance(), i.contact(), values),
-                        i.contactAreaM2(),
-                        i.limitK(),
-                        word(i.contact()));
-            }
-            return null;
-        }
-
-        private static double given(OptionalDouble h, HeatSource.Contact contact, ParameterValues values) {
-            return h.orElse(values.get(
-                    switch (contact) {
-                        case MACHINED_METAL -> Parameter.CONTACT_MACHINED_METAL;
-                        case FLAT_GLASS -> Parameter.CONTACT_FLAT_GLASS;
-                        case DOMED_GLASS -> Parameter.CONTACT_DOMED_GLASS;
-                    }));
-        }
-
-        private static String word(HeatSource.Contact contact) {
-            return switch (contact) {
-                case MACHINED_METAL -> AnswerText.CONTACT_MACHINED_METAL.say();
-                case FLAT_GLASS -> AnswerText.CONTACT_FLAT_GLASS.say();
-                case DOMED_GLASS -> AnswerText.CONTACT_DOMED_GLASS.say();
-            };
-        }
+    private static String word(HeatSource.Contact contact) {
+        return switch (contact) {
+            case MACHINED_METAL -> AnswerText.CONTACT_MACHINED_METAL.say();
+            case FLAT_GLASS -> AnswerText.CONTACT_FLAT_GLASS.say();
+            case DOMED_GLASS -> AnswerText.CONTACT_DOMED_GLASS.say();
+            case WRAPPED -> AnswerText.CONTACT_MANTLE.say();
+        };
     }
 
     /** Heat available over heat needed that is wanted: the rig's own, else 1.25. */
@@ -227,23 +200,6 @@ public record HeatLimiter(Kind kind, String source, String reason, String cure) 
     }
 
     private static double lastLevel(Rig rig) {
-        Schedule.Step last = rig.schedule().steps().get(rig.schedule().steps().size() - 1);
-        return last instanceof Schedule.Power power ? power.fraction() : 1;
-    }
-
-    /** What a source is called in a sentence, such as "hot plate". */
-    public static String name(HeatSource source) {
-        if (source instanceof HeatSource.GasBurner) {
-            return AnswerText.SOURCE_GAS_BURNER.say();
-        } else if (source instanceof HeatSource.ContactPlate) {
-            return AnswerText.SOURCE_CONTACT_PLATE.say();
-        } else if (source instanceof HeatSource.HeatingMantle) {
-            return AnswerText.SOURCE_HEATING_MANTLE.say();
-        } else if (source instanceof HeatSource.ClampedHeater) {
-            return AnswerText.SOURCE_CLAMPED_HEATER.say();
-        } else if (source instanceof HeatSource.ImmersedElement) {
-            return AnswerText.SOURCE_IMMERSED_ELEMENT.say();
-        }
-        return AnswerText.SOURCE_INDUCTION.say();
+        return rig.schedule().last().level();
     }
 }

@@ -3,7 +3,7 @@ package boilwright.answers;
 import boilwright.fluid.WorkingFluid;
 import boilwright.gasflow.Gas;
 import boilwright.gasflow.PumpSpeed;
-import boilwright.rig.Cooling;
+import boilwright.rig.ElementKind;
 import boilwright.rig.LinePiece;
 import boilwright.rig.Parameter;
 import boilwright.rig.ParameterValues;
@@ -76,7 +76,6 @@ final class JetGas {
     }
 
     private boolean coolsBaffle(ElementState state) {
-        return rig.cooling().elements().get(state.element()) instanceof Cooling.CooledPart part
-                && part.what() == Cooling.Part.BAFFLE;
+        return rig.cooling().elements().get(state.element()).kind() == ElementKind.BAFFLE_COIL;
     }
 }

@@ -202,30 +202,21 @@ final class Margins {
     }
 
     private void source(double bodyK) {
-        OptionalDouble own = ownLimit(rig.heatSource());
-        OptionalDouble limit = limits.sourceK().isPresent() ? limits.sourceK() : own;
-        if (limit.isPresent()) {
-            add(MarginMaker.of(MarginId.SOURCE)
-                    .value(bodyK)
-                    .atMost(limit.getAsDouble())
-                    .from(roomK)
-                    .tightBelow(1.03)
-                    .basis(basis(limits.sourceK(), AnswerText.BASIS_SOURCE))
-                    .cure(AnswerText.CURE_SOURCE));
-        }
+        double limitK = limits.sourceK().orElseGet(() -> ownLimitK(rig.heatSource()));
+        add(MarginMaker.of(MarginId.SOURCE)
+                .value(bodyK)
+                .atMost(limitK)
+                .from(roomK)
+                .tightBelow(1.03)
+                .basis(basis(limits.sourceK(), AnswerText.BASIS_SOURCE))
+                .cure(AnswerText.CURE_SOURCE));
     }
 
-    private static OptionalDouble ownLimit(HeatSource source) {
-        if (source instanceof HeatSource.ContactPlate p) {
-            return OptionalDouble.of(p.limitK());
-        } else if (source instanceof HeatSource.ClampedHeater c) {
-            return OptionalDouble.of(c.limitK());
-        } else if (source instanceof HeatSource.HeatingMantle m) {
-            return OptionalDouble.of(m.limitK());
-        } else if (source instanceof HeatSource.Induction i) {
-            return OptionalDouble.of(i.limitK());
-        }
-        return OptionalDouble.empty();
+    /** A source with a temperature of its own knows its limit: without one its margin would be missing from the ledger. */
+    private static double ownLimitK(HeatSource source) {
+        return source.limitK()
+                .orElseThrow(() ->
+                        new IllegalStateException("no limit: " + source.kind().id()));
     }
 
     private void glass() {
@@ -285,11 +276,10 @@ final class Margins {
     }
 
     private void fuel(RunResult run) {
-        if (!(rig.heatSource() instanceof HeatSource.GasBurner burner)
-                || burner.cartridge().isEmpty()) {
-            return;
-        }
-        double full = burner.cartridge().get().fuelMassKg();
+        rig.heatSource().cartridge().ifPresent(cartridge -> fuel(run, cartridge.fuelMassKg()));
+    }
+
+    private void fuel(RunResult run, double full) {
         MarginMaker maker = MarginMaker.of(MarginId.FUEL)
                 .value(full)
                 .side(Side.AT_LEAST)

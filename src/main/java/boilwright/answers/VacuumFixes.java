@@ -75,9 +75,10 @@ final class VacuumFixes {
             if (!piece.kind().isBaffle() && wide > piece.shape().inletDiameterM()) {
                 tryPiece("wide:" + path, VacuumText.FIX_WIDE.say(piece.name(), bore), at, p -> wider(p, wide));
             }
-            if (piece.shape() instanceof LinePiece.Tube) {
-                tryPiece("short:" + path, VacuumText.FIX_SHORT.say(piece.name()), at, VacuumFixes::shorter);
-            }
+            piece.shape()
+                    .withLength(piece.shape().lengthM() / 2)
+                    .ifPresent(half -> tryPiece(
+                            "short:" + path, VacuumText.FIX_SHORT.say(piece.name()), at, p -> shaped(p, half)));
             if (piece.kind() == PieceKind.APERTURE) {
                 List<LinePiece> less = new ArrayList<>(side.line());
                 less.remove(i);
@@ -103,30 +104,8 @@ final class VacuumFixes {
         return new LinePiece(piece.kind(), piece.name(), piece.shape(), piece.material(), 0);
     }
 
-    private static LinePiece shorter(LinePiece piece) {
-        LinePiece.Tube tube = (LinePiece.Tube) piece.shape();
-        return shaped(piece, new LinePiece.Tube(tube.innerDiameterM(), tube.lengthM() / 2));
-    }
-
     private static LinePiece wider(LinePiece piece, double bore) {
-        LinePiece.Shape shape = piece.shape();
-        if (shape instanceof LinePiece.Tube tube) {
-            return shaped(piece, new LinePiece.Tube(bore, tube.lengthM()));
-        }
-        if (shape instanceof LinePiece.Elbow elbow) {
-            return shaped(piece, new LinePiece.Elbow(bore, elbow.lengthM(), elbow.angleRad()));
-        }
-        if (shape instanceof LinePiece.Aperture) {
-            return shaped(piece, new LinePiece.Aperture(bore));
-        }
-        if (shape instanceof LinePiece.Reducer cone) {
-            double ratio = bore / cone.inletDiameterM();
-            return shaped(piece, new LinePiece.Reducer(bore, cone.outletDiameterM() * ratio, cone.lengthM()));
-        }
-        if (shape instanceof LinePiece.Valve valve) {
-            return shaped(piece, new LinePiece.Valve(bore, valve.lengthM(), java.util.OptionalDouble.empty()));
-        }
-        return piece;
+        return shaped(piece, piece.shape().withBore(bore));
     }
 
     private static LinePiece shaped(LinePiece piece, LinePiece.Shape shape) {
@@ -197,7 +176,7 @@ final class VacuumFixes {
     }
 
     private void backing() {
-        if (rig.foreline() instanceof Foreline.Backing backing) {
+        rig.foreline().backing().ifPresent(backing -> {
             Foreline.BackingPump pump = backing.pump();
             List<Foreline.SpeedPoint> curve = pump.curve().stream()
                     .map(point -> new Foreline.SpeedPoint(point.pressurePa(), 2 * point.speedM3PerS()))
@@ -210,7 +189,7 @@ final class VacuumFixes {
                             backing.volumeM3(),
                             new Foreline.BackingPump(
                                     curve, pump.ultimatePa() / 2, pump.gasBallast(), pump.ballastUltimatePa() / 2))));
-        }
+        });
     }
 
     private void attempt(String id, String title, Rig changed) {

@@ -9,7 +9,7 @@ import boilwright.heattransfer.EvaporationFlux;
 import boilwright.numerics.CancelToken;
 import boilwright.numerics.ProgressSink;
 import boilwright.outgassing.MaterialLibrary;
-import boilwright.rig.Foreline;
+import boilwright.rig.ForelineKind;
 import boilwright.rig.GasSide;
 import boilwright.rig.Parameter;
 import boilwright.rig.Rig;
@@ -67,7 +67,7 @@ public record VacuumQuestion(Asked asked, Gas gas, double lookS) implements Ques
         double startS = jets.allFullS().orElse(0);
         VacuumState before = SteadyVacuum.of(rig, rest, air + startS, BuiltInRates.INSTANCE, gas);
         List<Fix> fixes = VacuumFixes.of(rig, rest, since, gas, end.gaugePa());
-        boolean known = rig.foreline() instanceof Foreline.Backing;
+        boolean known = rig.foreline().kind() == ForelineKind.BACKING_PUMP;
         return new VacuumAnswer(
                 check,
                 VacuumWords.verdict(rig, steady, end, lookS, fixes),

@@ -99,7 +99,7 @@ final class Verdict {
                     .filter(e -> e.kind() == EventKind.JET_LIT && e.timeS().isPresent())
                     .count();
             first = AnswerText.VERDICT_WARMUP_NEVER.say(
-                    HeatLimiter.name(rig.heatSource()),
+                    rig.heatSource().title(),
                     Long.toString(lit),
                     Integer.toString(rig.stages().size()));
         }

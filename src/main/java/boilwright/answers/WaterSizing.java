@@ -44,19 +44,24 @@ final class WaterSizing {
 
     /** Heat that the supply's pump puts into the water, W. */
     static double pumpHeatW(Rig rig) {
-        return rig.cooling().supply() instanceof Supply.Pumped pumped
-                ? pumped.pump().heatW()
-                : 0;
+        return rig.cooling()
+                .supply()
+                .pumped()
+                .map(pumped -> pumped.pump().heatW())
+                .orElse(0.0);
     }
 
     /** What the supply carries away at its set point and in this room, W; empty when that is not known or not limited. */
     static OptionalDouble capacityW(Rig rig) {
         Supply supply = rig.cooling().supply();
-        if (supply instanceof Supply.Chiller chiller) {
-            return OptionalDouble.of(ChillerCapacity.of(chiller.capacity())
-                    .wattsAt(chiller.temperatureK(), rig.room().temperatureK()));
-        }
-        return supply instanceof Supply.GivenFlow given ? given.capacityW() : OptionalDouble.empty();
+        return switch (supply.kind()) {
+            case CHILLER ->
+                OptionalDouble.of(
+                        ChillerCapacity.of(supply.chiller().orElseThrow().capacity())
+                                .wattsAt(supply.temperatureK(), rig.room().temperatureK()));
+            case GIVEN_FLOW -> supply.givenFlow().orElseThrow().capacityW();
+            case TAP, TANK, FINS_AND_FAN -> OptionalDouble.empty();
+        };
     }
 
     private SteadyState steady(Rig other) {
@@ -117,7 +122,7 @@ final class WaterSizing {
     Optional<SteadyState> turnedRound() {
         List<Cooling.Element> elements = new ArrayList<>();
         for (Cooling.Element element : rig.cooling().elements()) {
-            elements.add(turned(element));
+            elements.add(element.turned());
         }
         Collections.reverse(elements);
         if (elements.equals(rig.cooling().elements())) {
@@ -129,43 +134,19 @@ final class WaterSizing {
                 new Supply.GivenFlow(cooling.inletTemperatureK(), flow, OptionalDouble.empty()), elements))));
     }
 
-    private static Cooling.Element turned(Cooling.Element element) {
-        if (element instanceof Cooling.Jacket jacket) {
-            return new Cooling.Jacket(
-                    reversed(jacket.covers()), jacket.gapM(), jacket.shellThicknessM(), jacket.place());
-        }
-        if (element instanceof Cooling.SolderedCoil coil) {
-            return new Cooling.SolderedCoil(
-                    reversed(coil.covers()),
-                    coil.tubeInnerDiameterM(),
-                    coil.tubeLengthM(),
-                    coil.bondConductance(),
-                    coil.place());
-        }
-        if (element instanceof Cooling.Rise rise) {
-            return new Cooling.Rise(-rise.heightM(), rise.place());
-        }
-        return element;
-    }
-
-    private static List<String> reversed(List<String> names) {
-        List<String> list = new ArrayList<>(names);
-        Collections.reverse(list);
-        return list;
-    }
-
     /**
      * Temperature at which a chiller that is too weak settles, K: there its capacity meets the duty.
      *
      * @return empty for other supplies, for one that keeps its set point, and where the known range ends before
      */
     OptionalDouble settlesAtK(double dutyW) {
-        if (!(rig.cooling().supply() instanceof Supply.Chiller chiller)) {
+        Optional<Supply.Chiller> chiller = rig.cooling().supply().chiller();
+        if (chiller.isEmpty()) {
             return OptionalDouble.empty();
         }
-        ChillerCapacity capacity = ChillerCapacity.of(chiller.capacity());
+        ChillerCapacity capacity = ChillerCapacity.of(chiller.get().capacity());
         double roomK = rig.room().temperatureK();
-        double low = chiller.temperatureK();
+        double low = chiller.get().temperatureK();
         double high = capacity.highestWaterK();
         if (capacity.wattsAt(low, roomK) >= dutyW || capacity.wattsAt(high, roomK) < dutyW) {
             return OptionalDouble.empty();

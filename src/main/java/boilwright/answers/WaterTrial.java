@@ -62,7 +62,7 @@ public record WaterTrial(
     public static WaterTrial of(Asked asked, double temperatureK, OptionalDouble flowM3PerS, CancelToken cancel) {
         Rig rig = asked.rig();
         Cooling cooling = rig.cooling();
-        Rig tempered = rig.withCooling(new Cooling(tempered(cooling.supply(), temperatureK), cooling.elements()));
+        Rig tempered = rig.withCooling(new Cooling(cooling.supply().withTemperature(temperatureK), cooling.elements()));
         Rig forced = flowM3PerS.isEmpty()
                 ? tempered
                 : rig.withCooling(new Cooling(
@@ -86,29 +86,5 @@ public record WaterTrial(
                 steady.heatToWaterW() + WaterSizing.pumpHeatW(rig),
                 capacity,
                 Margins.worstFirst(CoolingMargins.of(rig, steady)));
-    }
-
-    private static Supply tempered(Supply supply, double k) {
-        if (supply instanceof Supply.GivenFlow given) {
-            return new Supply.GivenFlow(k, given.flowM3PerS(), given.capacityW());
-        }
-        if (supply instanceof Supply.Chiller chiller) {
-            return new Supply.Chiller(
-                    k,
-                    chiller.capacity(),
-                    chiller.control(),
-                    chiller.hysteresisK(),
-                    chiller.volumeM3(),
-                    chiller.pump());
-        }
-        if (supply instanceof Supply.Tap tap) {
-            return new Supply.Tap(k, tap.staticPressurePa(), tap.lineFlowAtOneBarM3PerS());
-        }
-        if (supply instanceof Supply.Tank tank) {
-            return new Supply.Tank(k, tank.volumeM3(), tank.iceKg(), tank.airConductance(), tank.pump());
-        }
-        Supply.FinsAndFan fins = (Supply.FinsAndFan) supply;
-        return new Supply.FinsAndFan(
-                k, fins.airSpeedMPerS(), fins.finPitchM(), fins.finHeightM(), fins.finThicknessM(), fins.finMaterial());
     }
 }

@@ -2,7 +2,6 @@ package boilwright.answers;
 
 import boilwright.answers.WaterAnswer.LeastFlow;
 import boilwright.rig.Rig;
-import boilwright.rig.Supply;
 import boilwright.thermal.SteadyState;
 import boilwright.units.Dimension;
 import boilwright.units.QuantityWriter;
@@ -34,7 +33,7 @@ final class WaterVerdict {
     }
 
     String text(Optional<LeastFlow> governing) {
-        if (rig.cooling().supply() instanceof Supply.FinsAndFan) {
+        if (rig.cooling().supply().isAir()) {
             return AnswerText.WATER_VERDICT_FAN.say(Say.power(steady.heatToAirW()));
         }
         if (steady.waterOutK().isEmpty()) {

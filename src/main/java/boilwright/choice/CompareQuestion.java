@@ -154,7 +154,7 @@ public record CompareQuestion(Asked asked, List<OfferedSource> sources, RoomAir 
     private Outcome present(SourceTrial trial) {
         HeatSource source = rig().heatSource();
         String title = ChoiceText.PRESENT_TITLE.say(
-                HeatLimiter.name(source), QuantityWriter.writeAuto(source.ratedPowerW(), Dimension.POWER));
+                source.title(), QuantityWriter.writeAuto(source.ratedPowerW(), Dimension.POWER));
         return new Outcome(Optional.of(trial.row(PRESENT, title, source, "")), Optional.empty());
     }
 

@@ -27,7 +27,8 @@ final class GasTrial {
 
     static Optional<GasUse> of(
             Rig rig, CheckAnswer check, double heatOnS, Optional<Session> session, ParameterValues values) {
-        if (!(rig.heatSource() instanceof HeatSource.GasBurner burner)) {
+        HeatSource burner = rig.heatSource();
+        if (!burner.isFlame()) {
             return Optional.empty();
         }
         double cartridge =

@@ -10,6 +10,7 @@ import boilwright.rig.Boiler;
 import boilwright.rig.HeatSource;
 import boilwright.rig.ParameterValues;
 import boilwright.rig.Rig;
+import boilwright.rig.SourceKind;
 import boilwright.thermal.DeliveredHeat;
 import boilwright.thermal.NeededState;
 import boilwright.thermal.SteadySolver;
@@ -24,7 +25,7 @@ import java.util.Optional;
  * source's rating, contact or limit; so one needed state serves many of them.
  */
 final class HeatTrial {
-    private record NeedKey(Boiler boiler, Class<?> kind) {}
+    private record NeedKey(Boiler boiler, SourceKind kind) {}
 
     private final Asked asked;
     private final CancelToken cancel;
@@ -47,7 +48,7 @@ final class HeatTrial {
 
     /** The state in which the weakest jet is just full; the rig differs in source and boiler only. */
     NeededState needed(Rig rig) {
-        NeedKey key = new NeedKey(rig.boiler(), rig.heatSource().getClass());
+        NeedKey key = new NeedKey(rig.boiler(), rig.heatSource().kind());
         return needs.computeIfAbsent(key, k -> {
             cancel.check();
             return new SteadySolver(rig, asked.tables(), asked.values()).needed();

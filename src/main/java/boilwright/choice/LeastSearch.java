@@ -6,8 +6,10 @@ import boilwright.choice.SizeAnswer.Pair;
 import boilwright.choice.SizeAnswer.PairRow;
 import boilwright.numerics.Roots;
 import boilwright.rig.Boiler;
+import boilwright.rig.ContactBody;
 import boilwright.rig.HeatSource;
 import boilwright.rig.Rig;
+import boilwright.rig.SourceKind;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
@@ -41,15 +43,19 @@ final class LeastSearch {
     private static List<Figure> figures(Rig rig) {
         HeatSource source = rig.heatSource();
         List<Figure> list = new ArrayList<>(List.of(Figure.RATED_POWER));
-        if (source instanceof HeatSource.GasBurner) {
-            list.add(Figure.HEATED_AREA);
-        } else if (SourceChange.touches(source)) {
-            list.add(Figure.CONTACT);
-            list.add(Figure.TEMPERATURE);
-            list.add(source instanceof HeatSource.HeatingMantle ? Figure.WRAPPED_AREA : Figure.CONTACT_AREA);
-        } else if (source instanceof HeatSource.Induction i && i.susceptor() == HeatSource.Susceptor.FERROUS_BASE) {
-            list.add(Figure.TEMPERATURE);
-        }
+        list.addAll(
+                switch (source.path()) {
+                    case FLAME -> List.of(Figure.HEATED_AREA);
+                    case CONTACT ->
+                        List.of(
+                                Figure.CONTACT,
+                                Figure.TEMPERATURE,
+                                source.kind().has(SourceKind.Figures.WRAPPED_AREA)
+                                        ? Figure.WRAPPED_AREA
+                                        : Figure.CONTACT_AREA);
+                    case BASE -> List.of(Figure.TEMPERATURE);
+                    case OIL, NOWHERE -> List.<Figure>of();
+                });
         return list;
     }
 
@@ -60,10 +66,10 @@ final class LeastSearch {
     }
 
     List<Pair> pairs(Rig rig, double ratio) {
-        if (rig.heatSource() instanceof HeatSource.GasBurner) {
+        if (rig.heatSource().isFlame()) {
             return List.of(pair(rig, Figure.HEATED_AREA, Figure.RATED_POWER, WIDER, ratio));
         }
-        if (!SourceChange.touches(rig.heatSource())) {
+        if (!rig.heatSource().touches()) {
             return List.of();
         }
         return List.of(
@@ -134,23 +140,27 @@ final class LeastSearch {
         HeatSource source = rig.heatSource();
         return switch (figure) {
             case RATED_POWER -> source.ratedPowerW();
-            case CONTACT -> SourceChange.conductance(source, trial.values());
-            case TEMPERATURE -> SourceChange.limitOf(source);
-            case CONTACT_AREA, WRAPPED_AREA -> SourceChange.areaOf(source);
+            case CONTACT -> body(source).conductance(trial.values());
+            case TEMPERATURE -> source.limitK().orElseThrow();
+            case CONTACT_AREA, WRAPPED_AREA -> body(source).areaM2();
             case HEATED_AREA -> rig.boiler().heatedAreaM2();
         };
+    }
+
+    private static ContactBody body(HeatSource source) {
+        return source.body().orElseThrow();
     }
 
     /** The rig with one figure changed. A contact wider than the boiler's heated area takes that with it. */
     static Rig with(Rig rig, Figure figure, double value) {
         HeatSource source = rig.heatSource();
         return switch (figure) {
-            case RATED_POWER -> rig.withHeatSource(SourceChange.power(source, value));
-            case CONTACT -> rig.withHeatSource(SourceChange.conductance(source, value));
-            case TEMPERATURE -> rig.withHeatSource(SourceChange.limit(source, value));
+            case RATED_POWER -> rig.withHeatSource(source.withRatedPower(value));
+            case CONTACT -> rig.withHeatSource(source.withBody(body -> body.withConductance(value)));
+            case TEMPERATURE -> rig.withHeatSource(source.withBody(body -> body.withLimit(value)));
             case CONTACT_AREA, WRAPPED_AREA ->
                 withHeatedArea(
-                        rig.withHeatSource(SourceChange.area(source, value)),
+                        rig.withHeatSource(source.withBody(body -> body.withArea(value))),
                         Math.max(value, rig.boiler().heatedAreaM2()));
             case HEATED_AREA -> withHeatedArea(rig, value);
         };

@@ -2,6 +2,7 @@ package boilwright.choice;
 
 import boilwright.answers.RestAnswer;
 import boilwright.errors.ComputationException;
+import boilwright.rig.ContactBody;
 import boilwright.rig.HeatSource;
 import boilwright.rig.Parameter;
 import boilwright.rig.ParameterValues;
@@ -40,6 +41,19 @@ final class NeedCurve {
 
     private static final int POINTS = 60;
     private static final double BEYOND_K = 60;
+
+    /** A body through which any heat passes. */
+    private static final ContactBody PERFECT = new ContactBody(
+            HeatSource.Contact.MACHINED_METAL,
+            1,
+            OptionalDouble.of(NO_RESISTANCE),
+            1000,
+            NO_LIMIT_K,
+            HeatSource.Thermostat.PROPORTIONAL,
+            0,
+            0,
+            0,
+            1);
 
     private NeedCurve() {}
 
@@ -89,22 +103,12 @@ final class NeedCurve {
     }
 
     private static HeatSource willing(HeatSource like, double watts, ParameterValues values) {
-        if (like instanceof HeatSource.GasBurner) {
-            return new HeatSource.GasBurner(watts / values.get(Parameter.BURNER_BEST_EFFICIENCY), Optional.empty());
-        } else if (like instanceof HeatSource.ImmersedElement e) {
-            return new HeatSource.ImmersedElement(watts, e.surfaceAreaM2());
-        }
-        return new HeatSource.ClampedHeater(
-                watts,
-                1,
-                OptionalDouble.of(NO_RESISTANCE),
-                1000,
-                NO_LIMIT_K,
-                HeatSource.Thermostat.PROPORTIONAL,
-                0,
-                0,
-                0,
-                1);
+        return switch (like.path()) {
+            case FLAME ->
+                new HeatSource.GasBurner(watts / values.get(Parameter.BURNER_BEST_EFFICIENCY), Optional.empty());
+            case OIL -> like.withRatedPower(watts);
+            case CONTACT, BASE, NOWHERE -> new HeatSource.ClampedHeater(watts, PERFECT);
+        };
     }
 
     /**

@@ -48,13 +48,13 @@ final class Sizing {
     static Sizing of(Asked asked, double margin, CancelToken cancel) {
         Rig rig = asked.rig();
         Schedule.Step last = last(rig);
-        boolean sized = last instanceof Schedule.Power power && power.fraction() > 0;
-        double level = sized ? ((Schedule.Power) last).fraction() : 1;
+        boolean sized = last.holdK().isEmpty() && last.level() > 0;
+        double level = sized ? last.level() : 1;
         Rig full = sized ? rig : rig.withSchedule(new Schedule(List.of(new Schedule.Power(0, 1))));
         Sizing sizing = new Sizing(asked, full, margin, level, cancel);
         if (!sized) {
             sizing.notes.add(
-                    last instanceof Schedule.HoldOil
+                    last.holdK().isPresent()
                             ? ChoiceText.NOTE_SIZED_NOT_HELD.say()
                             : ChoiceText.NOTE_SIZED_NOT_OFF.say());
         } else if (level < 1) {
@@ -106,7 +106,7 @@ final class Sizing {
 
     /** The rig with this power set at the last level of its schedule, W. */
     private Rig atPower(double watts) {
-        return rig.withHeatSource(SourceChange.power(rig.heatSource(), watts / level));
+        return rig.withHeatSource(rig.heatSource().withRatedPower(watts / level));
     }
 
     private PowerWindow window() {
@@ -164,7 +164,7 @@ final class Sizing {
 
     private String verdict(double ratio, List<Least> least, PowerWindow window) {
         StringBuilder text = new StringBuilder();
-        String name = HeatLimiter.name(rig.heatSource());
+        String name = rig.heatSource().title();
         String asked = times(margin);
         if (ratio >= margin) {
             text.append(ChoiceText.SIZE_ENOUGH.say(name, times(ratio), asked));

@@ -2,9 +2,11 @@ package boilwright.choice;
 
 import boilwright.rig.HeatSource;
 import boilwright.rig.HeatSource.Contact;
-import boilwright.rig.HeatSource.Susceptor;
+import boilwright.rig.HeatSource.HeatPath;
 import boilwright.rig.OfferedSource;
 import boilwright.rig.Rig;
+import boilwright.rig.SourceKind;
+import boilwright.rig.SourceKind.Figures;
 import java.util.Optional;
 
 /**
@@ -20,60 +22,38 @@ record SourceFit(Optional<HeatSource> source, String words) {
     static SourceFit of(Rig rig, OfferedSource offered) {
         HeatSource source = offered.source();
         boolean glass = rig.boiler().material().isGlass();
-        if (source instanceof HeatSource.ClampedHeater && glass) {
+        if (source.touches()
+                && !source.body().orElseThrow().contact().fits(rig.boiler().material())) {
+            return misfit(source.kind(), glass);
+        }
+        return switch (source.path()) {
+            case OIL -> {
+                boolean has = rig.heatSource().path() == HeatPath.OIL;
+                yield new SourceFit(Optional.of(source), has ? "" : ChoiceText.FIT_IMMERSED.say());
+            }
+            case BASE, NOWHERE -> new SourceFit(Optional.of(source.under(rig.boiler())), "");
+            case CONTACT, FLAME -> new SourceFit(Optional.of(source.under(rig.boiler())), condition(rig, source));
+        };
+    }
+
+    private static SourceFit misfit(SourceKind kind, boolean glass) {
+        if (!kind.has(Figures.CONTACT)) {
             return refused(ChoiceText.FIT_CLAMP_ON_GLASS);
         }
-        if (source instanceof HeatSource.ImmersedElement) {
-            boolean has = rig.heatSource() instanceof HeatSource.ImmersedElement;
-            return new SourceFit(Optional.of(source), has ? "" : ChoiceText.FIT_IMMERSED.say());
-        }
-        if (source instanceof HeatSource.Induction i && i.susceptor() != Susceptor.PLATE) {
-            boolean ferrous = rig.boiler().material().isFerrous();
-            return new SourceFit(Optional.of(bare(i, ferrous ? Susceptor.FERROUS_BASE : Susceptor.NONE, rig)), "");
-        }
-        Optional<Contact> contact = contact(source);
-        if (contact.isPresent() && (contact.get() == Contact.MACHINED_METAL) == glass) {
-            return refused(glass ? ChoiceText.FIT_METAL_CONTACT : ChoiceText.FIT_GLASS_CONTACT);
-        }
-        if (source instanceof HeatSource.HeatingMantle m
-                && m.wrappedAreaM2() < SMALL_MANTLE * rig.boiler().heatedAreaM2()) {
-            return new SourceFit(Optional.of(source), ChoiceText.FIT_SMALL_MANTLE.say());
-        }
-        return new SourceFit(Optional.of(seated(source, rig)), condition(rig, contact));
-    }
-
-    /** Only what the boiler's base covers touches. */
-    private static HeatSource seated(HeatSource source, Rig rig) {
-        double base = rig.boiler().heatedAreaM2();
-        return SourceChange.touches(source) && SourceChange.areaOf(source) > base
-                ? SourceChange.area(source, base)
-                : source;
-    }
-
-    private static HeatSource bare(HeatSource.Induction i, Susceptor susceptor, Rig rig) {
-        return new HeatSource.Induction(
-                i.ratedPowerW(),
-                susceptor,
-                i.efficiency(),
-                i.contact(),
-                Math.min(i.contactAreaM2(), rig.boiler().heatedAreaM2()),
-                i.contactConductance(),
-                i.heatCapacity(),
-                i.limitK(),
-                i.lossAreaM2(),
-                i.lossEmissivity());
-    }
-
-    private static Optional<Contact> contact(HeatSource source) {
-        if (source instanceof HeatSource.ContactPlate p) {
-            return Optional.of(p.contact());
-        }
-        return source instanceof HeatSource.Induction i ? Optional.of(i.contact()) : Optional.empty();
+        return refused(glass ? ChoiceText.FIT_METAL_CONTACT : ChoiceText.FIT_GLASS_CONTACT);
     }
 
     /** A flat plate touches a flat bottom; of a bottom that no plate stands under now the shape is not known. */
-    private static String condition(Rig rig, Optional<Contact> contact) {
-        Optional<Contact> present = contact(rig.heatSource());
+    private static String condition(Rig rig, HeatSource source) {
+        boolean small = source.body()
+                .filter(b -> b.contact() == Contact.WRAPPED)
+                .filter(b -> b.areaM2() < SMALL_MANTLE * rig.boiler().heatedAreaM2())
+                .isPresent();
+        if (small) {
+            return ChoiceText.FIT_SMALL_MANTLE.say();
+        }
+        Optional<Contact> contact = source.contact();
+        Optional<Contact> present = rig.heatSource().contact();
         if (contact.equals(Optional.of(Contact.FLAT_GLASS)) && !present.equals(contact)) {
             return ChoiceText.FIT_FLAT_BOTTOM.say();
         }

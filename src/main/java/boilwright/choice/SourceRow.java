@@ -2,7 +2,6 @@ package boilwright.choice;
 
 import boilwright.answers.CheckAnswer;
 import boilwright.answers.HeatLimiter;
-import boilwright.rig.HeatSource;
 import boilwright.rig.Rig;
 import java.util.List;
 import java.util.Optional;
@@ -74,10 +73,11 @@ public record SourceRow(
 
     /** The way in which this source heats. */
     public Way way() {
-        if (rig.heatSource() instanceof HeatSource.GasBurner) {
-            return Way.FLAME;
-        }
-        return rig.heatSource() instanceof HeatSource.ImmersedElement ? Way.IN_THE_OIL : Way.THROUGH_THE_WALL;
+        return switch (rig.heatSource().path()) {
+            case FLAME -> Way.FLAME;
+            case OIL -> Way.IN_THE_OIL;
+            case CONTACT, BASE, NOWHERE -> Way.THROUGH_THE_WALL;
+        };
     }
 
     /** The same row with the pump's need beside the source's curve. */

@@ -52,7 +52,7 @@ final class SourceTrial {
     /** When the rig's own schedule first gives heat, s. */
     static double heatOnS(Rig rig) {
         for (Schedule.Step step : rig.schedule().steps()) {
-            if (!(step instanceof Schedule.Power power) || power.fraction() > 0) {
+            if (step.level() > 0) {
                 return step.atS();
             }
         }

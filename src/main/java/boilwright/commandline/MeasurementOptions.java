@@ -8,6 +8,7 @@ import boilwright.rig.HeatSource;
 import boilwright.rig.Material;
 import boilwright.rig.SourceKind;
 import boilwright.rig.file.TypedFields;
+import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
@@ -19,6 +20,15 @@ import picocli.CommandLine.Option;
 /** What was measured on the outside of a pump, as options. */
 final class MeasurementOptions {
     private static final double TENTHS_OF_MICRONS = 1e7;
+
+    /** The kinds of heat source, for the help. */
+    static final class SourceKinds extends ArrayList<String> {
+        private static final long serialVersionUID = 1;
+
+        SourceKinds() {
+            super(FieldCatalogue.find("heatSource.kind").orElseThrow().choices());
+        }
+    }
 
     @Option(names = "--name", paramLabel = "TEXT", description = "What to call the rig.")
     private String name = "";
@@ -86,8 +96,8 @@ final class MeasurementOptions {
             names = "--source",
             required = true,
             paramLabel = "WORD",
-            description = "Heat source: gas-burner, contact-plate, heating-mantle, clamped-heater, immersed-element or"
-                    + " induction.")
+            completionCandidates = SourceKinds.class,
+            description = "Heat source: ${COMPLETION-CANDIDATES}.")
     private String source;
 
     @Option(
@@ -201,7 +211,7 @@ final class MeasurementOptions {
         Optional<HeatSource.Contact> stands = contact == null
                 ? Optional.empty()
                 : typed.choice(
-                        "--contact", "heatSource.contact", contact, HeatSource.Contact.values(), FieldCatalogue::id);
+                        "--contact", "heatSource.contact", contact, HeatSource.Contact.ofPlates(), FieldCatalogue::id);
         return new OutsideMeasurements.Known(
                 stands,
                 optional(typed, "--source-limit", "heatSource.limit", sourceLimit),

@@ -39,7 +39,7 @@ final class ComputedRun {
 
     private static double firstHeatS(Schedule schedule) {
         return schedule.steps().stream()
-                .filter(s -> !(s instanceof Schedule.Power power) || power.fraction() > 0)
+                .filter(s -> s.level() > 0)
                 .mapToDouble(Schedule.Step::atS)
                 .findFirst()
                 .orElse(0);

@@ -4,13 +4,12 @@ import boilwright.answers.CheckAnswer;
 import boilwright.answers.Say;
 import boilwright.drill.DrillAnswer.TripTime;
 import boilwright.fluid.WorkingFluid;
-import boilwright.rig.Cooling;
-import boilwright.rig.Foreline;
-import boilwright.rig.HeatSource;
-import boilwright.rig.LinePiece;
+import boilwright.rig.ElementKind;
+import boilwright.rig.ForelineKind;
+import boilwright.rig.PieceKind;
 import boilwright.rig.Protection;
 import boilwright.rig.Rig;
-import boilwright.rig.Supply;
+import boilwright.rig.SupplyKind;
 import boilwright.thermal.DrillRun;
 import boilwright.thermal.Fault;
 import boilwright.thermal.FaultDrill;
@@ -33,15 +32,15 @@ final class DrillAdvice {
         rig = check.rig();
         fluid = check.asked().fluid();
         this.fault = fault;
-        flame = rig.heatSource() instanceof HeatSource.GasBurner;
-        water = rig.cooling().elements().stream().anyMatch(e -> !(e instanceof Cooling.Valve));
+        flame = rig.heatSource().isFlame();
+        water = rig.cooling().elements().stream().anyMatch(e -> e.kind() != ElementKind.VALVE);
     }
 
     List<String> acts(List<TripTime> trips, boolean heatEnds) {
         List<String> list = new ArrayList<>();
         if (fault == Fault.MAINS) {
             list.add((flame ? DrillSentence.ACTS_FLAME_BURNS : DrillSentence.ACTS_HEAT_ENDS).say());
-            if (rig.cooling().supply() instanceof Supply.Tap) {
+            if (rig.cooling().supply().kind() == SupplyKind.TAP) {
                 list.add(DrillSentence.ACTS_TAP.say());
             }
             Protection.Battery battery = rig.protection().battery();
@@ -84,7 +83,7 @@ final class DrillAdvice {
                         flame ? DrillSentence.FIRST_BACKING_SHUT : DrillSentence.FIRST_SWITCH_OFF));
                 if (water) {
                     list.add(
-                            rig.cooling().supply() instanceof Supply.Tap
+                            rig.cooling().supply().kind() == SupplyKind.TAP
                                     ? DrillSentence.FIRST_WATER_ON
                                     : DrillSentence.FIRST_WATER_STAYS_OFF);
                 }
@@ -120,7 +119,7 @@ final class DrillAdvice {
     /** Whether there is a valve to shut; a rig whose chamber is not described may have one. */
     private boolean hasValve() {
         return rig.vacuum()
-                .map(side -> side.line().stream().anyMatch(p -> p.shape() instanceof LinePiece.Valve))
+                .map(side -> side.line().stream().anyMatch(p -> p.kind() == PieceKind.VALVE))
                 .orElse(true);
     }
 
@@ -185,10 +184,10 @@ final class DrillAdvice {
                         Math.round(FaultDrill.OPENING_M * 1000) + " mm", Say.pressure(FaultDrill.FOLLOWED_PA)));
             case FAN -> list.add(DrillSentence.NOTE_FAN.say());
             case MAINS -> {
-                if (rig.cooling().supply() instanceof Supply.GivenFlow) {
+                if (rig.cooling().supply().kind() == SupplyKind.GIVEN_FLOW) {
                     list.add(DrillSentence.NOTE_GIVEN_FLOW.say());
                 }
-                list.add((rig.foreline() instanceof Foreline.GivenPressure
+                list.add((rig.foreline().kind() == ForelineKind.GIVEN_PRESSURE
                                 ? DrillSentence.NOTE_FORELINE_GIVEN
                                 : DrillSentence.NOTE_BACKING)
                         .say());

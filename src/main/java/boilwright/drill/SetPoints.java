@@ -6,7 +6,6 @@ import boilwright.fluid.Water;
 import boilwright.fluid.WorkingFluid;
 import boilwright.rig.Limits;
 import boilwright.rig.Protection.TripKind;
-import boilwright.rig.Supply;
 import boilwright.thermal.DrillLimit;
 import boilwright.thermal.DrillRun;
 import boilwright.thermal.EventKind;
@@ -66,7 +65,7 @@ final class SetPoints {
 
     private Optional<Draft> flow() {
         double usual = check.steady().flow().volumeFlowM3PerS();
-        if (check.rig().cooling().supply() instanceof Supply.FinsAndFan || usual <= 0) {
+        if (check.rig().cooling().supply().isAir() || usual <= 0) {
             return Optional.empty();
         }
         double entering = check.rig().cooling().inletTemperatureK();

@@ -149,8 +149,8 @@ public enum MessageKey {
     RIG_CONTACT_LARGER_THAN_HEATED(4),
     /** {0} place, {1} path, {2} found, {3} boiler material. */
     RIG_CONTACT_MISFIT(4),
-    /** {0} place, {1} path, {2} boiler material. */
-    RIG_CLAMPED_ON_GLASS(3),
+    /** {0} place, {1} path, {2} boiler material, {3} kind of source. */
+    RIG_CLAMPED_ON_GLASS(4),
     /** {0} place, {1} path, {2} material. */
     RIG_COIL_ON_GLASS(3),
     /** {0} place, {1} path, {2} boiler material. */

@@ -2,6 +2,7 @@ package boilwright.estimate;
 
 import boilwright.rig.Field;
 import boilwright.rig.FieldCatalogue;
+import boilwright.rig.HeatSource;
 import boilwright.rig.Parameter;
 import boilwright.rig.Rig;
 import boilwright.rig.RigPaths;
@@ -90,7 +91,7 @@ public record GuessRange(String path, double value, double low, double high) {
     private static double[] ends(Rig rig, Field field, double value) {
         String path = field.path();
         if ("heatSource.contactConductance".equals(path)) {
-            Optional<Parameter> parameter = Contacts.parameter(rig.heatSource());
+            Optional<Parameter> parameter = rig.heatSource().contact().map(HeatSource.Contact::usualConductance);
             if (parameter.isPresent()) {
                 return new double[] {parameter.get().low(), parameter.get().high()};
             }

@@ -10,6 +10,7 @@ import boilwright.rig.Boiler;
 import boilwright.rig.Column;
 import boilwright.rig.HeatSource;
 import boilwright.rig.Limits;
+import boilwright.rig.Parameter;
 import boilwright.rig.Rig;
 import boilwright.rig.RigPaths;
 import boilwright.rig.Schedule;
@@ -142,7 +143,7 @@ public final class RigEstimator {
     }
 
     private Rig forPower(Rig draft, ThroatSolver solver, double powerW) {
-        double[] shares = WorkingPower.shares(measured);
+        double[] shares = SourceDraft.shares(measured);
         double least = shares[0] * powerW;
         double greatest = shares[1] * powerW;
         ThroatFit fit = solver.forSource(atPower(draft, powerW, OptionalDouble.empty()), least, greatest);
@@ -150,7 +151,7 @@ public final class RigEstimator {
                 ? contact(solver, draft, powerW, least, greatest)
                 : OptionalDouble.empty();
         if (contact.isPresent()) {
-            double usual = Contacts.parameter(draft.heatSource()).orElseThrow().nominal();
+            double usual = usualContact(draft).orElseThrow().nominal();
             notes.add(EstimateText.NOTE_CONTACT.say(contact(contact.getAsDouble()), contact(usual), watts(powerW)));
             return fitted(draft, fit, new SourceDraft(measured, book, draft.boiler(), contact).source());
         }
@@ -181,9 +182,13 @@ public final class RigEstimator {
         return new SourceDraft(measured.withRatedPower(powerW), new GuessBook(), draft.boiler(), conductance).source();
     }
 
+    private static Optional<Parameter> usualContact(Rig rig) {
+        return rig.heatSource().contact().map(HeatSource.Contact::usualConductance);
+    }
+
     /** The contact with which the pump works all the same; empty when there is none, or none can be guessed. */
     private OptionalDouble contact(ThroatSolver solver, Rig draft, double powerW, double leastW, double greatestW) {
-        return Contacts.parameter(draft.heatSource())
+        return usualContact(draft)
                 .map(parameter -> solver.contact(
                         conductance -> atPower(draft, powerW, OptionalDouble.of(conductance)),
                         parameter.nominal(),

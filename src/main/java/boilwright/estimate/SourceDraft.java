@@ -1,11 +1,11 @@
 package boilwright.estimate;
 
 import boilwright.rig.Boiler;
+import boilwright.rig.ContactBody;
 import boilwright.rig.HeatSource;
 import boilwright.rig.HeatSource.Contact;
 import boilwright.rig.HeatSource.Susceptor;
 import boilwright.rig.HeatSource.Thermostat;
-import boilwright.rig.Parameter;
 import boilwright.rig.TypicalValues;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -30,9 +30,9 @@ final class SourceDraft {
         double rated = measured.ratedPowerW();
         return switch (measured.source()) {
             case GAS_BURNER -> new HeatSource.GasBurner(rated, Optional.empty());
-            case CONTACT_PLATE -> plate(rated);
-            case HEATING_MANTLE -> mantle(rated);
-            case CLAMPED_HEATER -> clamped(rated);
+            case CONTACT_PLATE -> new HeatSource.ContactPlate(rated, plate());
+            case HEATING_MANTLE -> new HeatSource.HeatingMantle(rated, mantle());
+            case CLAMPED_HEATER -> new HeatSource.ClampedHeater(rated, clamped());
             case IMMERSED_ELEMENT ->
                 new HeatSource.ImmersedElement(
                         rated,
@@ -40,71 +40,97 @@ final class SourceDraft {
                                 "heatSource.surfaceArea",
                                 rated / TypicalValues.ELEMENT_LOAD,
                                 EstimateText.BASIS_ELEMENT_LOAD));
-            case INDUCTION -> induction(rated);
+            case INDUCTION ->
+                new HeatSource.Induction(
+                        rated,
+                        susceptor(),
+                        book.quantity(
+                                "heatSource.efficiency",
+                                TypicalValues.INDUCTION_EFFICIENCY,
+                                EstimateText.BASIS_EFFICIENCY),
+                        susceptorBody());
         };
     }
 
-    private HeatSource plate(double rated) {
+    /** Least and greatest share of a source's power that reaches the oil of a working pump; engineering judgement. */
+    static double[] shares(OutsideMeasurements measured) {
+        return switch (measured.source()) {
+            case GAS_BURNER -> new double[] {0.15, 0.65};
+            case CONTACT_PLATE -> measured.material().isGlass() ? new double[] {0.25, 0.8} : new double[] {0.6, 0.97};
+            case HEATING_MANTLE -> new double[] {0.4, 0.9};
+            case CLAMPED_HEATER -> new double[] {0.7, 0.97};
+            case IMMERSED_ELEMENT -> new double[] {0.9, 1};
+            case INDUCTION -> new double[] {0.3, 0.9};
+        };
+    }
+
+    private ContactBody plate() {
         Contact contact = contact();
-        return new HeatSource.ContactPlate(
-                rated,
+        return new ContactBody(
                 contact,
                 contactArea(),
-                conductance(Contacts.parameter(contact)),
+                conductance(contact),
                 heatCapacity(TypicalValues.PLATE_HEAT_CAPACITY_PER_W),
                 limit(TypicalValues.PLATE_LIMIT_K),
-                book.mark("heatSource.thermostat", Thermostat.ON_OFF, EstimateText.BASIS_THERMOSTAT),
+                thermostat(Thermostat.ON_OFF),
                 lossArea(TypicalValues.LOSS_SHARE),
                 lossEmissivity(),
                 book.exactly("heatSource.insulationThickness", 0, EstimateText.BASIS_BARE),
                 insulationConductivity());
     }
 
-    private HeatSource mantle(double rated) {
-        return new HeatSource.HeatingMantle(
-                rated,
+    private ContactBody mantle() {
+        return new ContactBody(
+                Contact.WRAPPED,
                 book.quantity("heatSource.wrappedArea", boiler.heatedAreaM2(), EstimateText.BASIS_HEATED_MANTLE),
-                conductance(Parameter.CONTACT_MANTLE),
+                conductance(Contact.WRAPPED),
                 heatCapacity(TypicalValues.MANTLE_HEAT_CAPACITY_PER_W),
                 limit(TypicalValues.MANTLE_LIMIT_K),
+                Thermostat.PROPORTIONAL,
                 lossArea(TypicalValues.LOSS_SHARE),
                 lossEmissivity(),
                 insulation(),
                 insulationConductivity());
     }
 
-    private HeatSource clamped(double rated) {
-        return new HeatSource.ClampedHeater(
-                rated,
+    private ContactBody clamped() {
+        return new ContactBody(
+                Contact.MACHINED_METAL,
                 contactArea(),
-                conductance(Parameter.CONTACT_MACHINED_METAL),
+                conductance(Contact.MACHINED_METAL),
                 heatCapacity(TypicalValues.CLAMPED_HEAT_CAPACITY_PER_W),
                 limit(TypicalValues.CLAMPED_LIMIT_K),
-                book.mark("heatSource.thermostat", Thermostat.PROPORTIONAL, EstimateText.BASIS_THERMOSTAT),
+                thermostat(Thermostat.PROPORTIONAL),
                 lossArea(TypicalValues.LOSS_SHARE),
                 lossEmissivity(),
                 insulation(),
                 insulationConductivity());
     }
 
-    private HeatSource induction(double rated) {
-        boolean ferrous = measured.material().isFerrous();
+    private Susceptor susceptor() {
+        return book.mark(
+                "heatSource.susceptor",
+                measured.material().isFerrous() ? Susceptor.FERROUS_BASE : Susceptor.PLATE,
+                EstimateText.BASIS_SUSCEPTOR);
+    }
+
+    private ContactBody susceptorBody() {
         Contact contact = contact();
-        return new HeatSource.Induction(
-                rated,
-                book.mark(
-                        "heatSource.susceptor",
-                        ferrous ? Susceptor.FERROUS_BASE : Susceptor.PLATE,
-                        EstimateText.BASIS_SUSCEPTOR),
-                book.quantity(
-                        "heatSource.efficiency", TypicalValues.INDUCTION_EFFICIENCY, EstimateText.BASIS_EFFICIENCY),
+        return new ContactBody(
                 contact,
                 contactArea(),
-                conductance(Contacts.parameter(contact)),
+                conductance(contact),
                 heatCapacity(TypicalValues.SUSCEPTOR_HEAT_CAPACITY_PER_W),
                 limit(TypicalValues.INDUCTION_LIMIT_K),
+                Thermostat.PROPORTIONAL,
                 lossArea(TypicalValues.SUSCEPTOR_LOSS_SHARE),
-                lossEmissivity());
+                lossEmissivity(),
+                0,
+                1);
+    }
+
+    private Thermostat thermostat(Thermostat usual) {
+        return book.mark("heatSource.thermostat", usual, EstimateText.BASIS_THERMOSTAT);
     }
 
     private Contact contact() {
@@ -121,12 +147,12 @@ final class SourceDraft {
                 EstimateText.BASIS_CONTACT_AREA);
     }
 
-    private OptionalDouble conductance(Parameter parameter) {
+    private OptionalDouble conductance(Contact contact) {
         String path = "heatSource.contactConductance";
         return OptionalDouble.of(
                 solvedConductance.isPresent()
                         ? book.quantity(path, solvedConductance.getAsDouble(), EstimateText.BASIS_CONDUCTANCE_SOLVED)
-                        : book.exactly(path, parameter.nominal(), EstimateText.BASIS_CONDUCTANCE));
+                        : book.exactly(path, contact.usualConductance().nominal(), EstimateText.BASIS_CONDUCTANCE));
     }
 
     private double heatCapacity(double perWatt) {

@@ -40,7 +40,7 @@ final class VesselDraft {
         double wall = book.quantity(
                 "boiler.wallThickness", measured.wallM() * (glass ? 1 : METAL_BASE), EstimateText.BASIS_BOILER_WALL);
         double outside = measured.boilerDiameterM() + 2 * wall;
-        boolean mantle = measured.source() == SourceKind.HEATING_MANTLE;
+        boolean mantle = measured.source().has(SourceKind.Figures.WRAPPED_AREA);
         double ball = Math.PI / 2 * outside * outside;
         double heated = book.quantity(
                 "boiler.heatedArea",

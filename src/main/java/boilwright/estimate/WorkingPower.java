@@ -26,8 +26,7 @@ record WorkingPower(double powerW, double lowW, double highW) {
         double inches = measured.boreM() / INCH;
         double low = perInch[0] * inches;
         double high = perInch[1] * inches;
-        boolean ownHeater =
-                measured.source() == SourceKind.CLAMPED_HEATER || measured.source() == SourceKind.IMMERSED_ELEMENT;
+        boolean ownHeater = measured.source().mounting() == SourceKind.Mounting.BUILT_IN;
         double power = ownHeater ? Math.max(low, Math.min(high, measured.ratedPowerW())) : Math.sqrt(low * high);
         return new WorkingPower(power, low, high);
     }
@@ -35,17 +34,5 @@ record WorkingPower(double powerW, double lowW, double highW) {
     /** Heat into the oil when the pump works with its usual power, W. */
     double netHeatW() {
         return TRADE_SHARE * powerW;
-    }
-
-    /** Least and greatest share of a source's power that reaches the oil of a working pump; engineering judgement. */
-    static double[] shares(OutsideMeasurements measured) {
-        return switch (measured.source()) {
-            case GAS_BURNER -> new double[] {0.15, 0.65};
-            case CONTACT_PLATE -> measured.material().isGlass() ? new double[] {0.25, 0.8} : new double[] {0.6, 0.97};
-            case HEATING_MANTLE -> new double[] {0.4, 0.9};
-            case CLAMPED_HEATER -> new double[] {0.7, 0.97};
-            case IMMERSED_ELEMENT -> new double[] {0.9, 1};
-            case INDUCTION -> new double[] {0.3, 0.9};
-        };
     }
 }

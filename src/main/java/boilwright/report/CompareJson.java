@@ -4,7 +4,6 @@ import boilwright.choice.CompareAnswer;
 import boilwright.choice.GasUse;
 import boilwright.choice.SourceRow;
 import boilwright.rig.ParameterValues;
-import boilwright.rig.SourceKind;
 import boilwright.thermal.NeededState;
 import boilwright.thermal.SteadyState;
 import java.util.HashSet;
@@ -65,7 +64,7 @@ public final class CompareJson {
         SteadyState steady = row.check().steady();
         json.put("id", row.id())
                 .put("title", row.title())
-                .put("kind", SourceKind.of(row.rig().heatSource()).id())
+                .put("kind", row.rig().heatSource().kind().id())
                 .put("way", row.way().id())
                 .put("state", row.state().id())
                 .put("verdict", row.verdict())

@@ -6,7 +6,6 @@ import boilwright.choice.SizeAnswer;
 import boilwright.choice.SourceRow;
 import boilwright.choice.WallPoint;
 import boilwright.rig.HeatSource;
-import boilwright.rig.SourceKind;
 import boilwright.units.PhysicalConstants;
 import java.awt.BasicStroke;
 import java.awt.Color;
@@ -104,11 +103,7 @@ public final class HeatPicture {
 
     private static String group(SourceRow row) {
         HeatSource source = row.rig().heatSource();
-        String kind = SourceKind.of(source).id();
-        if (source instanceof HeatSource.ContactPlate plate) {
-            return kind + plate.contact();
-        }
-        return source instanceof HeatSource.Induction i ? kind + i.susceptor() + i.contact() : kind;
+        return source.kind().id() + source.path() + source.contact();
     }
 
     private void need(String name, List<WallPoint> points) {

@@ -1,6 +1,9 @@
 package boilwright.rig;
 
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
@@ -37,14 +40,78 @@ public record Cooling(Supply supply, List<Element> elements) {
         public static final Place PLAIN = new Place("", "");
     }
 
+    private static List<String> reversed(List<String> names) {
+        List<String> list = new ArrayList<>(names);
+        Collections.reverse(list);
+        return list;
+    }
+
     /** One thing that the water passes. */
     public sealed interface Element permits Jacket, Tube, Valve, Rise {
         /** Where it stands. */
         Place place();
+
+        /** Its kind. */
+        ElementKind kind();
+
+        /** Names of the stages whose zones it covers, in the order the water meets them; none for what is not on the body. */
+        default List<String> covers() {
+            return List.of();
+        }
+
+        /** The same element with the water passing it the other way. */
+        default Element turned() {
+            return this;
+        }
+
+        /** The jacket; empty for every other kind. */
+        default Optional<Jacket> jacket() {
+            return Optional.empty();
+        }
+
+        /** The coil on the body; empty for every other kind. */
+        default Optional<SolderedCoil> solderedCoil() {
+            return Optional.empty();
+        }
+
+        /** The coil on the top cap; empty for every other kind. */
+        default Optional<CapCoil> capCoil() {
+            return Optional.empty();
+        }
+
+        /** The cooled part; empty for every other kind. */
+        default Optional<CooledPart> cooledPart() {
+            return Optional.empty();
+        }
+
+        /** The hose; empty for every other kind. */
+        default Optional<Hose> hose() {
+            return Optional.empty();
+        }
+
+        /** The valve; empty for every other kind. */
+        default Optional<Valve> valve() {
+            return Optional.empty();
+        }
+
+        /** The difference of height; empty for every other kind. */
+        default Optional<Rise> rise() {
+            return Optional.empty();
+        }
+
+        /** The element as a tube; empty for every other kind. */
+        default Optional<Tube> tube() {
+            return Optional.empty();
+        }
     }
 
     /** An element that is a tube. */
     public sealed interface Tube extends Element permits SolderedCoil, CapCoil, CooledPart, Hose {
+        @Override
+        default Optional<Tube> tube() {
+            return Optional.of(this);
+        }
+
         /** Bore, m. */
         double tubeInnerDiameterM();
 
@@ -61,6 +128,21 @@ public record Cooling(Supply supply, List<Element> elements) {
      * @param place where it stands
      */
     public record Jacket(List<String> covers, double gapM, double shellThicknessM, Place place) implements Element {
+        @Override
+        public ElementKind kind() {
+            return ElementKind.JACKET;
+        }
+
+        @Override
+        public Jacket turned() {
+            return new Jacket(reversed(covers), gapM, shellThicknessM, place);
+        }
+
+        @Override
+        public Optional<Jacket> jacket() {
+            return Optional.of(this);
+        }
+
         public Jacket {
             covers = List.copyOf(covers);
         }
@@ -82,6 +164,21 @@ public record Cooling(Supply supply, List<Element> elements) {
     public record SolderedCoil(
             List<String> covers, double tubeInnerDiameterM, double tubeLengthM, double bondConductance, Place place)
             implements Tube {
+        @Override
+        public ElementKind kind() {
+            return ElementKind.SOLDERED_COIL;
+        }
+
+        @Override
+        public SolderedCoil turned() {
+            return new SolderedCoil(reversed(covers), tubeInnerDiameterM, tubeLengthM, bondConductance, place);
+        }
+
+        @Override
+        public Optional<SolderedCoil> solderedCoil() {
+            return Optional.of(this);
+        }
+
         public SolderedCoil {
             covers = List.copyOf(covers);
         }
@@ -102,6 +199,16 @@ public record Cooling(Supply supply, List<Element> elements) {
      */
     public record CapCoil(double tubeInnerDiameterM, double tubeLengthM, double bondConductance, Place place)
             implements Tube {
+        @Override
+        public ElementKind kind() {
+            return ElementKind.CAP_COIL;
+        }
+
+        @Override
+        public Optional<CapCoil> capCoil() {
+            return Optional.of(this);
+        }
+
         public CapCoil(double tubeInnerDiameterM, double tubeLengthM, double bondConductance) {
             this(tubeInnerDiameterM, tubeLengthM, bondConductance, Place.PLAIN);
         }
@@ -132,7 +239,17 @@ public record Cooling(Supply supply, List<Element> elements) {
             double heatLoadW,
             double airConductance,
             Place place)
-            implements Tube {}
+            implements Tube {
+        @Override
+        public ElementKind kind() {
+            return what == Part.BAFFLE ? ElementKind.BAFFLE_COIL : ElementKind.FORELINE_TRAP;
+        }
+
+        @Override
+        public Optional<CooledPart> cooledPart() {
+            return Optional.of(this);
+        }
+    }
 
     /**
      * A hose or pipe.
@@ -143,7 +260,17 @@ public record Cooling(Supply supply, List<Element> elements) {
      * @param place where it stands
      */
     public record Hose(double tubeInnerDiameterM, double tubeLengthM, double airConductance, Place place)
-            implements Tube {}
+            implements Tube {
+        @Override
+        public ElementKind kind() {
+            return ElementKind.HOSE;
+        }
+
+        @Override
+        public Optional<Hose> hose() {
+            return Optional.of(this);
+        }
+    }
 
     /**
      * A valve, meter, filter or fitting.
@@ -151,7 +278,17 @@ public record Cooling(Supply supply, List<Element> elements) {
      * @param flowAtOneBarM3PerS flow that it passes at 1 bar of pressure drop, m3/s
      * @param place where it stands
      */
-    public record Valve(double flowAtOneBarM3PerS, Place place) implements Element {}
+    public record Valve(double flowAtOneBarM3PerS, Place place) implements Element {
+        @Override
+        public ElementKind kind() {
+            return ElementKind.VALVE;
+        }
+
+        @Override
+        public Optional<Valve> valve() {
+            return Optional.of(this);
+        }
+    }
 
     /**
      * A difference of height between what stands before and after it.
@@ -159,5 +296,20 @@ public record Cooling(Supply supply, List<Element> elements) {
      * @param heightM how much higher the water leaves than it entered, m; negative downward
      * @param place where it stands
      */
-    public record Rise(double heightM, Place place) implements Element {}
+    public record Rise(double heightM, Place place) implements Element {
+        @Override
+        public ElementKind kind() {
+            return ElementKind.RISE;
+        }
+
+        @Override
+        public Rise turned() {
+            return new Rise(-heightM, place);
+        }
+
+        @Override
+        public Optional<Rise> rise() {
+            return Optional.of(this);
+        }
+    }
 }

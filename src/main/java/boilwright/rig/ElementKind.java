@@ -21,24 +21,4 @@ public enum ElementKind {
     public String id() {
         return id;
     }
-
-    /** The kind of a cooling element. */
-    public static ElementKind of(Cooling.Element element) {
-        if (element instanceof Cooling.Jacket) {
-            return JACKET;
-        }
-        if (element instanceof Cooling.SolderedCoil) {
-            return SOLDERED_COIL;
-        }
-        if (element instanceof Cooling.CapCoil) {
-            return CAP_COIL;
-        }
-        if (element instanceof Cooling.CooledPart part) {
-            return part.what() == Cooling.Part.BAFFLE ? BAFFLE_COIL : FORELINE_TRAP;
-        }
-        if (element instanceof Cooling.Hose) {
-            return HOSE;
-        }
-        return element instanceof Cooling.Valve ? VALVE : RISE;
-    }
 }

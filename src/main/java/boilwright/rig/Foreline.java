@@ -1,15 +1,40 @@
 package boilwright.rig;
 
 import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
 
 /** The backing side: what holds the pressure below the pump while oil is heated. */
 public sealed interface Foreline {
+    /** Its kind. */
+    ForelineKind kind();
+
+    /** The pressure that was measured, Pa; empty where a backing pump's pressure follows the gas. */
+    default OptionalDouble givenPa() {
+        return OptionalDouble.empty();
+    }
+
+    /** The backing pump behind its line; empty where a pressure was measured. */
+    default Optional<Backing> backing() {
+        return Optional.empty();
+    }
+
     /**
      * A pressure that was measured, whatever holds it; the pump's gas does not change it.
      *
      * @param pressurePa Pa
      */
-    record GivenPressure(double pressurePa) implements Foreline {}
+    record GivenPressure(double pressurePa) implements Foreline {
+        @Override
+        public ForelineKind kind() {
+            return ForelineKind.GIVEN_PRESSURE;
+        }
+
+        @Override
+        public OptionalDouble givenPa() {
+            return OptionalDouble.of(pressurePa);
+        }
+    }
 
     /**
      * A backing pump behind its line: the pressure follows the gas that arrives.
@@ -19,6 +44,16 @@ public sealed interface Foreline {
      * @param pump the backing pump
      */
     record Backing(List<LinePiece> line, double volumeM3, BackingPump pump) implements Foreline {
+        @Override
+        public ForelineKind kind() {
+            return ForelineKind.BACKING_PUMP;
+        }
+
+        @Override
+        public Optional<Backing> backing() {
+            return Optional.of(this);
+        }
+
         public Backing {
             line = List.copyOf(line);
         }

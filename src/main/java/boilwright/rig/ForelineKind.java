@@ -9,9 +9,4 @@ public enum ForelineKind {
     public String id() {
         return FieldCatalogue.id(this);
     }
-
-    /** The kind of a foreline. */
-    public static ForelineKind of(Foreline foreline) {
-        return foreline instanceof Foreline.GivenPressure ? GIVEN_PRESSURE : BACKING_PUMP;
-    }
 }

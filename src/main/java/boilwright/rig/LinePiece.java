@@ -25,6 +25,37 @@ public record LinePiece(PieceKind kind, String name, Shape shape, Optional<Strin
 
         /** Inside wall that gives off gas, m2. */
         double wallAreaM2();
+
+        /** Length of its open passage along the flow, m; 0 for a hole and where vanes fill it. */
+        double lengthM();
+
+        /** What it takes of the line's axis, m. */
+        default double axisM() {
+            return lengthM();
+        }
+
+        /** The same shape with another bore at the chamber's side, m, and no data sheet of its own. */
+        Shape withBore(double metres);
+
+        /** The same shape with another length, m; empty where the length is not a matter of choice. */
+        default Optional<Shape> withLength(double metres) {
+            return Optional.empty();
+        }
+
+        /** Molecular conductance for air at 20 C from a data sheet, m3/s, when there is one. */
+        default OptionalDouble conductanceM3PerS() {
+            return OptionalDouble.empty();
+        }
+
+        /** The bend; empty for every other shape. */
+        default Optional<Elbow> elbow() {
+            return Optional.empty();
+        }
+
+        /** The baffle; empty for every other shape. */
+        default Optional<Baffle> baffle() {
+            return Optional.empty();
+        }
     }
 
     /**
@@ -34,6 +65,16 @@ public record LinePiece(PieceKind kind, String name, Shape shape, Optional<Strin
      * @param lengthM length, m
      */
     public record Tube(double innerDiameterM, double lengthM) implements Shape {
+        @Override
+        public Tube withBore(double metres) {
+            return new Tube(metres, lengthM);
+        }
+
+        @Override
+        public Optional<Shape> withLength(double metres) {
+            return Optional.of(new Tube(innerDiameterM, metres));
+        }
+
         @Override
         public double inletDiameterM() {
             return innerDiameterM;
@@ -54,6 +95,16 @@ public record LinePiece(PieceKind kind, String name, Shape shape, Optional<Strin
      */
     public record Elbow(double innerDiameterM, double lengthM, double angleRad) implements Shape {
         @Override
+        public Elbow withBore(double metres) {
+            return new Elbow(metres, lengthM, angleRad);
+        }
+
+        @Override
+        public Optional<Elbow> elbow() {
+            return Optional.of(this);
+        }
+
+        @Override
         public double inletDiameterM() {
             return innerDiameterM;
         }
@@ -70,6 +121,16 @@ public record LinePiece(PieceKind kind, String name, Shape shape, Optional<Strin
      * @param innerDiameterM diameter, m
      */
     public record Aperture(double innerDiameterM) implements Shape {
+        @Override
+        public double lengthM() {
+            return 0;
+        }
+
+        @Override
+        public Aperture withBore(double metres) {
+            return new Aperture(metres);
+        }
+
         @Override
         public double inletDiameterM() {
             return innerDiameterM;
@@ -90,6 +151,12 @@ public record LinePiece(PieceKind kind, String name, Shape shape, Optional<Strin
      */
     public record Reducer(double inletDiameterM, double outletDiameterM, double lengthM) implements Shape {
         @Override
+        public Reducer withBore(double metres) {
+            double ratio = metres / inletDiameterM;
+            return new Reducer(metres, outletDiameterM * ratio, lengthM);
+        }
+
+        @Override
         public double wallAreaM2() {
             double slant = Math.hypot(lengthM, (inletDiameterM - outletDiameterM) / 2);
             return Math.PI * (inletDiameterM + outletDiameterM) / 2 * slant;
@@ -105,6 +172,11 @@ public record LinePiece(PieceKind kind, String name, Shape shape, Optional<Strin
      *     taken as a tube of its bore and length
      */
     public record Valve(double innerDiameterM, double lengthM, OptionalDouble conductanceM3PerS) implements Shape {
+        @Override
+        public Valve withBore(double metres) {
+            return new Valve(metres, lengthM, OptionalDouble.empty());
+        }
+
         @Override
         public double inletDiameterM() {
             return innerDiameterM;
@@ -125,6 +197,26 @@ public record LinePiece(PieceKind kind, String name, Shape shape, Optional<Strin
      * @param angleRad angle of the vanes to the axis, rad
      */
     public record Baffle(double innerDiameterM, double depthM, double pitchM, double angleRad) implements Shape {
+        @Override
+        public double lengthM() {
+            return 0;
+        }
+
+        @Override
+        public double axisM() {
+            return 2 * depthM;
+        }
+
+        @Override
+        public Baffle withBore(double metres) {
+            return new Baffle(metres, depthM, pitchM, angleRad);
+        }
+
+        @Override
+        public Optional<Baffle> baffle() {
+            return Optional.of(this);
+        }
+
         @Override
         public double inletDiameterM() {
             return innerDiameterM;

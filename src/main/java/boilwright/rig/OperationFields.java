@@ -14,18 +14,13 @@ import static boilwright.units.Dimension.THERMAL_CONDUCTIVITY;
 import static boilwright.units.Dimension.TIME;
 import static boilwright.units.PhysicalConstants.ZERO_CELSIUS_K;
 
+import boilwright.rig.SourceKind.Figures;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 
 /** The fields of what surrounds the pump: heat source, schedule, foreline, cooling ({@link CoolingFields}) and room. */
 final class OperationFields {
-    private static final String BURNER = SourceKind.GAS_BURNER.id();
-    private static final String PLATE = SourceKind.CONTACT_PLATE.id();
-    private static final String MANTLE = SourceKind.HEATING_MANTLE.id();
-    private static final String CLAMPED = SourceKind.CLAMPED_HEATER.id();
-    private static final String IMMERSED = SourceKind.IMMERSED_ELEMENT.id();
-    private static final String INDUCTION = SourceKind.INDUCTION.id();
 
     private OperationFields() {}
 
@@ -71,18 +66,19 @@ final class OperationFields {
                         "kind",
                         Arrays.stream(SourceKind.values()).map(SourceKind::id).toArray(String[]::new))
                 .quantity("ratedPower", POWER, "W", 1, 1e7, 50, 20e3)
-                .only(INDUCTION)
+                .only(SourceKind.idsWith(Figures.SUSCEPTOR))
                 .choice("susceptor", FieldCatalogue.ids(HeatSource.Susceptor.values()))
+                .only(SourceKind.idsWith(Figures.EFFICIENCY))
                 .quantityFrom(FieldSet.JUDGEMENT, "efficiency", FRACTION, "1", 0.05, 1, 0.3, 1)
-                .only(PLATE, INDUCTION)
-                .choice("contact", FieldCatalogue.ids(HeatSource.Contact.values()))
-                .only(PLATE, CLAMPED, INDUCTION)
+                .only(SourceKind.idsWith(Figures.CONTACT))
+                .choice("contact", FieldCatalogue.ids(HeatSource.Contact.ofPlates()))
+                .only(SourceKind.idsWith(Figures.CONTACT_AREA))
                 .quantity("contactArea", AREA, "cm2", 1e-5, 10, 2e-4, 1)
-                .only(MANTLE)
+                .only(SourceKind.idsWith(Figures.WRAPPED_AREA))
                 .quantity("wrappedArea", AREA, "cm2", 1e-4, 10, 3e-4, 1)
-                .only(IMMERSED)
+                .only(SourceKind.idsWith(Figures.SURFACE_AREA))
                 .quantity("surfaceArea", AREA, "cm2", 1e-5, 10, 5e-4, 1)
-                .only(PLATE, MANTLE, CLAMPED, INDUCTION)
+                .only(SourceKind.idsWith(Figures.BODY))
                 .quantityFrom(
                         FieldSet.JUDGEMENT,
                         "contactConductance",
@@ -95,19 +91,19 @@ final class OperationFields {
                 .optional()
                 .quantity("heatCapacity", HEAT_CAPACITY, "J/K", 1, 1e6, 20, 20e3)
                 .quantityFrom(FieldSet.JUDGEMENT, "limit", TEMPERATURE, "degC", 320, 1500, 373, 1200)
-                .only(PLATE, CLAMPED)
+                .only(SourceKind.idsWith(Figures.THERMOSTAT))
                 .choice("thermostat", FieldCatalogue.ids(HeatSource.Thermostat.values()))
-                .only(PLATE, MANTLE, CLAMPED, INDUCTION)
+                .only(SourceKind.idsWith(Figures.BODY))
                 .quantity("lossArea", AREA, "cm2", 1e-4, 10, 5e-4, 2)
                 .quantityFrom(FieldSet.JUDGEMENT, "lossEmissivity", FRACTION, "1", 0.01, 1, 0.01, 1)
                 .optional()
-                .only(PLATE, MANTLE, CLAMPED)
+                .only(SourceKind.idsWith(Figures.INSULATION))
                 .quantity("insulationThickness", LENGTH, "mm", 0, 0.5, 1e-3, 0.15)
                 .optional()
                 .quantityFrom(
                         FieldSet.JUDGEMENT, "insulationConductivity", THERMAL_CONDUCTIVITY, "W/(m K)", 5e-3, 5, 0.01, 1)
                 .optional()
-                .only(BURNER)
+                .only(SourceKind.idsWith(Figures.CARTRIDGE))
                 .object("cartridge")
                 .optional()
                 .fields();

@@ -67,8 +67,7 @@ public final class RigPaths {
         return switch (object) {
             case "topCap" -> rig.topCap().isPresent();
             case "heatSource.cartridge" ->
-                rig.heatSource() instanceof HeatSource.GasBurner burner
-                        && burner.cartridge().isPresent();
+                rig.heatSource() != null && rig.heatSource().cartridge().isPresent();
             case "vacuum" -> rig.vacuum().isPresent();
             case "vacuum.gauge" -> rig.vacuum().orElseThrow().gauge().isPresent();
             case "protection" -> !rig.protection().equals(Protection.NONE);
@@ -139,16 +138,16 @@ public final class RigPaths {
     /** The kind of an object that comes in kinds; empty for one that does not, or whose kind was refused. */
     private String kind(String object) {
         if ("heatSource".equals(object) && rig.heatSource() != null) {
-            return SourceKind.of(rig.heatSource()).id();
+            return rig.heatSource().kind().id();
         }
         if ("foreline".equals(object) && rig.foreline() != null) {
-            return ForelineKind.of(rig.foreline()).id();
+            return rig.foreline().kind().id();
         }
         boolean supply = "cooling.supply".equals(object) && rig.cooling().supply() != null;
-        return supply ? SupplyKind.of(rig.cooling().supply()).id() : "";
+        return supply ? rig.cooling().supply().kind().id() : "";
     }
 
     private String elementKind(int index) {
-        return ElementKind.of(rig.cooling().elements().get(index)).id();
+        return rig.cooling().elements().get(index).kind().id();
     }
 }

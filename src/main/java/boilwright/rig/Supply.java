@@ -3,15 +3,63 @@ package boilwright.rig;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.Function;
 
 /** Where the cooling comes from. A coolant that circulates is water. */
 public sealed interface Supply {
     /** Temperature at which the cooling enters the circuit as long as the supply keeps up, K. */
     double temperatureK();
 
+    /** Its kind. */
+    SupplyKind kind();
+
+    /** The same supply with its cooling entering at another temperature, K. */
+    Supply withTemperature(double k);
+
+    /** The measured flow; empty for every other kind. */
+    default Optional<GivenFlow> givenFlow() {
+        return Optional.empty();
+    }
+
+    /** The chiller; empty for every other kind. */
+    default Optional<Chiller> chiller() {
+        return Optional.empty();
+    }
+
+    /** The tap; empty for every other kind. */
+    default Optional<Tap> tap() {
+        return Optional.empty();
+    }
+
+    /** The tank; empty for every other kind. */
+    default Optional<Tank> tank() {
+        return Optional.empty();
+    }
+
+    /** The fins with their fan; empty for every other kind. */
+    default Optional<FinsAndFan> fins() {
+        return Optional.empty();
+    }
+
+    /** The supply with its own water and pump; empty for one that has none. */
+    default Optional<Pumped> pumped() {
+        return Optional.empty();
+    }
+
+    /** Whether it is air that cools. */
+    default boolean isAir() {
+        return kind() == SupplyKind.FINS_AND_FAN;
+    }
+
     /** A supply that moves water by a pump with a curve of its own. */
     sealed interface Pumped extends Supply permits Chiller, Tank {
+        @Override
+        default Optional<Pumped> pumped() {
+            return Optional.of(this);
+        }
+
         /** What lifts the water. */
         Pump pump();
 
@@ -21,6 +69,21 @@ public sealed interface Supply {
 
     /** A flow that was measured, whatever drives it; the circuit's resistance is not asked. */
     record GivenFlow(double temperatureK, double flowM3PerS, OptionalDouble capacityW) implements Supply {
+        @Override
+        public SupplyKind kind() {
+            return SupplyKind.GIVEN_FLOW;
+        }
+
+        @Override
+        public GivenFlow withTemperature(double k) {
+            return new GivenFlow(k, flowM3PerS, capacityW);
+        }
+
+        @Override
+        public Optional<GivenFlow> givenFlow() {
+            return Optional.of(this);
+        }
+
         /**
          * @param temperatureK water temperature at the inlet, K
          * @param flowM3PerS water flow, m3/s; 0 for standing water
@@ -41,7 +104,22 @@ public sealed interface Supply {
      */
     record Chiller(
             double temperatureK, Capacity capacity, Control control, double hysteresisK, double volumeM3, Pump pump)
-            implements Pumped {}
+            implements Pumped {
+        @Override
+        public SupplyKind kind() {
+            return SupplyKind.CHILLER;
+        }
+
+        @Override
+        public Chiller withTemperature(double k) {
+            return new Chiller(k, capacity, control, hysteresisK, volumeM3, pump);
+        }
+
+        @Override
+        public Optional<Chiller> chiller() {
+            return Optional.of(this);
+        }
+    }
 
     /**
      * A tap on the mains; the water runs off after the circuit.
@@ -50,7 +128,22 @@ public sealed interface Supply {
      * @param staticPressurePa pressure above the room's when nothing flows, Pa
      * @param lineFlowAtOneBarM3PerS flow that line and cock pass at 1 bar of pressure drop, m3/s
      */
-    record Tap(double temperatureK, double staticPressurePa, double lineFlowAtOneBarM3PerS) implements Supply {}
+    record Tap(double temperatureK, double staticPressurePa, double lineFlowAtOneBarM3PerS) implements Supply {
+        @Override
+        public SupplyKind kind() {
+            return SupplyKind.TAP;
+        }
+
+        @Override
+        public Tap withTemperature(double k) {
+            return new Tap(k, staticPressurePa, lineFlowAtOneBarM3PerS);
+        }
+
+        @Override
+        public Optional<Tap> tap() {
+            return Optional.of(this);
+        }
+    }
 
     /**
      * A tank, bucket or barrel with a pump, to which the water returns.
@@ -63,6 +156,21 @@ public sealed interface Supply {
      */
     record Tank(double temperatureK, double volumeM3, double iceKg, double airConductance, Pump pump)
             implements Pumped {
+        @Override
+        public SupplyKind kind() {
+            return SupplyKind.TANK;
+        }
+
+        @Override
+        public Tank withTemperature(double k) {
+            return new Tank(k, volumeM3, iceKg, airConductance, pump);
+        }
+
+        @Override
+        public Optional<Tank> tank() {
+            return Optional.of(this);
+        }
+
         /**
          * Conductance of an open bucket over its volume to the power 2/3, W/(m2 K): a cylinder as high as wide has 5.5 times
          * that as its surface, with 10 W/(m2 K) on it; engineering judgement.
@@ -99,7 +207,22 @@ public sealed interface Supply {
             double finHeightM,
             double finThicknessM,
             Material finMaterial)
-            implements Supply {}
+            implements Supply {
+        @Override
+        public SupplyKind kind() {
+            return SupplyKind.FINS_AND_FAN;
+        }
+
+        @Override
+        public FinsAndFan withTemperature(double k) {
+            return new FinsAndFan(k, airSpeedMPerS, finPitchM, finHeightM, finThicknessM, finMaterial);
+        }
+
+        @Override
+        public Optional<FinsAndFan> fins() {
+            return Optional.of(this);
+        }
+    }
 
     /** How a chiller holds its set point. */
     enum Control {
@@ -130,7 +253,10 @@ public sealed interface Supply {
     record CurvePoint(double flowM3PerS, double headM) {}
 
     /** What a chiller carries away. */
-    sealed interface Capacity permits RatedCapacity, CapacityTable {}
+    sealed interface Capacity permits RatedCapacity, CapacityTable {
+        /** Turns it into something else, by what it is. */
+        <T> T match(Function<RatedCapacity, T> rated, Function<CapacityTable, T> table);
+    }
 
     /**
      * A capacity at one rating, with its slopes. Straight lines, used within 15 K of the rating.
@@ -142,7 +268,12 @@ public sealed interface Supply {
      * @param perRoomKelvin loss per kelvin of warmer room, W/K; positive
      */
     record RatedCapacity(double ratedW, double waterK, double roomK, double perWaterKelvin, double perRoomKelvin)
-            implements Capacity {}
+            implements Capacity {
+        @Override
+        public <T> T match(Function<RatedCapacity, T> rated, Function<CapacityTable, T> table) {
+            return rated.apply(this);
+        }
+    }
 
     /**
      * Capacities from a data sheet. Every room temperature has the same water temperatures; between them straight lines, never
@@ -151,6 +282,11 @@ public sealed interface Supply {
      * @param points by rising room temperature, and by rising water temperature within it
      */
     record CapacityTable(List<CapacityPoint> points) implements Capacity {
+        @Override
+        public <T> T match(Function<RatedCapacity, T> rated, Function<CapacityTable, T> table) {
+            return table.apply(this);
+        }
+
         public CapacityTable {
             points = List.copyOf(points);
         }

@@ -18,18 +18,4 @@ public enum SupplyKind {
     public String id() {
         return id;
     }
-
-    /** The kind of a supply. */
-    public static SupplyKind of(Supply supply) {
-        if (supply instanceof Supply.GivenFlow) {
-            return GIVEN_FLOW;
-        }
-        if (supply instanceof Supply.Chiller) {
-            return CHILLER;
-        }
-        if (supply instanceof Supply.Tap) {
-            return TAP;
-        }
-        return supply instanceof Supply.Tank ? TANK : FINS_AND_FAN;
-    }
 }

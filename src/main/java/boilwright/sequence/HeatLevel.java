@@ -15,9 +15,7 @@ public record HeatLevel(double fraction, OptionalDouble holdOilK) {
 
     /** The level of a step of a schedule. */
     static HeatLevel of(Schedule.Step step) {
-        return step instanceof Schedule.HoldOil hold
-                ? new HeatLevel(1, OptionalDouble.of(hold.oilK()))
-                : new HeatLevel(((Schedule.Power) step).fraction(), OptionalDouble.empty());
+        return new HeatLevel(step.level(), step.holdK());
     }
 
     /** A step of a schedule that sets this level. */

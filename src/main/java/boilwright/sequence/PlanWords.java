@@ -3,7 +3,7 @@ package boilwright.sequence;
 import boilwright.answers.Cautions;
 import boilwright.answers.Say;
 import boilwright.answers.VacuumText;
-import boilwright.rig.Foreline;
+import boilwright.rig.ForelineKind;
 import boilwright.thermal.EventKind;
 import boilwright.units.Dimension;
 import boilwright.vacuum.PumpDown;
@@ -87,7 +87,7 @@ final class PlanWords {
         if (!setup.readsForeline()) {
             list.add(SequenceText.PROMISE_FORELINE.say());
         }
-        if (run.rig().foreline() instanceof Foreline.GivenPressure) {
+        if (run.rig().foreline().kind() == ForelineKind.GIVEN_PRESSURE) {
             list.add(SequenceText.PROMISE_FORELINE_GIVEN.say());
         }
         if (!setup.isCooled()) {

@@ -3,11 +3,9 @@ package boilwright.sequence;
 import boilwright.answers.Say;
 import boilwright.fluid.WorkingFluid;
 import boilwright.rig.GasSide;
-import boilwright.rig.HeatSource;
 import boilwright.rig.PieceKind;
 import boilwright.rig.Protection;
 import boilwright.rig.Rig;
-import boilwright.rig.Supply;
 import boilwright.rig.TypicalValues;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -29,7 +27,7 @@ record PumpSetup(Rig rig) {
     }
 
     boolean isFan() {
-        return rig.cooling().supply() instanceof Supply.FinsAndFan;
+        return rig.cooling().supply().isAir();
     }
 
     boolean hasWater() {
@@ -37,7 +35,7 @@ record PumpSetup(Rig rig) {
     }
 
     boolean isFlame() {
-        return rig.heatSource() instanceof HeatSource.GasBurner;
+        return rig.heatSource().isFlame();
     }
 
     /** Whether cold water meets glass. */
@@ -47,7 +45,7 @@ record PumpSetup(Rig rig) {
 
     /** How much flows when the cooling is on, in words. */
     String coolingInWords(SimulatedRun run) {
-        if (rig.cooling().supply() instanceof Supply.FinsAndFan) {
+        if (rig.cooling().supply().isAir()) {
             return SequenceText.VALUE_FAN.say();
         }
         double flow = run.check().steady().flow().volumeFlowM3PerS();

@@ -4,7 +4,6 @@ import boilwright.answers.CheckAnswer;
 import boilwright.answers.VacuumAnswer;
 import boilwright.fluid.WorkingFluid;
 import boilwright.rig.Rig;
-import boilwright.rig.Supply;
 import boilwright.rig.TypicalValues;
 import boilwright.thermal.EventKind;
 import boilwright.thermal.RunResult;
@@ -254,9 +253,10 @@ final class SimulatedRun {
 
     /** Whether the cooling moves when it is on. */
     boolean coolingFlows() {
-        if (rig().cooling().supply() instanceof Supply.FinsAndFan fan) {
-            return fan.airSpeedMPerS() > 0;
-        }
-        return check.steady().flow().volumeFlowM3PerS() > HARDLY_ANY_M3_PER_S;
+        return rig().cooling()
+                .supply()
+                .fins()
+                .map(fan -> fan.airSpeedMPerS() > 0)
+                .orElseGet(() -> check.steady().flow().volumeFlowM3PerS() > HARDLY_ANY_M3_PER_S);
     }
 }

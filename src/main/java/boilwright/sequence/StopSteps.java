@@ -2,7 +2,7 @@ package boilwright.sequence;
 
 import boilwright.answers.Cautions;
 import boilwright.answers.Say;
-import boilwright.rig.HeatSource;
+import boilwright.rig.SourceKind;
 import boilwright.thermal.EventKind;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -67,13 +67,12 @@ final class StopSteps {
     }
 
     private void heatOff(boolean quick) {
+        SourceKind kind = run.rig().heatSource().kind();
         String what = SequenceText.WHAT_HEAT_OFF.say();
         if (setup.isFlame()) {
             what = SequenceText.WHAT_HEAT_OFF_FLAME.say();
-        } else if (quick && run.rig().heatSource() instanceof HeatSource.ContactPlate) {
-            what = SequenceText.WHAT_HEAT_OFF_PLATE.say("the hot plate");
-        } else if (quick && run.rig().heatSource() instanceof HeatSource.HeatingMantle) {
-            what = SequenceText.WHAT_HEAT_OFF_PLATE.say("the mantle");
+        } else if (quick && kind.mounting() == SourceKind.Mounting.TAKEN_AWAY) {
+            what = SequenceText.WHAT_HEAT_OFF_PLATE.say("the " + kind.shortTitle());
         }
         list.add(Action.HEAT_OFF, at(0), what, "", "", SequenceText.WHY_HEAT_OFF.say(), "");
     }

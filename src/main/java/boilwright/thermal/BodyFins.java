@@ -31,12 +31,12 @@ final class BodyFins {
      */
     static double[] conductances(Rig rig, WallGeometry walls) {
         double[] perZone = new double[walls.count];
-        if (rig.cooling().supply() instanceof Supply.FinsAndFan fins) {
+        rig.cooling().supply().fins().ifPresent(fins -> {
             BodyFins body = new BodyFins(fins, rig.body());
             for (int k = 0; k < walls.zones; k++) {
                 perZone[k] = body.conductance(walls.heightM[k]);
             }
-        }
+        });
         return perZone;
     }
 

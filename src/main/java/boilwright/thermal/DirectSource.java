@@ -27,15 +27,19 @@ final class DirectSource implements SourceBlock {
         this.limitK = limitK;
     }
 
-    static DirectSource immersed(HeatSource.ImmersedElement element, ParameterValues values) {
+    static DirectSource immersed(HeatSource element, ParameterValues values) {
         double rated = element.ratedPowerW() * values.get(Parameter.SUPPLY_POWER_FACTOR);
         return new DirectSource(rated, 1, true, Double.POSITIVE_INFINITY);
     }
 
     /** Induction straight into a ferrous base, or into nothing. */
-    static DirectSource induction(HeatSource.Induction induction, boolean ferrous, ParameterValues values) {
+    static DirectSource induction(HeatSource induction, boolean ferrous, ParameterValues values) {
         double rated = induction.ratedPowerW() * values.get(Parameter.SUPPLY_POWER_FACTOR);
-        return new DirectSource(rated, ferrous ? induction.efficiency() : 0, false, induction.limitK());
+        return new DirectSource(
+                rated,
+                ferrous ? induction.efficiency() : 0,
+                false,
+                induction.limitK().orElseThrow());
     }
 
     @Override

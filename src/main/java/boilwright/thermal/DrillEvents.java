@@ -17,7 +17,7 @@ final class DrillEvents {
                         new TimeEvent(h.kind(), "", OptionalDouble.of(h.change().atS()), h.sentence())));
         double before = 0;
         for (Schedule.Step step : script.steps()) {
-            double level = step instanceof Schedule.Power power ? power.fraction() : 1;
+            double level = step.level();
             if (level == 0 && before > 0) {
                 events.add(
                         new TimeEvent(EventKind.HEAT_OFF, "", OptionalDouble.of(step.atS()), ModelText.HEAT_OFF.say()));

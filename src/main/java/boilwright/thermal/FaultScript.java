@@ -1,12 +1,12 @@
 package boilwright.thermal;
 
-import boilwright.rig.Foreline;
-import boilwright.rig.HeatSource;
+import boilwright.rig.ForelineKind;
 import boilwright.rig.Protection;
 import boilwright.rig.Protection.Load;
 import boilwright.rig.Rig;
 import boilwright.rig.Schedule;
 import boilwright.rig.Supply;
+import boilwright.rig.SupplyKind;
 import boilwright.thermal.RunSimulator.Happening;
 import java.util.ArrayList;
 import java.util.List;
@@ -26,26 +26,28 @@ final class FaultScript {
     /** Why there is nothing to play through for this rig, when that is so. */
     Optional<String> notPlayed() {
         Supply supply = rig.cooling().supply();
-        boolean fan = supply instanceof Supply.FinsAndFan;
+        boolean fan = supply.isAir();
         return switch (fault) {
             case WATER ->
-                fan || (supply instanceof Supply.GivenFlow given && given.flowM3PerS() == 0)
+                fan
+                                || supply.givenFlow()
+                                        .filter(given -> given.flowM3PerS() == 0)
+                                        .isPresent()
                         ? Optional.of(ModelText.FAULT_NO_WATER.say())
                         : Optional.empty();
             case MAINS, HEATER_STUCK -> Optional.empty();
             case BACKING, AIR_INLET ->
-                rig.foreline() instanceof Foreline.GivenPressure
+                rig.foreline().kind() == ForelineKind.GIVEN_PRESSURE
                         ? Optional.of(ModelText.FAULT_FORELINE_GIVEN.say())
                         : Optional.empty();
             case CARTRIDGE_EMPTY ->
-                rig.heatSource() instanceof HeatSource.GasBurner burner
-                                && burner.cartridge().isPresent()
+                rig.heatSource().cartridge().isPresent()
                         ? Optional.empty()
                         : Optional.of(ModelText.FAULT_NO_CARTRIDGE.say());
             case CHILLER_TRIP ->
-                supply instanceof Supply.Chiller ? Optional.empty() : Optional.of(ModelText.FAULT_NO_CHILLER.say());
+                supply.kind() == SupplyKind.CHILLER ? Optional.empty() : Optional.of(ModelText.FAULT_NO_CHILLER.say());
             case FAN ->
-                supply instanceof Supply.FinsAndFan fins && fins.airSpeedMPerS() > 0
+                supply.fins().filter(fins -> fins.airSpeedMPerS() > 0).isPresent()
                         ? Optional.empty()
                         : Optional.of(ModelText.FAULT_NO_FAN.say());
         };
@@ -54,7 +56,7 @@ final class FaultScript {
     /** Whether the heat ends with the fault, so that nobody has to cut it. */
     boolean endsHeat() {
         return fault == Fault.CARTRIDGE_EMPTY
-                || (fault == Fault.MAINS && !(rig.heatSource() instanceof HeatSource.GasBurner));
+                || (fault == Fault.MAINS && !rig.heatSource().isFlame());
     }
 
     /** The rig as it stands when the fault finds it at rest: at full power, the worst moment, or as the schedule leaves it. */
@@ -63,10 +65,8 @@ final class FaultScript {
         Schedule.Step last = steps.get(steps.size() - 1);
         Schedule.Step level = new Schedule.Power(0, 1);
         if (fault == Fault.HEATER_STUCK) {
-            if (last instanceof Schedule.HoldOil hold) {
-                level = new Schedule.HoldOil(0, hold.oilK());
-            } else if (((Schedule.Power) last).fraction() > 0) {
-                level = new Schedule.Power(0, ((Schedule.Power) last).fraction());
+            if (last.level() > 0) {
+                level = last.at(0);
             }
         }
         return rig.withSchedule(new Schedule(List.of(level)));
@@ -129,7 +129,7 @@ final class FaultScript {
 
     private Running withoutMains(boolean battery) {
         Protection.Battery kept = rig.protection().battery();
-        boolean tap = rig.cooling().supply() instanceof Supply.Tap;
+        boolean tap = rig.cooling().supply().kind() == SupplyKind.TAP;
         return new Running(
                 tap || (battery && kept.keeps().contains(Load.WATER)),
                 false,

@@ -36,7 +36,7 @@ final class FlameSource implements SourceBlock {
     private double faceK;
     private double input;
 
-    FlameSource(Rig rig, HeatSource.GasBurner burner, ParameterValues parameters, double halfResistance) {
+    FlameSource(Rig rig, HeatSource burner, ParameterValues parameters, double halfResistance) {
         ratedW = burner.ratedPowerW();
         bestEfficiency = parameters.get(Parameter.BURNER_BEST_EFFICIENCY);
         saturationW =

@@ -1,11 +1,11 @@
 package boilwright.thermal;
 
 import boilwright.numerics.Roots;
+import boilwright.rig.ContactBody;
 import boilwright.rig.HeatSource;
 import boilwright.rig.Parameter;
 import boilwright.rig.ParameterValues;
 import boilwright.rig.Rig;
-import java.util.OptionalDouble;
 
 /**
  * A heated mass that touches the boiler: plate, mantle, clamped heater or susceptor. Its power heats its own capacity; what
@@ -62,74 +62,25 @@ final class HeatedBody implements SourceBlock {
         steadyK = roomK;
     }
 
-    static HeatedBody plate(Rig rig, HeatSource.ContactPlate p, ParameterValues v, double halfResistance) {
+    /**
+     * The heated mass of a source.
+     *
+     * @param source a source that touches
+     * @param halfResistance resistance of half the boiler's wall, K/W
+     */
+    static HeatedBody of(Rig rig, HeatSource source, ParameterValues values, double halfResistance) {
+        ContactBody body = source.body().orElseThrow();
         return new HeatedBody(
                 rig,
-                p.ratedPowerW() * v.get(Parameter.SUPPLY_POWER_FACTOR),
-                1,
-                contact(p.contactConductance(), p.contact(), v) * p.contactAreaM2(),
+                source.ratedPowerW() * source.efficiency() * values.get(Parameter.SUPPLY_POWER_FACTOR),
+                1 / source.efficiency(),
+                body.conductance(values) * body.areaM2(),
                 halfResistance,
-                p.heatCapacity(),
-                p.limitK(),
-                p.thermostat() == HeatSource.Thermostat.ON_OFF,
-                p.lossAreaM2(),
-                loss(rig, p.lossAreaM2(), p.lossEmissivity(), p.insulationThicknessM(), p.insulationConductivity()));
-    }
-
-    static HeatedBody mantle(Rig rig, HeatSource.HeatingMantle m, ParameterValues v, double halfResistance) {
-        return new HeatedBody(
-                rig,
-                m.ratedPowerW() * v.get(Parameter.SUPPLY_POWER_FACTOR),
-                1,
-                m.contactConductance().orElse(v.get(Parameter.CONTACT_MANTLE)) * m.wrappedAreaM2(),
-                halfResistance,
-                m.heatCapacity(),
-                m.limitK(),
-                false,
-                m.lossAreaM2(),
-                loss(rig, m.lossAreaM2(), m.lossEmissivity(), m.insulationThicknessM(), m.insulationConductivity()));
-    }
-
-    static HeatedBody clamped(Rig rig, HeatSource.ClampedHeater c, ParameterValues v, double halfResistance) {
-        return new HeatedBody(
-                rig,
-                c.ratedPowerW() * v.get(Parameter.SUPPLY_POWER_FACTOR),
-                1,
-                contact(c.contactConductance(), HeatSource.Contact.MACHINED_METAL, v) * c.contactAreaM2(),
-                halfResistance,
-                c.heatCapacity(),
-                c.limitK(),
-                c.thermostat() == HeatSource.Thermostat.ON_OFF,
-                c.lossAreaM2(),
-                loss(rig, c.lossAreaM2(), c.lossEmissivity(), c.insulationThicknessM(), c.insulationConductivity()));
-    }
-
-    /** A ferrous plate in an induction field. */
-    static HeatedBody susceptor(Rig rig, HeatSource.Induction i, ParameterValues v, double halfResistance) {
-        return new HeatedBody(
-                rig,
-                i.ratedPowerW() * i.efficiency() * v.get(Parameter.SUPPLY_POWER_FACTOR),
-                1 / i.efficiency(),
-                contact(i.contactConductance(), i.contact(), v) * i.contactAreaM2(),
-                halfResistance,
-                i.heatCapacity(),
-                i.limitK(),
-                false,
-                i.lossAreaM2(),
-                loss(rig, i.lossAreaM2(), i.lossEmissivity(), 0, 1));
-    }
-
-    /** Conductance of a contact, W/(m2 K): as given, else the registry's value for its kind. */
-    static double contact(OptionalDouble given, HeatSource.Contact kind, ParameterValues values) {
-        if (given.isPresent()) {
-            return given.getAsDouble();
-        }
-        return values.get(
-                switch (kind) {
-                    case MACHINED_METAL -> Parameter.CONTACT_MACHINED_METAL;
-                    case FLAT_GLASS -> Parameter.CONTACT_FLAT_GLASS;
-                    case DOMED_GLASS -> Parameter.CONTACT_DOMED_GLASS;
-                });
+                body.heatCapacity(),
+                body.limitK(),
+                body.thermostat() == HeatSource.Thermostat.ON_OFF,
+                body.lossAreaM2(),
+                loss(rig, body));
     }
 
     /** Share of full power of a controller that falls to zero over the band below its set point. */
@@ -137,9 +88,14 @@ final class HeatedBody implements SourceBlock {
         return Math.max(0, Math.min(1, (setK - actualK) / BAND_K));
     }
 
-    private static SurfaceLoss loss(Rig rig, double areaM2, double emissivity, double insulationM, double k) {
-        double height = Math.max(0.02, Math.sqrt(areaM2) / 2);
-        return new SurfaceLoss(height, emissivity, insulationM, k, rig.room().temperatureK());
+    private static SurfaceLoss loss(Rig rig, ContactBody body) {
+        double height = Math.max(0.02, Math.sqrt(body.lossAreaM2()) / 2);
+        return new SurfaceLoss(
+                height,
+                body.lossEmissivity(),
+                body.insulationThicknessM(),
+                body.insulationConductivity(),
+                rig.room().temperatureK());
     }
 
     @Override

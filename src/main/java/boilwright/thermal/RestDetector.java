@@ -1,6 +1,6 @@
 package boilwright.thermal;
 
-import boilwright.rig.Supply;
+import boilwright.rig.SupplyKind;
 
 /**
  * Tells when a run has come to rest: the averages over two successive spans of time agree in everything that stores much
@@ -40,7 +40,7 @@ final class RestDetector {
         earliestS = lastChangeS;
         cycling = model.source.thermostatExcess(model.coldState(), model.layout.source) != -1;
         // a tank that nothing cools warms for ever, and walls with it; the rest follows by a fraction of that
-        boolean drifting = model.rig.cooling().supply() instanceof Supply.Tank;
+        boolean drifting = model.rig.cooling().supply().kind() == SupplyKind.TANK;
         steadyWater = !drifting && !model.supply.switches();
         spanS = cycling ? CYCLING_SPAN_S : SPAN_S;
         stillK = drifting ? DRIFTING_STILL_K : cycling ? CYCLING_STILL_K : STILL_K;

@@ -73,7 +73,7 @@ final class RunEvents {
     private void warmingEvents() {
         double before = 0;
         for (Schedule.Step step : steps) {
-            double level = step instanceof Schedule.Power power ? power.fraction() : 1;
+            double level = step.level();
             if (level > 0 && before == 0) {
                 events.add(
                         new TimeEvent(EventKind.HEAT_ON, "", OptionalDouble.of(step.atS()), ModelText.HEAT_ON.say()));

@@ -7,10 +7,6 @@ final class RunSchedule {
     private RunSchedule() {}
 
     static void apply(SourceBlock source, Schedule.Step step) {
-        if (step instanceof Schedule.HoldOil hold) {
-            source.setLevel(1, hold.oilK());
-        } else {
-            source.setLevel(((Schedule.Power) step).fraction(), Double.POSITIVE_INFINITY);
-        }
+        source.setLevel(step.level(), step.holdK().orElse(Double.POSITIVE_INFINITY));
     }
 }

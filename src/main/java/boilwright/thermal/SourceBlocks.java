@@ -15,23 +15,13 @@ final class SourceBlocks {
      */
     static SourceBlock of(Rig rig, ParameterValues parameters, double half) {
         HeatSource described = rig.heatSource();
-        if (described instanceof HeatSource.GasBurner burner) {
-            return new FlameSource(rig, burner, parameters, half);
-        } else if (described instanceof HeatSource.ContactPlate plate) {
-            return HeatedBody.plate(rig, plate, parameters, half);
-        } else if (described instanceof HeatSource.HeatingMantle mantle) {
-            return HeatedBody.mantle(rig, mantle, parameters, half);
-        } else if (described instanceof HeatSource.ClampedHeater clamped) {
-            return HeatedBody.clamped(rig, clamped, parameters, half);
-        } else if (described instanceof HeatSource.ImmersedElement element) {
-            return DirectSource.immersed(element, parameters);
-        }
-        HeatSource.Induction induction = (HeatSource.Induction) described;
-        return switch (induction.susceptor()) {
-            case PLATE -> HeatedBody.susceptor(rig, induction, parameters, half);
-            case FERROUS_BASE ->
-                DirectSource.induction(induction, rig.boiler().material().isFerrous(), parameters);
-            case NONE -> DirectSource.induction(induction, false, parameters);
+        return switch (described.path()) {
+            case FLAME -> new FlameSource(rig, described, parameters, half);
+            case CONTACT -> HeatedBody.of(rig, described, parameters, half);
+            case OIL -> DirectSource.immersed(described, parameters);
+            case BASE ->
+                DirectSource.induction(described, rig.boiler().material().isFerrous(), parameters);
+            case NOWHERE -> DirectSource.induction(described, false, parameters);
         };
     }
 }

@@ -27,6 +27,9 @@ final class SupplyBlock {
     /** Heat that melting ice takes per kelvin above freezing while there is much of it, W/K. */
     private final double meltingConductance;
     /** Null without a chiller. */
+    private final Supply.Chiller chiller;
+
+    /** Null without a chiller. */
     private final ChillerCapacity capacity;
 
     private boolean cooling = true;
@@ -40,21 +43,19 @@ final class SupplyBlock {
         meltingConductance = parameters.get(Parameter.ICE_MELTING_CONDUCTANCE);
         supply = rig.cooling().supply();
         roomK = rig.room().temperatureK();
-        if (supply instanceof Supply.Pumped pumped) {
-            waterKg = pumped.volumeM3() * Water.density(supply.temperatureK());
-            pumpW = pumped.pump().heatW();
-        } else {
-            waterKg = 0;
-            pumpW = 0;
-        }
-        capacity = supply instanceof Supply.Chiller chiller ? ChillerCapacity.of(chiller.capacity()) : null;
-        iceKg = supply instanceof Supply.Tank tank ? tank.iceKg() : 0;
-        airConductance = supply instanceof Supply.Tank tank ? tank.airConductance() : 0;
+        waterKg = supply.pumped()
+                .map(pumped -> pumped.volumeM3() * Water.density(supply.temperatureK()))
+                .orElse(0.0);
+        pumpW = supply.pumped().map(pumped -> pumped.pump().heatW()).orElse(0.0);
+        chiller = supply.chiller().orElse(null);
+        capacity = chiller == null ? null : ChillerCapacity.of(chiller.capacity());
+        iceKg = supply.tank().map(Supply.Tank::iceKg).orElse(0.0);
+        airConductance = supply.tank().map(Supply.Tank::airConductance).orElse(0.0);
     }
 
     /** Number of states: temperature of the tank, and ice when there was some. */
     int size() {
-        if (!(supply instanceof Supply.Pumped)) {
+        if (supply.pumped().isEmpty()) {
             return 0;
         }
         return iceKg > 0 ? 2 : 1;
@@ -81,12 +82,11 @@ final class SupplyBlock {
 
     /** True for a chiller that is all on or all off. */
     boolean switches() {
-        return supply instanceof Supply.Chiller chiller && chiller.control() == Supply.Control.ON_OFF;
+        return chiller != null && chiller.control() == Supply.Control.ON_OFF;
     }
 
     /** Rises through zero when the chiller has to switch, K; counted from the half of the band it is in. */
     double switchExcess(double[] y, int at) {
-        Supply.Chiller chiller = (Supply.Chiller) supply;
         double above = y[at] - chiller.temperatureK();
         return cooling ? -chiller.hysteresisK() / 2 - above : above - chiller.hysteresisK() / 2;
     }
@@ -103,7 +103,7 @@ final class SupplyBlock {
 
     /** Heat that the chiller removes at this tank temperature, W; beyond what is known of it, as at the end of that. */
     double chillerW(double tankK) {
-        if (!(supply instanceof Supply.Chiller chiller) || !runs) {
+        if (chiller == null || !runs) {
             return 0;
         }
         double known = Math.max(capacity.lowestWaterK(), Math.min(capacity.highestWaterK(), tankK));

@@ -81,71 +81,87 @@ final class WaterPlan {
     }
 
     private void element(int index, Cooling.Element element, Inflow inflow) {
-        if (element instanceof Cooling.Jacket jacket) {
-            double inner = rig.body().innerDiameterM() + 2 * rig.body().wallThicknessM();
-            for (String stage : jacket.covers()) {
-                int k = zone(stage);
-                nodes.add(WaterNode.jacket(
-                        next(inflow, index),
-                        index,
-                        k,
-                        inner,
-                        jacket.gapM(),
-                        jacket.shellThicknessM(),
-                        walls.heightM[k]));
-            }
-        } else if (element instanceof Cooling.SolderedCoil coil) {
-            double height = coil.covers().stream()
-                    .mapToDouble(s -> walls.heightM[zone(s)])
-                    .sum();
-            for (String stage : coil.covers()) {
-                int k = zone(stage);
-                double length = coil.tubeLengthM() * walls.heightM[k] / height;
-                nodes.add(WaterNode.tube(
-                        next(inflow, index),
-                        index,
-                        k,
-                        coil.tubeInnerDiameterM(),
-                        curvature(coil),
-                        length,
-                        coil.bondConductance(),
-                        0,
-                        0));
-            }
-        } else if (element instanceof Cooling.CapCoil coil) {
-            nodes.add(WaterNode.tube(
-                    inflow,
+        List<WaterNode> own = switch (element.kind()) {
+            case JACKET -> jacket(index, element.jacket().orElseThrow(), inflow);
+            case SOLDERED_COIL -> soldered(index, element.solderedCoil().orElseThrow(), inflow);
+            case CAP_COIL -> List.of(onCap(index, element.capCoil().orElseThrow(), inflow));
+            case BAFFLE_COIL, FORELINE_TRAP ->
+                List.of(part(index, element.cooledPart().orElseThrow(), inflow));
+            case HOSE -> List.of(hose(index, element.hose().orElseThrow(), inflow));
+            case VALVE, RISE -> List.of();
+        };
+        nodes.addAll(own);
+    }
+
+    private List<WaterNode> jacket(int index, Cooling.Jacket jacket, Inflow inflow) {
+        List<WaterNode> own = new ArrayList<>();
+        double inner = rig.body().innerDiameterM() + 2 * rig.body().wallThicknessM();
+        for (String stage : jacket.covers()) {
+            int k = zone(stage);
+            own.add(WaterNode.jacket(
+                    next(inflow, own), index, k, inner, jacket.gapM(), jacket.shellThicknessM(), walls.heightM[k]));
+        }
+        return own;
+    }
+
+    private List<WaterNode> soldered(int index, Cooling.SolderedCoil coil, Inflow inflow) {
+        List<WaterNode> own = new ArrayList<>();
+        double height =
+                coil.covers().stream().mapToDouble(s -> walls.heightM[zone(s)]).sum();
+        for (String stage : coil.covers()) {
+            int k = zone(stage);
+            double length = coil.tubeLengthM() * walls.heightM[k] / height;
+            own.add(WaterNode.tube(
+                    next(inflow, own),
                     index,
-                    walls.cap,
+                    k,
                     coil.tubeInnerDiameterM(),
                     curvature(coil),
-                    coil.tubeLengthM(),
+                    length,
                     coil.bondConductance(),
                     0,
                     0));
-        } else if (element instanceof Cooling.CooledPart part) {
-            nodes.add(WaterNode.tube(
-                    inflow,
-                    index,
-                    -1,
-                    part.tubeInnerDiameterM(),
-                    0,
-                    part.tubeLengthM(),
-                    0,
-                    part.heatLoadW(),
-                    part.airConductance()));
-        } else if (element instanceof Cooling.Hose hose) {
-            nodes.add(WaterNode.tube(
-                    inflow,
-                    index,
-                    -1,
-                    hose.tubeInnerDiameterM(),
-                    0,
-                    hose.tubeLengthM(),
-                    0,
-                    0,
-                    hose.airConductance() * hose.tubeLengthM()));
         }
+        return own;
+    }
+
+    private WaterNode onCap(int index, Cooling.CapCoil coil, Inflow inflow) {
+        return WaterNode.tube(
+                inflow,
+                index,
+                walls.cap,
+                coil.tubeInnerDiameterM(),
+                curvature(coil),
+                coil.tubeLengthM(),
+                coil.bondConductance(),
+                0,
+                0);
+    }
+
+    private static WaterNode part(int index, Cooling.CooledPart part, Inflow inflow) {
+        return WaterNode.tube(
+                inflow,
+                index,
+                -1,
+                part.tubeInnerDiameterM(),
+                0,
+                part.tubeLengthM(),
+                0,
+                part.heatLoadW(),
+                part.airConductance());
+    }
+
+    private static WaterNode hose(int index, Cooling.Hose hose, Inflow inflow) {
+        return WaterNode.tube(
+                inflow,
+                index,
+                -1,
+                hose.tubeInnerDiameterM(),
+                0,
+                hose.tubeLengthM(),
+                0,
+                0,
+                hose.airConductance() * hose.tubeLengthM());
     }
 
     /** Bore over diameter of the turns, which are those that the pressure drop is worked out with. */
@@ -155,11 +171,9 @@ final class WaterPlan {
     }
 
     /** What reaches the next node of an element: the element's inflow, or its own node before. */
-    private Inflow next(Inflow inflow, int element) {
-        int last = nodes.size() - 1;
-        return last >= 0 && nodes.get(last).element() == element
-                ? new Inflow(inflow.massFlow(), new int[] {last}, new double[] {1})
-                : inflow;
+    private Inflow next(Inflow inflow, List<WaterNode> own) {
+        int last = nodes.size() + own.size() - 1;
+        return own.isEmpty() ? inflow : new Inflow(inflow.massFlow(), new int[] {last}, new double[] {1});
     }
 
     private int zone(String stage) {

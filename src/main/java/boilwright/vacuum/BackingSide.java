@@ -6,6 +6,7 @@ import boilwright.rig.Foreline;
 import boilwright.rig.LinePiece;
 import boilwright.rig.Rig;
 import java.util.List;
+import java.util.OptionalDouble;
 import java.util.function.DoubleUnaryOperator;
 
 /**
@@ -76,11 +77,12 @@ public final class BackingSide {
      * @return what holds its foreline, with the gas of chamber and line arriving as it does when the run begins
      */
     public static BackingSide of(Rig rig, SurfaceRates rates) {
-        if (rig.foreline() instanceof Foreline.GivenPressure given) {
-            return new BackingSide(given.pressurePa());
+        OptionalDouble given = rig.foreline().givenPa();
+        if (given.isPresent()) {
+            return new BackingSide(given.getAsDouble());
         }
         return new BackingSide(
-                (Foreline.Backing) rig.foreline(),
+                rig.foreline().backing().orElseThrow(),
                 rig.room().temperatureK(),
                 GasLoads.arriving(rig, rates),
                 GasLoads.ofForeline(rig, rates));

@@ -9,6 +9,7 @@ import boilwright.rig.TypicalValues;
 import boilwright.vacuum.SurfaceRates.Rate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /** How much gas the parts of a rig give off, source by source. */
 public final class GasLoads {
@@ -54,12 +55,14 @@ public final class GasLoads {
 
     /** Gas of the foreline's own pieces, Pa m3/s; they have been pumped at least as long as the chamber. */
     static double ofForeline(Rig rig, SurfaceRates rates) {
-        if (!(rig.foreline() instanceof Foreline.Backing backing)) {
+        Optional<Foreline.Backing> backing = rig.foreline().backing();
+        if (backing.isEmpty()) {
             return 0;
         }
         List<GasSource> sources = new ArrayList<>();
         double since = rig.vacuum().map(side -> side.chamber().sinceAirS()).orElse(TypicalValues.SINCE_AIR_S);
-        new GasLoads(rates, rig.room().pressurePa()).pieces("foreline.line", backing.line(), true, since, sources);
+        new GasLoads(rates, rig.room().pressurePa())
+                .pieces("foreline.line", backing.get().line(), true, since, sources);
         return sum(sources);
     }
 

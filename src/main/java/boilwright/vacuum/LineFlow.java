@@ -9,9 +9,9 @@ import boilwright.gasflow.Gas;
 import boilwright.gasflow.TubeTransmission;
 import boilwright.gasflow.ViscousConductance;
 import boilwright.rig.LinePiece;
-import boilwright.rig.PieceKind;
 import boilwright.rig.TypicalValues;
 import java.util.List;
+import java.util.OptionalDouble;
 
 /**
  * Pieces in series for one gas at one temperature. In molecular flow short pieces of different bore join by the rule of R. A.
@@ -63,7 +63,7 @@ public final class LineFlow {
             double resistance = inside(pieces.get(i)) + Math.max(0, out - perArea(next));
             flow.molecular[i] = resistance > 0 ? aperture / resistance : Double.POSITIVE_INFINITY;
             flow.bore[i] = viscousDiameter(shape);
-            double length = viscousLength(shape);
+            double length = shape.lengthM();
             flow.viscousPerPa[i] =
                     length > 0 ? ViscousConductance.poiseuille(flow.bore[i], length, 1, flow.viscosity) : 0;
         }
@@ -77,37 +77,46 @@ public final class LineFlow {
     /** Resistance of the inside of a piece, in units of 4/cbar, 1/m2. */
     private static double inside(LinePiece piece) {
         LinePiece.Shape shape = piece.shape();
-        if (shape instanceof LinePiece.Tube tube) {
-            return tube(tube.innerDiameterM(), tube.lengthM());
-        }
-        if (shape instanceof LinePiece.Elbow elbow) {
-            double w = ElbowTransmission.of(2 * elbow.lengthM() / elbow.innerDiameterM(), elbow.angleRad());
-            return perArea(elbow.innerDiameterM()) * (1 / w - 1);
-        }
-        if (shape instanceof LinePiece.Reducer cone) {
-            double in = cone.inletDiameterM();
-            double out = cone.outletDiameterM();
-            // the long cone's tube of equal conductance: d3 = 2 d1^2 d2^2/(d1 + d2) (A. Roth, Vacuum Technology, from
-            // memory)
-            double equal = Math.cbrt(2 * in * in * out * out / (in + out));
-            return tube(equal, cone.lengthM()) + Math.max(0, perArea(out) - perArea(in));
-        }
-        if (shape instanceof LinePiece.Valve valve) {
-            if (valve.conductanceM3PerS().isPresent()) {
-                double air = Gas.AIR.aperture(TypicalValues.DATA_SHEET_K)
-                        / valve.conductanceM3PerS().getAsDouble();
-                return Math.max(0, air - perArea(valve.innerDiameterM()));
+        return switch (piece.kind()) {
+            case TUBE, HOSE -> tube(shape.inletDiameterM(), shape.lengthM());
+            case ELBOW -> elbow(shape.elbow().orElseThrow());
+            case APERTURE -> 0;
+            case REDUCER -> reducer(shape);
+            case VALVE -> {
+                OptionalDouble known = shape.conductanceM3PerS();
+                yield known.isPresent()
+                        ? Math.max(
+                                0,
+                                Gas.AIR.aperture(TypicalValues.DATA_SHEET_K) / known.getAsDouble() - perArea(shape.inletDiameterM()))
+                        : tube(shape.inletDiameterM(), shape.lengthM());
             }
-            return tube(valve.innerDiameterM(), valve.lengthM());
-        }
-        if (shape instanceof LinePiece.Baffle baffle) {
-            double pitch = baffle.pitchM() / baffle.depthM();
-            double w = piece.kind() == PieceKind.CHEVRON
-                    ? BaffleTransmission.chevron(pitch, baffle.angleRad())
-                    : BaffleTransmission.louvre(pitch, baffle.angleRad());
-            return perArea(baffle.innerDiameterM()) * (1 / w - 1);
-        }
-        return 0;
+            case CHEVRON -> {
+                LinePiece.Baffle vanes = shape.baffle().orElseThrow();
+                yield baffle(vanes, BaffleTransmission.chevron(vanes.pitchM() / vanes.depthM(), vanes.angleRad()));
+            }
+            case OPAQUE_COIL, LOUVRE -> {
+                LinePiece.Baffle vanes = shape.baffle().orElseThrow();
+                yield baffle(vanes, BaffleTransmission.louvre(vanes.pitchM() / vanes.depthM(), vanes.angleRad()));
+            }
+        };
+    }
+
+    private static double elbow(LinePiece.Elbow elbow) {
+        double w = ElbowTransmission.of(2 * elbow.lengthM() / elbow.innerDiameterM(), elbow.angleRad());
+        return perArea(elbow.innerDiameterM()) * (1 / w - 1);
+    }
+
+    private static double reducer(LinePiece.Shape cone) {
+        double in = cone.inletDiameterM();
+        double out = cone.outletDiameterM();
+        // the long cone's tube of equal conductance: d3 = 2 d1^2 d2^2/(d1 + d2) (A. Roth, Vacuum Technology, from
+        // memory)
+        double equal = Math.cbrt(2 * in * in * out * out / (in + out));
+        return tube(equal, cone.lengthM()) + Math.max(0, perArea(out) - perArea(in));
+    }
+
+    private static double baffle(LinePiece.Baffle vanes, double transmission) {
+        return perArea(vanes.innerDiameterM()) * (1 / transmission - 1);
     }
 
     private static double tube(double diameterM, double lengthM) {
@@ -115,26 +124,10 @@ public final class LineFlow {
     }
 
     private static double viscousDiameter(LinePiece.Shape shape) {
-        if (shape instanceof LinePiece.Reducer cone) {
-            double in = cone.inletDiameterM();
-            double out = cone.outletDiameterM();
-            // Poiseuille's law integrated along the cone
-            return Math.pow(3 * Math.pow(in * out, 3) / (in * in + in * out + out * out), 0.25);
-        }
-        return shape.inletDiameterM();
-    }
-
-    private static double viscousLength(LinePiece.Shape shape) {
-        if (shape instanceof LinePiece.Tube tube) {
-            return tube.lengthM();
-        }
-        if (shape instanceof LinePiece.Elbow elbow) {
-            return elbow.lengthM();
-        }
-        if (shape instanceof LinePiece.Reducer cone) {
-            return cone.lengthM();
-        }
-        return shape instanceof LinePiece.Valve valve ? valve.lengthM() : 0;
+        double in = shape.inletDiameterM();
+        double out = shape.outletDiameterM();
+        // Poiseuille's law integrated along a cone
+        return in == out ? in : Math.pow(3 * Math.pow(in * out, 3) / (in * in + in * out + out * out), 0.25);
     }
 
     /** Number of pieces. */

@@ -28,11 +28,11 @@ public final class ChillerCapacity {
 
     /** The capacity as the rig describes it. */
     public static ChillerCapacity of(Supply.Capacity capacity) {
-        return capacity instanceof Supply.RatedCapacity rated ? of(rated) : of((Supply.CapacityTable) capacity);
+        return capacity.match(ChillerCapacity::ofRating, ChillerCapacity::ofTable);
     }
 
     // Two straight lines are bilinear: a rating is a table of its four corners.
-    private static ChillerCapacity of(Supply.RatedCapacity rated) {
+    private static ChillerCapacity ofRating(Supply.RatedCapacity rated) {
         double[] water = {rated.waterK() - REACH_K, rated.waterK() + REACH_K};
         double[] room = {rated.roomK() - REACH_K, rated.roomK() + REACH_K};
         double[][] watts = new double[2][2];
@@ -46,7 +46,7 @@ public final class ChillerCapacity {
         return new ChillerCapacity(water, room, watts);
     }
 
-    private static ChillerCapacity of(Supply.CapacityTable table) {
+    private static ChillerCapacity ofTable(Supply.CapacityTable table) {
         List<Supply.CapacityPoint> points = table.points();
         double[] room = points.stream()
                 .mapToDouble(Supply.CapacityPoint::roomK)

@@ -61,12 +61,12 @@ public final class CircuitSolver {
      */
     public static Result solve(Rig rig) {
         Supply supply = rig.cooling().supply();
-        if (supply instanceof Supply.FinsAndFan) {
+        if (supply.isAir()) {
             return new Result(new OperatingPoint(0, 0, List.of(), OptionalDouble.empty(), 0), List.of());
         }
         Network network = new Network(rig);
-        if (supply instanceof Supply.GivenFlow given) {
-            double flow = given.flowM3PerS() * network.density();
+        if (supply.givenFlow().isPresent()) {
+            double flow = supply.givenFlow().get().flowM3PerS() * network.density();
             return result(network, flow, OptionalDouble.empty(), Double.POSITIVE_INFINITY);
         }
         SupplyHead head = SupplyHead.of(supply, network.density());
@@ -125,15 +125,15 @@ public final class CircuitSolver {
      */
     public static CurvePair curves(Rig rig, int points) {
         Supply supply = rig.cooling().supply();
-        if (supply instanceof Supply.FinsAndFan) {
+        if (supply.isAir()) {
             return new CurvePair(new double[0], new double[0], new double[0]);
         }
         Network network = new Network(rig);
-        Optional<SupplyHead> head = supply instanceof Supply.GivenFlow
+        Optional<SupplyHead> head = supply.givenFlow().isPresent()
                 ? Optional.empty()
                 : Optional.of(SupplyHead.of(supply, network.density()));
         double end = head.map(h -> end(network, h))
-                .orElseGet(() -> 2 * ((Supply.GivenFlow) supply).flowM3PerS() * network.density());
+                .orElseGet(() -> 2 * supply.givenFlow().orElseThrow().flowM3PerS() * network.density());
         double[] flow = new double[points];
         double[] given = new double[points];
         double[] taken = new double[points];

@@ -28,10 +28,12 @@ public record Passage(
      * @param element one of its cooling's elements
      */
     public static Optional<Passage> of(Rig rig, Cooling.Element element) {
-        if (element instanceof Cooling.Jacket jacket) {
-            return Optional.of(gap(rig, jacket));
-        }
-        return element instanceof Cooling.Tube tube ? Optional.of(tube(rig, tube)) : Optional.empty();
+        return switch (element.kind()) {
+            case JACKET -> element.jacket().map(jacket -> gap(rig, jacket));
+            case SOLDERED_COIL, CAP_COIL, BAFFLE_COIL, FORELINE_TRAP, HOSE ->
+                element.tube().map(tube -> tube(rig, tube));
+            case VALVE, RISE -> Optional.empty();
+        };
     }
 
     /** Whether it is the gap of a jacket. */
@@ -55,16 +57,12 @@ public record Passage(
     }
 
     private static double turns(Rig rig, Cooling.Tube tube) {
-        if (tube instanceof Cooling.SolderedCoil) {
-            return outerDiameter(rig.body()) + tube.tubeInnerDiameterM();
-        }
-        if (tube instanceof Cooling.CapCoil) {
-            return Math.sqrt(4 / Math.PI * rig.topCap().orElseThrow().areaM2());
-        }
-        if (tube instanceof Cooling.CooledPart part && part.what() == Cooling.Part.BAFFLE) {
-            return rig.body().innerDiameterM();
-        }
-        return Double.POSITIVE_INFINITY;
+        return switch (tube.kind()) {
+            case SOLDERED_COIL -> outerDiameter(rig.body()) + tube.tubeInnerDiameterM();
+            case CAP_COIL -> Math.sqrt(4 / Math.PI * rig.topCap().orElseThrow().areaM2());
+            case BAFFLE_COIL -> rig.body().innerDiameterM();
+            case FORELINE_TRAP, HOSE, JACKET, VALVE, RISE -> Double.POSITIVE_INFINITY;
+        };
     }
 
     private static double outerDiameter(Body body) {

@@ -32,11 +32,18 @@ final class Resistance {
 
     /** A valve or a rise. */
     static Resistance fitting(int element, Cooling.Element fitting, double density) {
-        if (fitting instanceof Cooling.Valve valve) {
-            return new Resistance(element, null, ratedSquare(valve.flowAtOneBarM3PerS(), density), 0);
-        }
-        double height = ((Cooling.Rise) fitting).heightM();
-        return new Resistance(element, null, 0, density * PhysicalConstants.STANDARD_GRAVITY * height);
+        return switch (fitting.kind()) {
+            case VALVE -> {
+                double flow = fitting.valve().orElseThrow().flowAtOneBarM3PerS();
+                yield new Resistance(element, null, ratedSquare(flow, density), 0);
+            }
+            case RISE -> {
+                double height = fitting.rise().orElseThrow().heightM();
+                yield new Resistance(element, null, 0, density * PhysicalConstants.STANDARD_GRAVITY * height);
+            }
+            case JACKET, SOLDERED_COIL, CAP_COIL, BAFFLE_COIL, FORELINE_TRAP, HOSE ->
+                throw new IllegalArgumentException("has a passage: " + fitting);
+        };
     }
 
     /** Pressure drop over the square of the mass flow, Pa s2/kg2, of what passes this flow at 1 bar. */

@@ -20,14 +20,17 @@ sealed interface SupplyHead {
      * @throws IllegalArgumentException for any other supply
      */
     static SupplyHead of(Supply supply, double density) {
-        if (supply instanceof Supply.Pumped pumped) {
-            return new ByPump(PumpCurve.of(pumped.pump()), density);
-        }
-        if (supply instanceof Supply.Tap tap) {
-            double line = tap.lineFlowAtOneBarM3PerS();
-            return new ByMains(tap.staticPressurePa(), Resistance.ratedSquare(line, density), density * line);
-        }
-        throw new IllegalArgumentException("no head of its own: " + supply);
+        return switch (supply.kind()) {
+            case CHILLER, TANK ->
+                new ByPump(PumpCurve.of(supply.pumped().orElseThrow().pump()), density);
+            case TAP -> mains(supply.tap().orElseThrow(), density);
+            case GIVEN_FLOW, FINS_AND_FAN -> throw new IllegalArgumentException("no head of its own: " + supply);
+        };
+    }
+
+    private static SupplyHead mains(Supply.Tap tap, double density) {
+        double line = tap.lineFlowAtOneBarM3PerS();
+        return new ByMains(tap.staticPressurePa(), Resistance.ratedSquare(line, density), density * line);
     }
 
     /** A pump. */

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import boilwright.fluid.FluidLibrary;
+import boilwright.rig.ContactBody;
 import boilwright.rig.HeatSource;
 import boilwright.rig.Rig;
 import boilwright.rig.file.RigReader;
@@ -116,13 +117,17 @@ class QuestionsTest {
                 1800,
                 HeatSource.Susceptor.NONE,
                 0.9,
-                HeatSource.Contact.FLAT_GLASS,
-                0.015,
-                OptionalDouble.empty(),
-                500,
-                550,
-                0.03,
-                0.8);
+                new ContactBody(
+                        HeatSource.Contact.FLAT_GLASS,
+                        0.015,
+                        OptionalDouble.empty(),
+                        500,
+                        550,
+                        HeatSource.Thermostat.PROPORTIONAL,
+                        0.03,
+                        0.8,
+                        0,
+                        1));
         CheckAnswer answer = check(TestRigs.fourStageGlass(induction));
         assertThat(answer.steady().heatDeliveredW()).isCloseTo(0, within(1e-6));
         assertThat(answer.verdict()).contains("nothing ferrous");

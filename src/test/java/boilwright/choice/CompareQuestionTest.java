@@ -17,6 +17,7 @@ import boilwright.numerics.CancelToken;
 import boilwright.numerics.ProgressSink;
 import boilwright.report.CompareJson;
 import boilwright.report.HeatSpread;
+import boilwright.rig.ContactBody;
 import boilwright.rig.HeatSource;
 import boilwright.rig.OfferedSource;
 import boilwright.rig.Rig;
@@ -138,16 +139,17 @@ class CompareQuestionTest {
     private static HeatSource plate(double watts, double conductance, double limitK) {
         return new HeatSource.ContactPlate(
                 watts,
-                HeatSource.Contact.DOMED_GLASS,
-                0.022,
-                OptionalDouble.of(conductance),
-                1000,
-                limitK,
-                HeatSource.Thermostat.PROPORTIONAL,
-                0.03,
-                0.8,
-                0,
-                0.05);
+                new ContactBody(
+                        HeatSource.Contact.DOMED_GLASS,
+                        0.022,
+                        OptionalDouble.of(conductance),
+                        1000,
+                        limitK,
+                        HeatSource.Thermostat.PROPORTIONAL,
+                        0.03,
+                        0.8,
+                        0,
+                        0.05));
     }
 
     @Test
@@ -155,9 +157,10 @@ class CompareQuestionTest {
         for (String demo : List.of("neon-workshop", "mirror-club")) {
             double base = ChoiceCases.demo(demo).boiler().heatedAreaM2();
             assertThat(demo(demo).rows())
-                    .filteredOn(r -> SourceChange.touches(r.rig().heatSource()))
+                    .filteredOn(r -> r.rig().heatSource().touches())
                     .hasSizeGreaterThan(3)
-                    .allSatisfy(r -> assertThat(SourceChange.areaOf(r.rig().heatSource()))
+                    .allSatisfy(r -> assertThat(
+                                    r.rig().heatSource().body().orElseThrow().areaM2())
                             .isLessThanOrEqualTo(base));
         }
     }

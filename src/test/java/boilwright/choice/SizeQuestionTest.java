@@ -22,7 +22,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 /** What a sizing says is enough is enough by the whole check of the rig changed accordingly, and no less is. */
 class SizeQuestionTest {
     private static Rig withPower(Rig rig, double watts) {
-        return rig.withHeatSource(SourceChange.power(rig.heatSource(), watts));
+        return rig.withHeatSource(rig.heatSource().withRatedPower(watts));
     }
 
     private static Least least(SizeAnswer answer, String id) {

@@ -38,7 +38,7 @@ class WindowCoolingTest extends AtTheWindow {
         Rig before = rig();
         for (SupplyKind kind : SupplyKind.values()) {
             choose("cooling.supply.kind", kind.ordinal());
-            assertThat(SupplyKind.of(rig().cooling().supply())).isEqualTo(kind);
+            assertThat(rig().cooling().supply().kind()).isEqualTo(kind);
             assertThat(message("cooling.supply.kind")).isEmpty();
             assertThat(open.lookup("cooling.supply.flow").isPresent()).isEqualTo(kind == SupplyKind.GIVEN_FLOW);
             assertThat(open.lookup("cooling.supply.setPoint").isPresent()).isEqualTo(kind == SupplyKind.CHILLER);

@@ -150,7 +150,7 @@ class WindowPagesTest extends AtTheWindow {
         ComboBox<?> box = (ComboBox<?>) open.find("heatSource.kind", VBox.class).lookup(".combo-box");
         open.onWindowsThread(() -> box.getSelectionModel().select(kind.ordinal()));
         boolean fits = kind != SourceKind.CLAMPED_HEATER;
-        SourceKind now = SourceKind.of(open.window().session().rig().heatSource());
+        SourceKind now = open.window().session().rig().heatSource().kind();
         assertThat(now).isEqualTo(fits ? kind : SourceKind.HEATING_MANTLE);
         assertThat(message("heatSource.kind").isEmpty()).isEqualTo(fits);
         assertThat(box.getSelectionModel().getSelectedIndex()).isEqualTo(now.ordinal());

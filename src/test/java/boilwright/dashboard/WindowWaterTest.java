@@ -84,7 +84,7 @@ class WindowWaterTest extends AtTheWindow {
             assertThat(box.getAccessibleText()).contains("water in", "flow", "pressure lost");
             assertThat(OpenWindow.words(open.window().frame().pageShown()))
                     .anyMatch(words -> words.startsWith("Caution: Water shut in"));
-            boolean tap = rig.cooling().supply() instanceof Supply.Tap;
+            boolean tap = rig.cooling().supply().kind() == SupplyKind.TAP;
             assertThat(OpenWindow.words(open.find("water-circuit", Node.class)).contains("to the drain"))
                     .isEqualTo(tap);
             assertThat(open.find("water-pump-chart", SeriesChart.class).data().spots())

@@ -5,7 +5,6 @@ import boilwright.fluid.FluidLibrary;
 import boilwright.fluid.TabulatedFluid;
 import boilwright.rig.ParameterValues;
 import boilwright.rig.Rig;
-import boilwright.rig.SourceKind;
 import boilwright.rig.Stage;
 import boilwright.rig.file.RigReader;
 import boilwright.thermal.SteadySolver;
@@ -36,7 +35,7 @@ final class Measured {
                 rig.body().wallThicknessM(),
                 rig.chargeM3(),
                 rig.fluidId(),
-                SourceKind.of(rig.heatSource()),
+                rig.heatSource().kind(),
                 rig.heatSource().ratedPowerW(),
                 known);
     }

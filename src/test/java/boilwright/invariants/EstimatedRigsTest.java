@@ -78,7 +78,7 @@ class EstimatedRigsTest {
                 rig.body().wallThicknessM(),
                 rig.chargeM3(),
                 rig.fluidId(),
-                SourceKind.of(rig.heatSource()),
+                rig.heatSource().kind(),
                 power,
                 works.map(share -> Known.NOTHING.withWorksAt(share * power)).orElse(Known.NOTHING));
     }

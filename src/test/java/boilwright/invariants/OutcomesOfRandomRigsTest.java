@@ -136,9 +136,9 @@ class OutcomesOfRandomRigsTest {
 
     private void features(Rig rig) {
         seen.add(rig.fluidId());
-        seen.add(SourceKind.of(rig.heatSource()));
-        seen.add(SupplyKind.of(rig.cooling().supply()));
-        seen.add(ForelineKind.of(rig.foreline()));
+        seen.add(rig.heatSource().kind());
+        seen.add(rig.cooling().supply().kind());
+        seen.add(rig.foreline().kind());
         seen.add(rig.body().material().isGlass() ? "glass" : "metal");
         rig.vacuum().ifPresent(side -> seen.add("chamber"));
         if (!rig.protection().trips().isEmpty()) {

@@ -14,7 +14,6 @@ import boilwright.fluid.FluidLibrary;
 import boilwright.fluid.WorkingFluid;
 import boilwright.gasflow.Gas;
 import boilwright.numerics.CancelToken;
-import boilwright.rig.HeatSource;
 import boilwright.rig.Rig;
 import boilwright.rig.Schedule;
 import boilwright.sequence.Action;
@@ -222,7 +221,7 @@ class PlansOfRandomRigsTest {
                     assertThat(index(Action.OPEN_OUTLET)).isBetween(0, heat - 1);
                     assertThat(index(Action.COOLING_ON)).isBetween(0, heat - 1);
                 }
-                if (rig.heatSource() instanceof HeatSource.GasBurner) {
+                if (rig.heatSource().isFlame()) {
                     assertThat(index(Action.AIR_ROOM)).isBetween(0, heat - 1);
                 }
             }

@@ -285,26 +285,20 @@ public final class RandomRigs extends DomainContextBase {
     public static Rig constant(Rig rig) {
         List<Schedule.Step> steps = rig.schedule().steps();
         Schedule.Step last = steps.get(steps.size() - 1);
-        Schedule.Step only = last instanceof Schedule.HoldOil hold
-                ? new Schedule.HoldOil(0, hold.oilK())
-                : new Schedule.Power(0, ((Schedule.Power) last).fraction());
+        Schedule.Step only = last.at(0);
         return RigChange.schedule(rig, new Schedule(List.of(only)));
     }
 
     /** True when nothing in the rig switches, swings or runs out, so that a run must end in the steady state. */
     public static boolean isConstant(Rig rig) {
         List<Schedule.Step> steps = rig.schedule().steps();
-        if (steps.get(steps.size() - 1) instanceof Schedule.HoldOil) {
+        if (steps.get(steps.size() - 1).holdK().isPresent()) {
             return false;
         }
         HeatSource source = rig.heatSource();
-        if (source instanceof HeatSource.GasBurner burner) {
-            return burner.cartridge().isEmpty();
-        } else if (source instanceof HeatSource.ContactPlate plate) {
-            return plate.thermostat() == HeatSource.Thermostat.PROPORTIONAL;
-        } else if (source instanceof HeatSource.ClampedHeater clamped) {
-            return clamped.thermostat() == HeatSource.Thermostat.PROPORTIONAL;
-        }
-        return true;
+        boolean onOff = source.body()
+                .filter(body -> body.thermostat() == HeatSource.Thermostat.ON_OFF)
+                .isPresent();
+        return source.cartridge().isEmpty() && !onOff;
     }
 }

@@ -1,6 +1,7 @@
 package boilwright.invariants;
 
 import boilwright.rig.Boiler;
+import boilwright.rig.ContactBody;
 import boilwright.rig.HeatSource;
 import boilwright.rig.HeatSource.Contact;
 import boilwright.rig.HeatSource.Susceptor;
@@ -29,31 +30,45 @@ final class RandomSources {
             case CONTACT_PLATE ->
                 new HeatSource.ContactPlate(
                         power,
-                        contact(draw, boiler),
-                        area,
-                        known(draw, 60, 200),
-                        capacity,
-                        limit,
-                        draw.of(Arrays.asList(Thermostat.values())),
-                        loss,
-                        emissivity,
-                        insulation,
-                        conductivity);
+                        new ContactBody(
+                                contact(draw, boiler),
+                                area,
+                                known(draw, 60, 200),
+                                capacity,
+                                limit,
+                                draw.of(Arrays.asList(Thermostat.values())),
+                                loss,
+                                emissivity,
+                                insulation,
+                                conductivity));
             case HEATING_MANTLE ->
                 new HeatSource.HeatingMantle(
-                        power, area, known(draw, 25, 60), capacity, limit, loss, emissivity, insulation, conductivity);
+                        power,
+                        new ContactBody(
+                                Contact.WRAPPED,
+                                area,
+                                known(draw, 25, 60),
+                                capacity,
+                                limit,
+                                Thermostat.PROPORTIONAL,
+                                loss,
+                                emissivity,
+                                insulation,
+                                conductivity));
             case CLAMPED_HEATER ->
                 new HeatSource.ClampedHeater(
                         power,
-                        area,
-                        known(draw, 600, 1500),
-                        capacity,
-                        limit,
-                        draw.of(Arrays.asList(Thermostat.values())),
-                        loss,
-                        emissivity,
-                        insulation,
-                        conductivity);
+                        new ContactBody(
+                                Contact.MACHINED_METAL,
+                                area,
+                                known(draw, 600, 1500),
+                                capacity,
+                                limit,
+                                draw.of(Arrays.asList(Thermostat.values())),
+                                loss,
+                                emissivity,
+                                insulation,
+                                conductivity));
             case IMMERSED_ELEMENT ->
                 new HeatSource.ImmersedElement(power, Math.max(6e-4, power / draw.between(1e4, 4e4)));
             case INDUCTION ->
@@ -61,13 +76,17 @@ final class RandomSources {
                         power,
                         susceptor(draw, boiler),
                         draw.between(0.7, 0.95),
-                        contact(draw, boiler),
-                        area,
-                        known(draw, 60, 200),
-                        capacity,
-                        limit,
-                        loss,
-                        emissivity);
+                        new ContactBody(
+                                contact(draw, boiler),
+                                area,
+                                known(draw, 60, 200),
+                                capacity,
+                                limit,
+                                Thermostat.PROPORTIONAL,
+                                loss,
+                                emissivity,
+                                0,
+                                1));
         };
     }
 

@@ -68,7 +68,7 @@ class TypicalValuesTest {
     @Test
     void theLimitsLieWithinTheRangesOfTheLibrary() {
         for (OfferedSource offered : SourceLibrary.builtIn().sources()) {
-            double typical = switch (SourceKind.of(offered.source())) {
+            double typical = switch (offered.source().kind()) {
                 case CONTACT_PLATE -> TypicalValues.PLATE_LIMIT_K;
                 case HEATING_MANTLE -> TypicalValues.MANTLE_LIMIT_K;
                 case CLAMPED_HEATER -> TypicalValues.CLAMPED_LIMIT_K;

@@ -52,7 +52,7 @@ public final class FlameBench {
                 Map.of());
         ParameterValues values = ParameterValues.of(rig);
         wall = new BoilerWall(rig, ThermalProbe.fluid(rig.fluidId()), values);
-        flame = new FlameSource(rig, (HeatSource.GasBurner) rig.heatSource(), values, wall.halfResistance());
+        flame = new FlameSource(rig, rig.heatSource(), values, wall.halfResistance());
     }
 
     /** A burner of this fuel power under a vessel with this base area. */

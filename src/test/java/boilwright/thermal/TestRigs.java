@@ -3,6 +3,7 @@ package boilwright.thermal;
 import boilwright.rig.Body;
 import boilwright.rig.Boiler;
 import boilwright.rig.Column;
+import boilwright.rig.ContactBody;
 import boilwright.rig.Cooling;
 import boilwright.rig.Foreline;
 import boilwright.rig.HeatSource;
@@ -75,16 +76,17 @@ public final class TestRigs {
     public static HeatSource poorPlate() {
         return new HeatSource.ContactPlate(
                 1500,
-                HeatSource.Contact.DOMED_GLASS,
-                0.0133,
-                OptionalDouble.of(60),
-                1200,
-                723.15,
-                HeatSource.Thermostat.PROPORTIONAL,
-                0.03,
-                0.8,
-                0,
-                0.05);
+                new ContactBody(
+                        HeatSource.Contact.DOMED_GLASS,
+                        0.0133,
+                        OptionalDouble.of(60),
+                        1200,
+                        723.15,
+                        HeatSource.Thermostat.PROPORTIONAL,
+                        0.03,
+                        0.8,
+                        0,
+                        0.05));
     }
 
     /** A 150 mm metal pump with a clamped heater. */
@@ -114,15 +116,17 @@ public final class TestRigs {
                 Optional.of(new TopCap(0.008, 0.003, Material.COPPER)),
                 new HeatSource.ClampedHeater(
                         powerW,
-                        0.016,
-                        OptionalDouble.empty(),
-                        900,
-                        773.15,
-                        HeatSource.Thermostat.PROPORTIONAL,
-                        0.02,
-                        0.5,
-                        0.02,
-                        0.06),
+                        new ContactBody(
+                                HeatSource.Contact.MACHINED_METAL,
+                                0.016,
+                                OptionalDouble.empty(),
+                                900,
+                                773.15,
+                                HeatSource.Thermostat.PROPORTIONAL,
+                                0.02,
+                                0.5,
+                                0.02,
+                                0.06)),
                 new Schedule(List.of(new Schedule.Power(0, 1))),
                 new Foreline.GivenPressure(7),
                 new Cooling(

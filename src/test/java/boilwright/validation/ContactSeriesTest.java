@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import boilwright.fluid.Air;
+import boilwright.rig.ContactBody;
 import boilwright.rig.HeatSource;
 import boilwright.rig.HeatSource.Contact;
 import boilwright.rig.HeatSource.Thermostat;
@@ -34,16 +35,17 @@ class ContactSeriesTest {
     private static HeatSource plate(double watts, double h, double limitK) {
         return new HeatSource.ContactPlate(
                 watts,
-                Contact.FLAT_GLASS,
-                AREA,
-                OptionalDouble.of(h),
-                900,
-                limitK,
-                Thermostat.PROPORTIONAL,
-                1e-9,
-                0,
-                0,
-                1);
+                new ContactBody(
+                        Contact.FLAT_GLASS,
+                        AREA,
+                        OptionalDouble.of(h),
+                        900,
+                        limitK,
+                        Thermostat.PROPORTIONAL,
+                        1e-9,
+                        0,
+                        0,
+                        1));
     }
 
     /** A plate without losses: its power, or behind its limit what passes the contact from a plate inside its 10 K band. */
@@ -83,7 +85,7 @@ class ContactSeriesTest {
         assertThat(air / Parameter.CONTACT_DOMED_GLASS.low()).isBetween(1.5e-3, 2.5e-3);
         double standing = SourceLibrary.builtIn().sources().stream()
                 .filter(s -> s.id().equals("hot-plate-1000-metal"))
-                .map(s -> ((HeatSource.ContactPlate) s.source()).contactConductance())
+                .map(s -> s.source().body().orElseThrow().conductance())
                 .findFirst()
                 .orElseThrow()
                 .orElseThrow();

@@ -3,6 +3,7 @@ package boilwright.validation;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import boilwright.rig.ContactBody;
 import boilwright.rig.HeatSource;
 import boilwright.rig.HeatSource.Contact;
 import boilwright.rig.HeatSource.Susceptor;
@@ -60,18 +61,23 @@ class PotEfficiencyTest {
     /** A hob's field straight into a pot of plain steel. */
     @Test
     void induction() {
-        HeatSource.Induction hob = (HeatSource.Induction) source("induction-2000-bare");
+        HeatSource hob = source("induction-2000-bare");
+        ContactBody susceptor = hob.body().orElseThrow();
         Rig pot = pot(new HeatSource.Induction(
                 hob.ratedPowerW(),
                 Susceptor.FERROUS_BASE,
                 hob.efficiency(),
-                Contact.MACHINED_METAL,
-                0.018,
-                OptionalDouble.empty(),
-                hob.heatCapacity(),
-                hob.limitK(),
-                hob.lossAreaM2(),
-                hob.lossEmissivity()));
+                new ContactBody(
+                        Contact.MACHINED_METAL,
+                        0.018,
+                        OptionalDouble.empty(),
+                        susceptor.heatCapacity(),
+                        susceptor.limitK(),
+                        susceptor.thermostat(),
+                        susceptor.lossAreaM2(),
+                        susceptor.lossEmissivity(),
+                        0,
+                        1)));
         DeliveredHeat heat = DeliveredHeat.atFullPower(pot, ParameterValues.of(pot));
         assertThat(heat.watts(343.15, 343.15) / heat.inputW(343.15, 343.15)).isBetween(0.80, 0.90);
     }

@@ -45,15 +45,14 @@ record BoilerShape(double radiusM, double wallM, double heightM, double domeM, d
     }
 
     private static double dome(HeatSource source) {
-        if (source instanceof HeatSource.HeatingMantle) {
-            return MANTLE_DOME;
+        if (source.contact().isEmpty() || source.path() == HeatSource.HeatPath.BASE) {
+            return 0;
         }
-        boolean domed =
-                source instanceof HeatSource.ContactPlate plate && plate.contact() == HeatSource.Contact.DOMED_GLASS
-                        || source instanceof HeatSource.Induction coil
-                                && coil.susceptor() != HeatSource.Susceptor.FERROUS_BASE
-                                && coil.contact() == HeatSource.Contact.DOMED_GLASS;
-        return domed ? STANDING_DOME : 0;
+        return switch (source.contact().get()) {
+            case WRAPPED -> MANTLE_DOME;
+            case DOMED_GLASS -> STANDING_DOME;
+            case MACHINED_METAL, FLAT_GLASS -> 0;
+        };
     }
 
     /** Height of the oil over the bottom's lowest point when the boiler holds a volume, m3. */

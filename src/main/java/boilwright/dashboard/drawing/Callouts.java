@@ -101,7 +101,6 @@ final class Callouts {
     }
 
     private void source() {
-        String name = "drawing.source." + shape.source.kind().id();
         double under = -shape.boiler.heightM() - shape.boiler.wallM();
         double middle = under - 0.5 * Math.max(shape.source.thicknessM(), 0.3 * shape.source.depthM());
         double at = shape.source.sideM() > 0 || shape.boiler.domeM() > 0 ? 0.6 : 0.9;
@@ -112,7 +111,7 @@ final class Callouts {
                     false,
                     -at * shape.source.radiusM(),
                     middle,
-                    name,
+                    "drawing.source",
                     9,
                     WindowText.say(on ? "drawing.source.on" : "drawing.source.off"));
         } else {
@@ -121,7 +120,7 @@ final class Callouts {
                     false,
                     -at * shape.source.radiusM(),
                     middle,
-                    name,
+                    "drawing.source",
                     9,
                     temperature(moment.sourceK()));
         }
@@ -227,16 +226,17 @@ final class Callouts {
                 s.x(radius),
                 s.y(height),
                 Callout.Mark.NONE,
-                named(part, WindowText.say(key)),
-                named(part, WindowText.say(brief(part, key))),
+                named(part, title(part, key)),
+                named(part, WindowText.say(brief(key))),
                 List.of(values),
                 weight));
     }
 
-    private static String brief(Part part, String key) {
-        if (part.kind() == Part.Kind.SOURCE) {
-            return "drawing.source.brief";
-        }
+    private String title(Part part, String key) {
+        return part.kind() == Part.Kind.SOURCE ? shape.rig.heatSource().kind().shortTitle() : WindowText.say(key);
+    }
+
+    private static String brief(String key) {
         return key.equals("drawing.front") ? "drawing.front.brief" : key;
     }
 

@@ -162,11 +162,13 @@ final class PumpShape {
         List<Cooling.Element> elements = rig.cooling().elements();
         for (int e = 0; e < elements.size(); e++) {
             Cooling.Element element = elements.get(e);
-            if (element instanceof Cooling.Jacket jacket) {
+            if (element.jacket().isPresent()) {
+                Cooling.Jacket jacket = element.jacket().get();
                 for (String name : jacket.covers()) {
                     zone(ElementKind.JACKET, e, jacket.covers(), name, jacket.gapM(), jacket.shellThicknessM(), 0);
                 }
-            } else if (element instanceof Cooling.SolderedCoil coil) {
+            } else if (element.solderedCoil().isPresent()) {
+                Cooling.SolderedCoil coil = element.solderedCoil().get();
                 double total = coil.covers().stream()
                         .mapToDouble(name -> height(stage(name)))
                         .sum();
@@ -176,7 +178,8 @@ final class PumpShape {
                     int turns = (int) Math.max(1, Math.round(length / turn));
                     zone(ElementKind.SOLDERED_COIL, e, coil.covers(), name, coil.tubeInnerDiameterM(), 0, turns);
                 }
-            } else if (element instanceof Cooling.CapCoil coil && cap != null) {
+            } else if (element.capCoil().isPresent() && cap != null) {
+                Cooling.CapCoil coil = element.capCoil().get();
                 double middle = Math.PI * cap.radiusM();
                 int turns = (int) Math.max(1, Math.min(6, Math.round(coil.tubeLengthM() / middle)));
                 double bottom = cap.bottomM() + cap.thicknessM();

@@ -42,8 +42,7 @@ final class Readings {
                         : WindowText.say(
                                 "drawing.wall",
                                 shape.rig.stages().get(part.index()).name());
-            case SOURCE ->
-                WindowText.say("drawing.source." + shape.source.kind().id());
+            case SOURCE -> shape.rig.heatSource().kind().shortTitle();
             case WATER -> WindowText.say("drawing.water");
             default ->
                 WindowText.say("drawing."

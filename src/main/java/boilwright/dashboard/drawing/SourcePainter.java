@@ -25,18 +25,18 @@ final class SourcePainter {
 
     /** What stands behind the boiler. */
     void paint(List<double[]> boilerOutside) {
-        switch (source.kind()) {
-            case CONTACT_PLATE -> plate();
-            case HEATING_MANTLE, CLAMPED_HEATER -> wrap(boilerOutside);
-            case INDUCTION -> induction();
-            case GAS_BURNER -> burner();
-            case IMMERSED_ELEMENT -> feet(under, 0.8 * source.radiusM());
+        switch (source.look()) {
+            case PLATE -> plate();
+            case WRAP -> wrap(boilerOutside);
+            case COIL -> induction();
+            case FLAME -> burner();
+            case RODS -> feet(under, 0.8 * source.radiusM());
         }
     }
 
     /** What lies in the oil. */
     void inOil(double surfaceM) {
-        if (source.kind() != boilwright.rig.SourceKind.IMMERSED_ELEMENT) {
+        if (source.look() != SourceShape.Look.RODS) {
             return;
         }
         double bottom = -shape.boiler.heightM();
@@ -184,8 +184,7 @@ final class SourcePainter {
         housing(wide, top - glass, bottom);
         s.stroke(s.palette.ink(), s.line);
         s.g.strokeRect(s.x(-wide), s.y(top), s.px(2 * wide), s.px(glass));
-        boolean on = ((HeatSource.Induction) shape.rig.heatSource()).susceptor() != HeatSource.Susceptor.NONE
-                && moment.heatDeliveredW() > 0;
+        boolean on = shape.rig.heatSource().path() != HeatSource.HeatPath.NOWHERE && moment.heatDeliveredW() > 0;
         double dot = Math.min(0.09 * wide, 0.5 * (top - glass - bottom));
         for (int side = -1; side <= 1; side += 2) {
             for (int i = 0; i < 5; i++) {

@@ -1,14 +1,14 @@
 package boilwright.dashboard.drawing;
 
+import boilwright.rig.ContactBody;
 import boilwright.rig.HeatSource;
 import boilwright.rig.Rig;
-import boilwright.rig.SourceKind;
 
 /**
  * The heat source as it stands under or around the boiler, m. What its areas and heat capacity do not tell is drawn in usual
  * proportions.
  *
- * @param kind which of the six
+ * @param look what it looks like
  * @param radiusM half its width where it touches
  * @param thicknessM of plate, heater or mantle
  * @param sideM how far it reaches up the boiler's side from the bottom's edge
@@ -17,7 +17,7 @@ import boilwright.rig.SourceKind;
  * @param bodyHot whether it has a body of its own temperature
  */
 record SourceShape(
-        SourceKind kind,
+        Look look,
         double radiusM,
         double thicknessM,
         double sideM,
@@ -27,54 +27,77 @@ record SourceShape(
     /** Heat capacity of iron by volume, J/(m3 K), from density and specific heat of mild steel. */
     private static final double IRON = 7854 * 434.0;
 
+    /** What a source looks like. */
+    enum Look {
+        /** A plate on a housing, under the boiler. */
+        PLATE,
+        /** A layer round the boiler. */
+        WRAP,
+        /** A coil under a cover, with or without a plate on it. */
+        COIL,
+        /** A burner with its flame. */
+        FLAME,
+        /** Rods in the oil; the boiler stands on feet. */
+        RODS
+    }
+
     static SourceShape of(Rig rig, BoilerShape boiler) {
         HeatSource source = rig.heatSource();
         double outside = boiler.radiusM() + boiler.wallM();
-        if (source instanceof HeatSource.ContactPlate plate) {
-            return new SourceShape(
-                    SourceKind.CONTACT_PLATE,
-                    disc(plate.contactAreaM2(), outside),
-                    slab(plate.heatCapacity(), plate.contactAreaM2(), outside),
-                    0,
-                    Math.min(plate.insulationThicknessM(), outside),
-                    0.22 * outside,
-                    true);
-        }
-        if (source instanceof HeatSource.HeatingMantle mantle) {
-            return new SourceShape(
-                    SourceKind.HEATING_MANTLE,
-                    outside,
-                    0.07 * outside,
-                    side(mantle.wrappedAreaM2(), boiler),
-                    Math.min(mantle.insulationThicknessM(), outside),
-                    0.1 * outside,
-                    true);
-        }
-        if (source instanceof HeatSource.ClampedHeater heater) {
-            return new SourceShape(
-                    SourceKind.CLAMPED_HEATER,
-                    Math.min(outside, disc(heater.contactAreaM2(), outside)),
-                    slab(heater.heatCapacity(), heater.contactAreaM2(), outside),
-                    side(heater.contactAreaM2(), boiler),
-                    Math.min(heater.insulationThicknessM(), outside),
-                    0.08 * outside,
-                    true);
-        }
-        if (source instanceof HeatSource.Induction coil) {
-            boolean plate = coil.susceptor() == HeatSource.Susceptor.PLATE;
-            return new SourceShape(
-                    SourceKind.INDUCTION,
-                    disc(coil.contactAreaM2(), outside),
-                    plate ? slab(coil.heatCapacity(), coil.contactAreaM2(), outside) : 0,
-                    0,
-                    0,
-                    0.3 * outside,
-                    plate);
-        }
-        if (source instanceof HeatSource.ImmersedElement) {
-            return new SourceShape(SourceKind.IMMERSED_ELEMENT, outside, 0, 0, 0, 0.08 * outside, false);
-        }
-        return new SourceShape(SourceKind.GAS_BURNER, 0.45 * outside, 0.42 * outside, 0, 0, 0.3 * outside, false);
+        return switch (source.kind()) {
+            case CONTACT_PLATE -> plate(source.body().orElseThrow(), outside);
+            case HEATING_MANTLE -> mantle(source.body().orElseThrow(), boiler);
+            case CLAMPED_HEATER -> clamped(source.body().orElseThrow(), boiler);
+            case INDUCTION -> coil(source, source.body().orElseThrow(), outside);
+            case IMMERSED_ELEMENT -> new SourceShape(Look.RODS, outside, 0, 0, 0, 0.08 * outside, false);
+            case GAS_BURNER -> new SourceShape(Look.FLAME, 0.45 * outside, 0.42 * outside, 0, 0, 0.3 * outside, false);
+        };
+    }
+
+    private static SourceShape plate(ContactBody plate, double outside) {
+        return new SourceShape(
+                Look.PLATE,
+                disc(plate.areaM2(), outside),
+                slab(plate.heatCapacity(), plate.areaM2(), outside),
+                0,
+                Math.min(plate.insulationThicknessM(), outside),
+                0.22 * outside,
+                true);
+    }
+
+    private static SourceShape mantle(ContactBody mantle, BoilerShape boiler) {
+        double outside = boiler.radiusM() + boiler.wallM();
+        return new SourceShape(
+                Look.WRAP,
+                outside,
+                0.07 * outside,
+                side(mantle.areaM2(), boiler),
+                Math.min(mantle.insulationThicknessM(), outside),
+                0.1 * outside,
+                true);
+    }
+
+    private static SourceShape clamped(ContactBody heater, BoilerShape boiler) {
+        double outside = boiler.radiusM() + boiler.wallM();
+        return new SourceShape(
+                Look.WRAP,
+                Math.min(outside, disc(heater.areaM2(), outside)),
+                slab(heater.heatCapacity(), heater.areaM2(), outside),
+                side(heater.areaM2(), boiler),
+                Math.min(heater.insulationThicknessM(), outside),
+                0.08 * outside,
+                true);
+    }
+
+    private static SourceShape coil(HeatSource coil, ContactBody susceptor, double outside) {
+        return new SourceShape(
+                Look.COIL,
+                disc(susceptor.areaM2(), outside),
+                coil.touches() ? slab(susceptor.heatCapacity(), susceptor.areaM2(), outside) : 0,
+                0,
+                0,
+                0.3 * outside,
+                coil.touches());
     }
 
     /** Lowest point of it below the outside of the boiler's bottom, m. */

@@ -1,6 +1,5 @@
 package boilwright.dashboard.pages;
 
-import boilwright.dashboard.text.WindowText;
 import boilwright.outgassing.MaterialLibrary;
 import boilwright.rig.Field;
 import boilwright.rig.FieldCatalogue;
@@ -24,7 +23,7 @@ final class FieldRows {
                     id -> materials.find(id).title());
         }
         if (field.kind() == Field.Kind.CHOICE) {
-            return new ChoiceRow(context, path, field.choices(), id -> WindowText.say("pages.choice." + id));
+            return new ChoiceRow(context, path, field.choices(), ChoiceWords::of);
         }
         if (isPoints(field)) {
             return new PointsRow(context, path);

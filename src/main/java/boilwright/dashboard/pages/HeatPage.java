@@ -101,10 +101,8 @@ public final class HeatPage extends ScrollPane {
 
     /** Power set at the end of the schedule, W; a schedule that ends holding the oil sets none. */
     private static double setW(Rig rig) {
-        List<Schedule.Step> steps = rig.schedule().steps();
-        return steps.get(steps.size() - 1) instanceof Schedule.Power power
-                ? power.fraction() * rig.heatSource().ratedPowerW()
-                : 0;
+        Schedule.Step last = rig.schedule().last();
+        return last.holdK().isEmpty() ? last.level() * rig.heatSource().ratedPowerW() : 0;
     }
 
     private static List<WattBars.Bar> flow(SteadyState steady, double setW) {

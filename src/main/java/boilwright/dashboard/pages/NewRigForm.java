@@ -174,7 +174,7 @@ public final class NewRigForm extends ScrollPane {
                         place("contact"),
                         "heatSource.contact",
                         answer("contact"),
-                        HeatSource.Contact.values(),
+                        HeatSource.Contact.ofPlates(),
                         FieldCatalogue::id);
         String gaps = answer("throat-gaps");
         return new OutsideMeasurements.Known(
@@ -213,7 +213,7 @@ public final class NewRigForm extends ScrollPane {
     }
 
     private void choice(String key, List<String> ids, boolean needed) {
-        add(AskedRow.chosen(key, ids, id -> WindowText.say("pages.choice." + id), needed));
+        add(AskedRow.chosen(key, ids, ChoiceWords::of, needed));
     }
 
     private void add(AskedRow row) {

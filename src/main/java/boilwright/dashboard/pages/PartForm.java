@@ -192,8 +192,7 @@ final class PartForm extends VBox {
         int index = Integer.parseInt(entry.substring(entry.lastIndexOf('[') + 1, entry.length() - 1));
         String number = Integer.toString(index + 1);
         return fields.text(entry + ".name")
-                .or(() -> fields.text(entry + ".kind")
-                        .map(kind -> number + ", " + WindowText.say("pages.choice." + kind)))
+                .or(() -> fields.text(entry + ".kind").map(kind -> number + ", " + ChoiceWords.of(kind)))
                 .orElse(number);
     }
 
@@ -203,7 +202,7 @@ final class PartForm extends VBox {
         button.setId("add-" + list);
         button.getStyleClass().add("small");
         for (String kind : kinds) {
-            MenuItem item = new MenuItem(WindowText.say("pages.choice." + kind));
+            MenuItem item = new MenuItem(ChoiceWords.of(kind));
             item.setOnAction(event -> change(field, fields -> FieldDefaults.newEntry(fields, list, kind)));
             button.getItems().add(item);
         }

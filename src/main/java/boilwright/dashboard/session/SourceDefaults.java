@@ -1,6 +1,7 @@
 package boilwright.dashboard.session;
 
 import boilwright.rig.Boiler;
+import boilwright.rig.ContactBody;
 import boilwright.rig.HeatSource;
 import boilwright.rig.HeatSource.Contact;
 import boilwright.rig.HeatSource.Susceptor;
@@ -37,52 +38,62 @@ public final class SourceDefaults {
             case CONTACT_PLATE ->
                 new HeatSource.ContactPlate(
                         power,
-                        contact,
-                        rounded(TypicalValues.CONTACT_SHARE * area),
-                        OptionalDouble.empty(),
-                        rounded(TypicalValues.PLATE_HEAT_CAPACITY_PER_W * power),
-                        TypicalValues.PLATE_LIMIT_K,
-                        Thermostat.ON_OFF,
-                        rounded(TypicalValues.LOSS_SHARE * area),
-                        TypicalValues.LOSS_EMISSIVITY,
-                        0,
-                        TypicalValues.HEATER_INSULATION_CONDUCTIVITY);
+                        new ContactBody(
+                                contact,
+                                rounded(TypicalValues.CONTACT_SHARE * area),
+                                OptionalDouble.empty(),
+                                rounded(TypicalValues.PLATE_HEAT_CAPACITY_PER_W * power),
+                                TypicalValues.PLATE_LIMIT_K,
+                                Thermostat.ON_OFF,
+                                rounded(TypicalValues.LOSS_SHARE * area),
+                                TypicalValues.LOSS_EMISSIVITY,
+                                0,
+                                TypicalValues.HEATER_INSULATION_CONDUCTIVITY));
             case HEATING_MANTLE ->
                 new HeatSource.HeatingMantle(
                         power,
-                        area,
-                        OptionalDouble.empty(),
-                        rounded(TypicalValues.MANTLE_HEAT_CAPACITY_PER_W * power),
-                        TypicalValues.MANTLE_LIMIT_K,
-                        rounded(TypicalValues.LOSS_SHARE * area),
-                        TypicalValues.LOSS_EMISSIVITY,
-                        TypicalValues.HEATER_INSULATION_M,
-                        TypicalValues.HEATER_INSULATION_CONDUCTIVITY);
+                        new ContactBody(
+                                Contact.WRAPPED,
+                                area,
+                                OptionalDouble.empty(),
+                                rounded(TypicalValues.MANTLE_HEAT_CAPACITY_PER_W * power),
+                                TypicalValues.MANTLE_LIMIT_K,
+                                Thermostat.PROPORTIONAL,
+                                rounded(TypicalValues.LOSS_SHARE * area),
+                                TypicalValues.LOSS_EMISSIVITY,
+                                TypicalValues.HEATER_INSULATION_M,
+                                TypicalValues.HEATER_INSULATION_CONDUCTIVITY));
             case CLAMPED_HEATER ->
                 new HeatSource.ClampedHeater(
                         power,
-                        rounded(TypicalValues.CONTACT_SHARE * area),
-                        OptionalDouble.empty(),
-                        rounded(TypicalValues.CLAMPED_HEAT_CAPACITY_PER_W * power),
-                        TypicalValues.CLAMPED_LIMIT_K,
-                        Thermostat.PROPORTIONAL,
-                        rounded(TypicalValues.LOSS_SHARE * area),
-                        TypicalValues.LOSS_EMISSIVITY,
-                        TypicalValues.HEATER_INSULATION_M,
-                        TypicalValues.HEATER_INSULATION_CONDUCTIVITY);
+                        new ContactBody(
+                                Contact.MACHINED_METAL,
+                                rounded(TypicalValues.CONTACT_SHARE * area),
+                                OptionalDouble.empty(),
+                                rounded(TypicalValues.CLAMPED_HEAT_CAPACITY_PER_W * power),
+                                TypicalValues.CLAMPED_LIMIT_K,
+                                Thermostat.PROPORTIONAL,
+                                rounded(TypicalValues.LOSS_SHARE * area),
+                                TypicalValues.LOSS_EMISSIVITY,
+                                TypicalValues.HEATER_INSULATION_M,
+                                TypicalValues.HEATER_INSULATION_CONDUCTIVITY));
             case IMMERSED_ELEMENT -> new HeatSource.ImmersedElement(power, rounded(power / TypicalValues.ELEMENT_LOAD));
             case INDUCTION ->
                 new HeatSource.Induction(
                         power,
                         boiler.material().isFerrous() ? Susceptor.FERROUS_BASE : Susceptor.PLATE,
                         TypicalValues.INDUCTION_EFFICIENCY,
-                        contact,
-                        rounded(TypicalValues.CONTACT_SHARE * area),
-                        OptionalDouble.empty(),
-                        rounded(TypicalValues.SUSCEPTOR_HEAT_CAPACITY_PER_W * power),
-                        TypicalValues.INDUCTION_LIMIT_K,
-                        rounded(TypicalValues.SUSCEPTOR_LOSS_SHARE * area),
-                        TypicalValues.LOSS_EMISSIVITY);
+                        new ContactBody(
+                                contact,
+                                rounded(TypicalValues.CONTACT_SHARE * area),
+                                OptionalDouble.empty(),
+                                rounded(TypicalValues.SUSCEPTOR_HEAT_CAPACITY_PER_W * power),
+                                TypicalValues.INDUCTION_LIMIT_K,
+                                Thermostat.PROPORTIONAL,
+                                rounded(TypicalValues.SUSCEPTOR_LOSS_SHARE * area),
+                                TypicalValues.LOSS_EMISSIVITY,
+                                0,
+                                1));
         };
     }
 

@@ -43,7 +43,7 @@ public final class SupplyDefaults {
     private SupplyDefaults(Rig rig) {
         this.rig = rig;
         Supply supply = rig.cooling().supply();
-        boolean water = !(supply instanceof Supply.FinsAndFan);
+        boolean water = !supply.isAir();
         temperatureK = water ? supply.temperatureK() : TypicalValues.WATER_INLET_K;
         OperatingPoint point = point(rig);
         boolean flows = point != null && point.volumeFlowM3PerS() > 0;
@@ -71,7 +71,7 @@ public final class SupplyDefaults {
         SupplyDefaults defaults = new SupplyDefaults(rig);
         Supply supply = defaults.supply(kind);
         List<Cooling.Element> elements = new ArrayList<>(rig.cooling().elements());
-        if (supply instanceof Supply.FinsAndFan) {
+        if (supply.isAir()) {
             elements.clear();
         } else if (elements.isEmpty()) {
             elements.add(defaults.element());

@@ -2,7 +2,6 @@ package boilwright.dashboard.vacuum;
 
 import boilwright.answers.VacuumAnswer;
 import boilwright.dashboard.text.WindowText;
-import boilwright.rig.Foreline;
 import boilwright.rig.GasSide;
 import boilwright.rig.LinePiece;
 import boilwright.rig.PieceKind;
@@ -88,9 +87,9 @@ final class LineView extends Region {
                 bore,
                 bore,
                 false));
-        if (rig.foreline() instanceof Foreline.Backing backing) {
-            backing.line().forEach(piece -> stops.add(stop(piece, bore(piece), false)));
-        }
+        rig.foreline()
+                .backing()
+                .ifPresent(backing -> backing.line().forEach(piece -> stops.add(stop(piece, bore(piece), false))));
         double last = stops.get(stops.size() - 1).outM();
         stops.add(new Stop(
                 WindowText.say("vacuum.line.backing"),

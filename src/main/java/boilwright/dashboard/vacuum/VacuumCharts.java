@@ -58,20 +58,8 @@ final class VacuumCharts {
 
     /** What a piece takes of the axis, m: its length; its bore when it has none of its own. */
     private static double length(LinePiece piece) {
-        LinePiece.Shape shape = piece.shape();
-        if (shape instanceof LinePiece.Tube tube) {
-            return tube.lengthM();
-        }
-        if (shape instanceof LinePiece.Elbow elbow) {
-            return elbow.lengthM();
-        }
-        if (shape instanceof LinePiece.Reducer cone) {
-            return cone.lengthM();
-        }
-        if (shape instanceof LinePiece.Valve valve && valve.lengthM() > 0) {
-            return valve.lengthM();
-        }
-        return shape instanceof LinePiece.Baffle baffle ? 2 * baffle.depthM() : shape.inletDiameterM();
+        double axis = piece.shape().axisM();
+        return axis > 0 ? axis : piece.shape().inletDiameterM();
     }
 
     private static double[] pressures(VacuumState state) {

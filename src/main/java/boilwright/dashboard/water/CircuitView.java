@@ -63,7 +63,7 @@ final class CircuitView extends Region {
         Supply from = rig.cooling().supply();
         List<String> lines = new ArrayList<>();
         lines.add(WaterWords.temperature(from.temperatureK()));
-        if (!(from instanceof Supply.FinsAndFan)) {
+        if (!from.isAir()) {
             lines.add(WaterWords.flow(water.steady().flow().volumeFlowM3PerS()));
         }
         water.capacityW().ifPresent(w -> lines.add(WindowText.say("water.supply.capacity", WaterWords.power(w))));
@@ -71,7 +71,7 @@ final class CircuitView extends Region {
         if (!about.isEmpty()) {
             lines.add(about);
         }
-        supply = ElementBox.ofSupply(WaterWords.kind(SupplyKind.of(from)), lines);
+        supply = ElementBox.ofSupply(WaterWords.kind(from.kind()), lines);
         getChildren().setAll(canvas, lettering, supply);
         getChildren().addAll(boxes);
         if (drains()) {
@@ -81,7 +81,7 @@ final class CircuitView extends Region {
     }
 
     private boolean drains() {
-        return rig.cooling().supply() instanceof Supply.Tap && !boxes.isEmpty();
+        return rig.cooling().supply().kind() == SupplyKind.TAP && !boxes.isEmpty();
     }
 
     @Override

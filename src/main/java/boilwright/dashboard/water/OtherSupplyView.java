@@ -64,7 +64,7 @@ final class OtherSupplyView extends VBox {
     void begin(WaterFound found) {
         asked = found.water().check().asked();
         rig = asked.rig();
-        SupplyKind own = SupplyKind.of(rig.cooling().supply());
+        SupplyKind own = rig.cooling().supply().kind();
         List<SupplyKind> others =
                 Arrays.stream(SupplyKind.values()).filter(kind -> kind != own).toList();
         SupplyKind chosen = kinds.getValue();
@@ -92,7 +92,7 @@ final class OtherSupplyView extends VBox {
     private void show(OtherSupply pair) {
         message.setText("");
         grid.getChildren().clear();
-        String own = WaterWords.kind(SupplyKind.of(rig.cooling().supply()));
+        String own = WaterWords.kind(rig.cooling().supply().kind());
         cells(0, "", WindowText.say("water.other.present", own), WaterWords.kind(pair.kind()));
         row(1, "water.other.flow", pair, t -> t.flowM3PerS() > 0 ? WaterWords.flow(t.flowM3PerS()) : none());
         row(2, "water.other.in", pair, t -> WaterWords.temperature(t.inletK()));

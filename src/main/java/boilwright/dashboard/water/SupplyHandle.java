@@ -25,25 +25,27 @@ record SupplyHandle(
         double now = supply.temperatureK();
         double low = Math.min(LOWEST_K, now);
         double high = Math.max(HIGHEST_K, now);
-        if (supply instanceof Supply.GivenFlow) {
-            return new SupplyHandle("cooling.supply.inletTemperature", low, high, true, Optional.empty());
-        }
-        if (supply instanceof Supply.Tap) {
-            return new SupplyHandle("cooling.supply.inletTemperature", low, high, false, Optional.empty());
-        }
-        if (supply instanceof Supply.Chiller chiller) {
-            ChillerCapacity known = ChillerCapacity.of(chiller.capacity());
-            return new SupplyHandle(
-                    "cooling.supply.setPoint",
-                    Math.max(low, known.lowestWaterK()),
-                    Math.min(high, known.highestWaterK()),
-                    false,
-                    Optional.empty());
-        }
-        if (supply instanceof Supply.Tank tank) {
-            Optional<String> why = tank.iceKg() > 0 ? Optional.of(WindowText.say("water.try.ice")) : Optional.empty();
-            return new SupplyHandle("cooling.supply.startTemperature", low, high, false, why);
-        }
-        return new SupplyHandle("", low, high, false, Optional.of(WindowText.say("water.try.air")));
+        return switch (supply.kind()) {
+            case GIVEN_FLOW -> new SupplyHandle("cooling.supply.inletTemperature", low, high, true, Optional.empty());
+            case TAP -> new SupplyHandle("cooling.supply.inletTemperature", low, high, false, Optional.empty());
+            case CHILLER -> {
+                ChillerCapacity known =
+                        ChillerCapacity.of(supply.chiller().orElseThrow().capacity());
+                yield new SupplyHandle(
+                        "cooling.supply.setPoint",
+                        Math.max(low, known.lowestWaterK()),
+                        Math.min(high, known.highestWaterK()),
+                        false,
+                        Optional.empty());
+            }
+            case TANK ->
+                new SupplyHandle(
+                        "cooling.supply.startTemperature",
+                        low,
+                        high,
+                        false,
+                        supply.tank().filter(tank -> tank.iceKg() > 0).map(tank -> WindowText.say("water.try.ice")));
+            case FINS_AND_FAN -> new SupplyHandle("", low, high, false, Optional.of(WindowText.say("water.try.air")));
+        };
     }
 }

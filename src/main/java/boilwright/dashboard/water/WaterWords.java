@@ -45,20 +45,25 @@ final class WaterWords {
 
     /** What a supply is worth knowing for, under its name. */
     static String about(Supply supply, CurvePair curves) {
-        if (supply instanceof Supply.Tank tank) {
-            String volume = QuantityWriter.writeAuto(tank.volumeM3(), Dimension.VOLUME);
-            return tank.iceKg() > 0
-                    ? WindowText.say(
-                            "water.supply.iced", volume, QuantityWriter.writeAuto(tank.iceKg(), Dimension.MASS))
-                    : volume;
-        }
-        if (supply instanceof Supply.Tap tap) {
-            return WindowText.say("water.supply.head", pressure(tap.staticPressurePa()));
-        }
-        double[] head = curves.supplyHeadPa();
-        return head.length > 0 && Double.isFinite(head[0])
-                ? WindowText.say("water.supply.head", pressure(head[0]))
-                : "";
+        return switch (supply.kind()) {
+            case TANK -> about(supply.tank().orElseThrow());
+            case TAP ->
+                WindowText.say(
+                        "water.supply.head", pressure(supply.tap().orElseThrow().staticPressurePa()));
+            case GIVEN_FLOW, CHILLER, FINS_AND_FAN -> {
+                double[] head = curves.supplyHeadPa();
+                yield head.length > 0 && Double.isFinite(head[0])
+                        ? WindowText.say("water.supply.head", pressure(head[0]))
+                        : "";
+            }
+        };
+    }
+
+    private static String about(Supply.Tank tank) {
+        String volume = QuantityWriter.writeAuto(tank.volumeM3(), Dimension.VOLUME);
+        return tank.iceKg() > 0
+                ? WindowText.say("water.supply.iced", volume, QuantityWriter.writeAuto(tank.iceKg(), Dimension.MASS))
+                : volume;
     }
 
     /** A margin in a few words: title, state and ratio. */

@@ -1,11 +1,9 @@
 package boilwright.rig.file;
 
 import boilwright.rig.Cooling;
-import boilwright.rig.ElementKind;
 import boilwright.rig.FieldCatalogue;
 import boilwright.rig.Room;
 import boilwright.rig.Supply;
-import boilwright.rig.SupplyKind;
 
 /** Lays the cooling out as the object of a rig's file. */
 final class CoolingTree {
@@ -18,7 +16,7 @@ final class CoolingTree {
     }
 
     private static void supply(FieldWriter out, Supply supply, Room room) {
-        out.text("kind", SupplyKind.of(supply).id());
+        out.text("kind", supply.kind().id());
         if (supply instanceof Supply.GivenFlow given) {
             out.quantity("inletTemperature", given.temperatureK())
                     .quantity("flow", given.flowM3PerS())
@@ -78,7 +76,7 @@ final class CoolingTree {
     }
 
     private static void element(FieldWriter out, Cooling.Element element) {
-        out.text("kind", ElementKind.of(element).id());
+        out.text("kind", element.kind().id());
         if (!element.place().name().isEmpty()) {
             out.text("name", element.place().name());
         }

@@ -6,7 +6,6 @@ import boilwright.rig.Cooling.Element;
 import boilwright.rig.ElementKind;
 import boilwright.rig.Rig;
 import boilwright.rig.Supply;
-import boilwright.rig.SupplyKind;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashSet;
@@ -41,7 +40,7 @@ final class PlumbingChecks {
     }
 
     private static boolean supplyHasWater(Supply supply) {
-        return !(supply instanceof Supply.FinsAndFan);
+        return !supply.isAir();
     }
 
     private void somethingToCool() {
@@ -55,7 +54,7 @@ final class PlumbingChecks {
                 without("cooling.supply.chillerCapacity");
             }
         } else if (none && supply != null) {
-            String kind = Shown.quoted(SupplyKind.of(supply).id());
+            String kind = Shown.quoted(supply.kind().id());
             findings.reportField(ELEMENTS, MessageKey.RIG_SUPPLY_WITHOUT_ELEMENTS, kind);
         }
         boolean cools = elements.stream()
@@ -81,7 +80,7 @@ final class PlumbingChecks {
                 findings.reportField(
                         path(i, "name"), MessageKey.RIG_ELEMENT_NAME_DOUBLED, Shown.quoted(name), path(other));
             }
-            ElementKind kind = ElementKind.of(element);
+            ElementKind kind = element.kind();
             Integer like = element instanceof Cooling.CooledPart ? parts.putIfAbsent(kind, i) : null;
             boolean unnamed = like != null
                     && (name.isEmpty() || elements.get(like).place().name().isEmpty());

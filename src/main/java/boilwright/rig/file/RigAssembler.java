@@ -38,7 +38,7 @@ final class RigAssembler {
         if (!fluid.isEmpty() && !fluidIds.contains(fluid)) {
             root.reportChoice("fluid", fluid, fluidIds);
         }
-        HeatSource source = HeatSourceReader.read(root.objectOfKinds("heatSource"));
+        HeatSource source = HeatSourceFields.read(root.objectOfKinds("heatSource"));
         double ratedPower = source == null ? Double.NaN : source.ratedPowerW();
         List<String> guesses = root.texts("guesses");
         Room room = room(root.object("room"));

@@ -4,16 +4,13 @@ import boilwright.rig.Body;
 import boilwright.rig.Boiler;
 import boilwright.rig.Column;
 import boilwright.rig.FieldCatalogue;
-import boilwright.rig.HeatSource;
 import boilwright.rig.Limits;
 import boilwright.rig.Protection;
 import boilwright.rig.Rig;
 import boilwright.rig.RigPaths;
 import boilwright.rig.Schedule;
-import boilwright.rig.SourceKind;
 import boilwright.rig.Stage;
 import boilwright.rig.TopCap;
-import java.util.OptionalDouble;
 import tools.jackson.databind.node.ObjectNode;
 
 /** Lays a rig out as the object of its file, every default written out. */
@@ -33,7 +30,7 @@ final class RigTree {
         rig.stages().forEach(stage -> stage(root.entry("stages"), stage));
         body(root.object("body"), rig.body());
         rig.topCap().ifPresent(cap -> topCap(root.object("topCap"), cap));
-        source(root.object("heatSource"), rig.heatSource());
+        HeatSourceFields.write(root.object("heatSource"), rig.heatSource());
         rig.schedule().steps().forEach(step -> step(root.entry("schedule"), step));
         VacuumTree.foreline(root.object("foreline"), rig.foreline());
         CoolingTree.fill(root.object("cooling"), rig.cooling(), rig.room());
@@ -105,58 +102,6 @@ final class RigTree {
         out.quantity("area", cap.areaM2())
                 .quantity("thickness", cap.thicknessM())
                 .text("material", cap.material().id());
-    }
-
-    private static void source(FieldWriter out, HeatSource source) {
-        out.text("kind", SourceKind.of(source).id()).quantity("ratedPower", source.ratedPowerW());
-        if (source instanceof HeatSource.GasBurner burner) {
-            burner.cartridge()
-                    .ifPresent(cartridge -> out.object("cartridge")
-                            .quantity("fuelMass", cartridge.fuelMassKg())
-                            .quantity("metalMass", cartridge.metalMassKg())
-                            .quantity("airConductance", cartridge.airConductance())
-                            .quantity("heatReturnFraction", cartridge.heatReturnFraction()));
-        } else if (source instanceof HeatSource.ContactPlate plate) {
-            out.text("contact", FieldCatalogue.id(plate.contact())).quantity("contactArea", plate.contactAreaM2());
-            body(out, plate.contactConductance(), plate.heatCapacity(), plate.limitK());
-            out.text("thermostat", FieldCatalogue.id(plate.thermostat()));
-            loss(out, plate.lossAreaM2(), plate.lossEmissivity());
-            insulation(out, plate.insulationThicknessM(), plate.insulationConductivity());
-        } else if (source instanceof HeatSource.HeatingMantle mantle) {
-            out.quantity("wrappedArea", mantle.wrappedAreaM2());
-            body(out, mantle.contactConductance(), mantle.heatCapacity(), mantle.limitK());
-            loss(out, mantle.lossAreaM2(), mantle.lossEmissivity());
-            insulation(out, mantle.insulationThicknessM(), mantle.insulationConductivity());
-        } else if (source instanceof HeatSource.ClampedHeater heater) {
-            out.quantity("contactArea", heater.contactAreaM2());
-            body(out, heater.contactConductance(), heater.heatCapacity(), heater.limitK());
-            out.text("thermostat", FieldCatalogue.id(heater.thermostat()));
-            loss(out, heater.lossAreaM2(), heater.lossEmissivity());
-            insulation(out, heater.insulationThicknessM(), heater.insulationConductivity());
-        } else if (source instanceof HeatSource.ImmersedElement element) {
-            out.quantity("surfaceArea", element.surfaceAreaM2());
-        } else if (source instanceof HeatSource.Induction induction) {
-            out.text("susceptor", FieldCatalogue.id(induction.susceptor()))
-                    .quantity("efficiency", induction.efficiency())
-                    .text("contact", FieldCatalogue.id(induction.contact()))
-                    .quantity("contactArea", induction.contactAreaM2());
-            body(out, induction.contactConductance(), induction.heatCapacity(), induction.limitK());
-            loss(out, induction.lossAreaM2(), induction.lossEmissivity());
-        }
-    }
-
-    private static void body(FieldWriter out, OptionalDouble conductance, double heatCapacity, double limitK) {
-        out.optional("contactConductance", conductance)
-                .quantity("heatCapacity", heatCapacity)
-                .quantity("limit", limitK);
-    }
-
-    private static void loss(FieldWriter out, double area, double emissivity) {
-        out.quantity("lossArea", area).quantity("lossEmissivity", emissivity);
-    }
-
-    private static void insulation(FieldWriter out, double thickness, double conductivity) {
-        out.quantity("insulationThickness", thickness).quantity("insulationConductivity", conductivity);
     }
 
     private static void step(FieldWriter out, Schedule.Step step) {

@@ -1,17 +1,15 @@
 package boilwright.rig.file;
 
 import boilwright.errors.MessageKey;
+import boilwright.rig.ContactBody;
 import boilwright.rig.FieldCatalogue;
 import boilwright.rig.HeatSource;
-import boilwright.rig.HeatSource.ClampedHeater;
 import boilwright.rig.HeatSource.Contact;
-import boilwright.rig.HeatSource.ContactPlate;
-import boilwright.rig.HeatSource.HeatingMantle;
-import boilwright.rig.HeatSource.Induction;
-import boilwright.rig.HeatSource.Susceptor;
+import boilwright.rig.HeatSource.HeatPath;
 import boilwright.rig.Material;
 import boilwright.rig.Rig;
 import boilwright.rig.Schedule;
+import boilwright.rig.SourceKind;
 import boilwright.units.Dimension;
 import boilwright.units.QuantityWriter;
 import java.util.List;
@@ -38,38 +36,33 @@ final class SourceChecks {
 
     private void source() {
         HeatSource source = rig.heatSource();
-        Material boiler = rig.boiler().material();
-        if (source instanceof ContactPlate plate) {
-            contact(plate.contact(), boiler);
-            area("heatSource.contactArea", plate.contactAreaM2());
-        } else if (source instanceof HeatingMantle mantle) {
-            area("heatSource.wrappedArea", mantle.wrappedAreaM2());
-        } else if (source instanceof ClampedHeater heater) {
-            area("heatSource.contactArea", heater.contactAreaM2());
-            if (boiler != null && boiler.isGlass()) {
-                findings.reportField("heatSource.kind", MessageKey.RIG_CLAMPED_ON_GLASS, boiler.id());
-            }
-        } else if (source instanceof Induction induction) {
-            induction(induction, boiler);
+        if (source != null) {
+            source.body().ifPresent(body -> body(source, body));
         }
     }
 
-    private void induction(Induction induction, Material boiler) {
-        area("heatSource.contactArea", induction.contactAreaM2());
-        if (induction.susceptor() == Susceptor.FERROUS_BASE) {
+    private void body(HeatSource source, ContactBody body) {
+        area("heatSource." + HeatSourceFields.area(source.kind()), body.areaM2());
+        Material boiler = rig.boiler().material();
+        if (boiler == null) {
+            return;
+        }
+        if (source.path() == HeatPath.BASE) {
             // The base is the boiler's own: the kind of contact says nothing then.
-            if (boiler != null && !boiler.isFerrous()) {
+            if (!boiler.isFerrous()) {
                 findings.reportField("heatSource.susceptor", MessageKey.RIG_SUSCEPTOR_NOT_FERROUS, boiler.id());
             }
-        } else {
-            contact(induction.contact(), boiler);
+        } else if (body.contact() != null && !body.contact().fits(boiler)) {
+            misfit(source.kind(), body.contact(), boiler);
         }
     }
 
-    private void contact(Contact contact, Material boiler) {
-        if (contact != null && boiler != null && (contact == Contact.MACHINED_METAL) == boiler.isGlass()) {
+    private void misfit(SourceKind kind, Contact contact, Material boiler) {
+        if (kind.has(SourceKind.Figures.CONTACT)) {
             String found = Shown.quoted(FieldCatalogue.id(contact));
             findings.reportField("heatSource.contact", MessageKey.RIG_CONTACT_MISFIT, found, boiler.id());
+        } else {
+            findings.reportField("heatSource.kind", MessageKey.RIG_CLAMPED_ON_GLASS, boiler.id(), kind.id());
         }
     }
 

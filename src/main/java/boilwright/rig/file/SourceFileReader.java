@@ -128,7 +128,7 @@ final class SourceFileReader {
     private HeatSource heatSource(JsonObject object, String at) {
         Json heat = member(object, at, HEAT_SOURCE, "an object as the heatSource of a rig");
         if (heat instanceof JsonObject described) {
-            return HeatSourceReader.read(Section.ofKinds(described, at + "." + HEAT_SOURCE, HEAT_SOURCE, findings));
+            return HeatSourceFields.read(Section.ofKinds(described, at + "." + HEAT_SOURCE, HEAT_SOURCE, findings));
         }
         if (heat != null) {
             findings.reportField(
@@ -149,7 +149,7 @@ final class SourceFileReader {
             findings.reportField(path, MessageKey.RIG_FIELD_TYPE, json.shown(), "an object in braces");
             return list;
         }
-        String kind = heat == null ? null : boilwright.rig.SourceKind.of(heat).id();
+        String kind = heat == null ? null : heat.kind().id();
         List<Field> fields = FieldCatalogue.children(HEAT_SOURCE).stream()
                 .filter(f -> f.kind() == Field.Kind.QUANTITY && (kind == null || f.belongsTo(kind)))
                 .toList();

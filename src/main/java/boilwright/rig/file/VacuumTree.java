@@ -2,7 +2,6 @@ package boilwright.rig.file;
 
 import boilwright.rig.FieldCatalogue;
 import boilwright.rig.Foreline;
-import boilwright.rig.ForelineKind;
 import boilwright.rig.GasSide;
 import boilwright.rig.LinePiece;
 import boilwright.rig.Protection;
@@ -14,7 +13,7 @@ final class VacuumTree {
     private VacuumTree() {}
 
     static void foreline(FieldWriter out, Foreline foreline) {
-        out.text("kind", ForelineKind.of(foreline).id());
+        out.text("kind", foreline.kind().id());
         if (foreline instanceof Foreline.GivenPressure given) {
             out.quantity("pressure", given.pressurePa());
         } else if (foreline instanceof Foreline.Backing backing) {

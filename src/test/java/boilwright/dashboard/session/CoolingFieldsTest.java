@@ -45,7 +45,7 @@ class CoolingFieldsTest {
         for (String demo : RigReader.demoNames()) {
             Rig before = demo(demo);
             Rig after = with(before, kind);
-            assertThat(SupplyKind.of(after.cooling().supply())).isEqualTo(kind);
+            assertThat(after.cooling().supply().kind()).isEqualTo(kind);
             RigFields fields = RigFields.of(after);
             for (Field field : FieldCatalogue.children("cooling.supply")) {
                 String path = "cooling.supply." + field.name();
@@ -100,7 +100,7 @@ class CoolingFieldsTest {
                 : RigFields.of(before);
         Rig after = FieldDefaults.newEntry(bare, "cooling.elements", kind.id()).rig(FLUIDS);
         Cooling.Element last = after.cooling().elements().get(5);
-        assertThat(ElementKind.of(last)).isEqualTo(kind);
+        assertThat(last.kind()).isEqualTo(kind);
         if (last instanceof Cooling.Jacket jacket) {
             assertThat(jacket.covers()).containsExactly("bottom");
         }

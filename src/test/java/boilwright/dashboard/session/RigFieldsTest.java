@@ -105,7 +105,7 @@ class RigFieldsTest {
                                     .as(demo + " " + path + " " + si)
                                     .isTrue());
                 }
-                assertThat(SourceKind.of(fields.rig(FLUIDS).heatSource())).isEqualTo(kind);
+                assertThat(fields.rig(FLUIDS).heatSource().kind()).isEqualTo(kind);
             }
         }
     }
@@ -122,7 +122,7 @@ class RigFieldsTest {
             } else {
                 Rig rig = fields.rig(FLUIDS);
                 int index = part.endsWith("[2]") ? 2 : 3;
-                assertThat(ElementKind.of(rig.cooling().elements().get(index))).isEqualTo(kind);
+                assertThat(rig.cooling().elements().get(index).kind()).isEqualTo(kind);
             }
         }
     }

@@ -213,7 +213,7 @@ class RigReaderCoolingTest {
         Rig rig = Texts.read(Texts.cooled(Texts.TAP, Texts.EVERY_PART));
         boolean jacket = kind == ElementKind.JACKET;
         assertThat(rig.cooling().elements())
-                .extracting(ElementKind::of)
+                .extracting(Cooling.Element::kind)
                 .as("a metal body with a coil has no jacket")
                 .matches(kinds -> jacket || kinds.contains(kind));
     }

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import boilwright.errors.InputRefusedException;
 import boilwright.errors.Message;
 import boilwright.fluid.Sources;
+import boilwright.rig.ContactBody;
 import boilwright.rig.HeatSource;
 import boilwright.rig.OfferedSource;
 import boilwright.rig.SourceKind;
@@ -88,12 +89,11 @@ class SourceLibraryTest {
     void everyKindIsThereWithRangesAndASource() throws IOException {
         List<OfferedSource> all = SourceLibrary.builtIn().sources();
         assertThat(all).hasSizeGreaterThanOrEqualTo(12);
-        assertThat(all.stream().map(s -> SourceKind.of(s.source())).distinct())
-                .containsExactlyInAnyOrder(SourceKind.values());
+        assertThat(all.stream().map(s -> s.source().kind()).distinct()).containsExactlyInAnyOrder(SourceKind.values());
         assertThat(all).allSatisfy(source -> {
             assertThat(source.citation()).isNotBlank();
             assertThat(source.note()).isNotBlank();
-            if (!(source.source() instanceof HeatSource.ImmersedElement)) {
+            if (source.source().kind() != SourceKind.IMMERSED_ELEMENT) {
                 assertThat(source.ranges()).isNotEmpty();
             }
         });
@@ -124,17 +124,10 @@ class SourceLibraryTest {
     private static OptionalDouble figure(HeatSource source, String field) {
         return switch (field) {
             case "ratedPower" -> OptionalDouble.of(source.ratedPowerW());
-            case "limit" ->
-                source instanceof HeatSource.ContactPlate p
-                        ? OptionalDouble.of(p.limitK())
-                        : source instanceof HeatSource.HeatingMantle m
-                                ? OptionalDouble.of(m.limitK())
-                                : source instanceof HeatSource.ClampedHeater c
-                                        ? OptionalDouble.of(c.limitK())
-                                        : OptionalDouble.of(((HeatSource.Induction) source).limitK());
-            case "efficiency" -> OptionalDouble.of(((HeatSource.Induction) source).efficiency());
+            case "limit" -> source.limitK();
+            case "efficiency" -> OptionalDouble.of(source.efficiency());
             case "contactConductance" ->
-                source instanceof HeatSource.ContactPlate p ? p.contactConductance() : OptionalDouble.empty();
+                source.body().map(ContactBody::conductance).orElse(OptionalDouble.empty());
             default -> throw new AssertionError("no figure " + field);
         };
     }
