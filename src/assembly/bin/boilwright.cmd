@@ -14,6 +14,14 @@ goto start
 :window
 set "KIND=window"
 set "MODE=-Xmx1g"
+rem A Java that brings JavaFX itself has it in modules, which must be opened to the controls; any other would warn of them.
+set "JAVA_FOLDER="
+for %%i in ("%JAVA%.exe" "%JAVA%") do if not defined JAVA_FOLDER if not "%%~$PATH:i"=="" set "JAVA_FOLDER=%%~dp$PATH:i.."
+if not "%JAVA%"=="java" set "JAVA_FOLDER=%JAVA_HOME%"
+if not defined JAVA_FOLDER goto start
+if not exist "%JAVA_FOLDER%\release" goto start
+findstr /c:"javafx.graphics" "%JAVA_FOLDER%\release" >nul || goto start
+set "MODE=%MODE% --add-opens=javafx.graphics/javafx.scene=ALL-UNNAMED --add-exports=javafx.base/com.sun.javafx.event=ALL-UNNAMED"
 :start
 set "ARCHIVE="
 if exist "%HOME_FOLDER%\lib\%KIND%.jsa" set ARCHIVE=-XX:SharedArchiveFile="%HOME_FOLDER%\lib\%KIND%.jsa" -Xlog:cds=off -Xlog:cds+dynamic=off

@@ -7,6 +7,7 @@ import boilwright.fluid.TabulatedFluid;
 import boilwright.fluid.WorkingFluid;
 import boilwright.rig.ParameterValues;
 import boilwright.rig.Rig;
+import boilwright.rig.TypicalValues;
 import java.util.List;
 
 /**
@@ -20,9 +21,6 @@ import java.util.List;
  * @param sessionS pumping in one session, s
  */
 public record Asked(Rig rig, WorkingFluid fluid, String dataVersion, ParameterValues values, double sessionS) {
-    /** Length of a session when nobody says otherwise, s. */
-    public static final double USUAL_SESSION_S = 7200;
-
     /** A rig as it is, with the fluid that it names. */
     public static Asked of(Rig rig, FluidLibrary fluids) {
         return of(rig, fluids.find(rig.fluidId()), fluids.dataVersion());
@@ -30,7 +28,7 @@ public record Asked(Rig rig, WorkingFluid fluid, String dataVersion, ParameterVa
 
     /** A rig as it is: the uncertain defaults as they are for it, and a session as usual. */
     public static Asked of(Rig rig, WorkingFluid fluid, String dataVersion) {
-        return new Asked(rig, fluid, dataVersion, ParameterValues.of(rig), USUAL_SESSION_S);
+        return new Asked(rig, fluid, dataVersion, ParameterValues.of(rig), TypicalValues.SESSION_S);
     }
 
     /** The same of another rig with the same fluid; the uncertain defaults are those of that rig. */

@@ -4,12 +4,12 @@ import boilwright.fluid.WorkingFluid;
 import boilwright.rig.Cooling;
 import boilwright.rig.HeatSource;
 import boilwright.rig.Rig;
+import boilwright.rig.TypicalValues;
 import java.util.ArrayList;
 import java.util.List;
 
 /** What can hurt someone at this rig, one sentence each: what can happen and what to do. */
 public final class Cautions {
-    private static final double HOT_OUTSIDE_K = 333.15;
 
     private Cautions() {}
 
@@ -77,7 +77,7 @@ public final class Cautions {
         } else if (!rig.cooling().elements().isEmpty()) {
             list.add(new Caution(Place.WATER, AnswerText.CAUTION_COIL.say()));
         }
-        if (hottestK > HOT_OUTSIDE_K) {
+        if (hottestK > TypicalValues.TOUCH_METAL_K) {
             list.add(new Caution(Place.HEAT, AnswerText.CAUTION_TOUCH.say(Say.temperature(hottestK))));
         }
         list.add(new Caution(Place.HEAT, AnswerText.CAUTION_BACKING.say()));

@@ -6,20 +6,19 @@ import boilwright.answers.Margin.Side;
 import boilwright.rig.Limits;
 import boilwright.rig.Rig;
 import boilwright.rig.Supply;
+import boilwright.rig.TypicalValues;
 import boilwright.thermal.StageState;
 import boilwright.thermal.SteadyState;
-import boilwright.units.Dimension;
+import boilwright.units.PhysicalConstants;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 
 /** The margins of the cooling side: film on the walls, cap, water and chiller. */
 final class CoolingMargins {
-    static final double WATER_OUT_K = 325.15;
     private static final double WATER_IN_LOW_K = 289.15;
     static final double WATER_IN_HIGH_K = 300.15;
     static final double WATER_IN_NEVER_K = 305.15;
-    static final double CAP_K = 366.15;
     static final double LEAST_FILM_K = 5;
     private static final double COMFORTABLE_FILM_K = 20;
 
@@ -54,21 +53,21 @@ final class CoolingMargins {
                 .min()
                 .orElse(Double.NaN);
         if (!Double.isNaN(film)) {
-            add(MarginMaker.of("film-margin", AnswerText.TITLE_FILM_MARGIN, Dimension.TEMPERATURE_DIFFERENCE)
+            add(MarginMaker.of(MarginId.FILM_MARGIN)
                     .value(film)
                     .atLeast(LEAST_FILM_K)
                     .tightBelow(COMFORTABLE_FILM_K / LEAST_FILM_K)
                     .basis(AnswerText.BASIS_FILM_MARGIN.say())
                     .cure(AnswerText.CURE_FILM_MARGIN));
         }
-        MarginMaker cap = MarginMaker.of("cap", AnswerText.TITLE_CAP, Dimension.TEMPERATURE)
+        MarginMaker cap = MarginMaker.of(MarginId.CAP)
                 .from(roomK)
                 .side(Side.AT_MOST)
                 .tightBelow(1.2)
                 .cure(AnswerText.CURE_CAP);
         if (steady.capK().isPresent()) {
             cap.value(steady.capK().getAsDouble())
-                    .atMost(limits.capK().orElse(CAP_K))
+                    .atMost(limits.capK().orElse(TypicalValues.CAP_LIMIT_K))
                     .basis(basis(limits.capK(), AnswerText.BASIS_CAP));
         } else {
             cap.basis(AnswerText.MISSING_CAP.say());
@@ -80,12 +79,12 @@ final class CoolingMargins {
         double inlet = rig.cooling().inletTemperatureK();
         MarginMaker out = waterOut(rig, steady.hottestWaterK());
         add(out);
-        MarginMaker flow = MarginMaker.of("water-flow", AnswerText.TITLE_WATER_FLOW, Dimension.VOLUME_FLOW)
+        MarginMaker flow = MarginMaker.of(MarginId.WATER_FLOW)
                 .side(Side.AT_LEAST)
                 .tightBelow(1.25)
                 .cure(AnswerText.CURE_WATER_FLOW);
         if (steady.waterOutK().isPresent()) {
-            double limit = limits.waterOutK().orElse(WATER_OUT_K);
+            double limit = limits.waterOutK().orElse(TypicalValues.WATER_OUT_LIMIT_K);
             double rise = steady.hottestWaterK().orElseThrow() - inlet;
             double least = steady.flow().volumeFlowM3PerS() * Math.max(0, rise) / Math.max(1e-9, limit - inlet);
             flow.value(steady.flow().volumeFlowM3PerS()).atLeast(least).basis(AnswerText.BASIS_WATER_FLOW.say());
@@ -93,11 +92,13 @@ final class CoolingMargins {
             double good = limits.waterInHighK().orElse(WATER_IN_HIGH_K);
             double never = limits.waterInHighK().isPresent() ? good : WATER_IN_NEVER_K;
             // colder than good is a nuisance, not a failure: it can only be tight
-            double tight = cold ? Margins.FAR + 1 : (never - 273.15) / (good - 273.15);
-            add(MarginMaker.of("water-in", AnswerText.TITLE_WATER_IN, Dimension.TEMPERATURE)
+            double tight = cold
+                    ? Margins.FAR + 1
+                    : (never - PhysicalConstants.ZERO_CELSIUS_K) / (good - PhysicalConstants.ZERO_CELSIUS_K);
+            add(MarginMaker.of(MarginId.WATER_IN)
                     .value(inlet)
                     .atMost(never)
-                    .from(273.15)
+                    .from(PhysicalConstants.ZERO_CELSIUS_K)
                     .tightBelow(tight)
                     .basis(basis(limits.waterInHighK(), AnswerText.BASIS_WATER_IN))
                     .cure(cold ? AnswerText.CURE_WATER_IN_COLD : AnswerText.CURE_WATER_IN_WARM));
@@ -105,7 +106,7 @@ final class CoolingMargins {
             flow.basis(AnswerText.MISSING_WATER.say());
         }
         add(flow);
-        MarginMaker chiller = MarginMaker.of("chiller", AnswerText.TITLE_CHILLER, Dimension.POWER)
+        MarginMaker chiller = MarginMaker.of(MarginId.CHILLER)
                 .value(steady.heatToWaterW() + WaterSizing.pumpHeatW(rig))
                 .side(Side.AT_MOST)
                 .tightBelow(1.2)
@@ -124,7 +125,7 @@ final class CoolingMargins {
     /** The outlet against its limit; also used along runs. */
     static MarginMaker waterOut(Rig rig, OptionalDouble outK) {
         OptionalDouble user = rig.limits().waterOutK();
-        MarginMaker maker = MarginMaker.of("water-out", AnswerText.TITLE_WATER_OUT, Dimension.TEMPERATURE)
+        MarginMaker maker = MarginMaker.of(MarginId.WATER_OUT)
                 .from(rig.room().temperatureK())
                 .side(Side.AT_MOST)
                 .tightBelow(1.2)
@@ -133,7 +134,7 @@ final class CoolingMargins {
             return maker.basis(AnswerText.MISSING_WATER.say());
         }
         return maker.value(outK.getAsDouble())
-                .atMost(user.orElse(WATER_OUT_K))
+                .atMost(user.orElse(TypicalValues.WATER_OUT_LIMIT_K))
                 .basis(user.isPresent() ? AnswerText.BASIS_USER.say() : AnswerText.BASIS_WATER_OUT.say());
     }
 }

@@ -5,13 +5,20 @@ import boilwright.answers.WaterAnswer.LeastFlow;
 import boilwright.answers.WaterAnswer.Tank;
 import boilwright.errors.Message;
 import boilwright.fluid.DewPoint;
+import boilwright.fluid.TabulatedFluid;
 import boilwright.fluid.Water;
+import boilwright.fluid.WorkingFluid;
+import boilwright.numerics.CancelToken;
+import boilwright.numerics.ProgressSink;
 import boilwright.rig.Cooling;
 import boilwright.rig.Limits;
+import boilwright.rig.ParameterValues;
 import boilwright.rig.Rig;
 import boilwright.rig.Supply;
+import boilwright.rig.TypicalValues;
 import boilwright.thermal.ElementState;
 import boilwright.thermal.RunResult;
+import boilwright.thermal.SeriesQuantity;
 import boilwright.thermal.SteadyState;
 import boilwright.water.ChillerCapacity;
 import boilwright.water.CircuitSolver;
@@ -21,20 +28,14 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.Set;
 
 /** The cooling side of one rig that was checked: what flows, what it carries, what it needs. */
 final class CoolingSide {
     /** How much more than the least flow a pump should bring. */
     private static final double FLOW_RESERVE = 1.25;
-    /** Below this a limit asks for no flow worth the name: twice the least that is looked at, m3/s. */
-    private static final double HARDLY_ANY_M3_PER_S = 0.02e-3 / 60;
 
     /** Relative humidity from which a bench is moist (engineering judgement). */
     private static final double MOIST_AIR = 0.7;
-
-    private static final Set<String> OF_THE_COOLING =
-            Set.of("water-out", "water-in", "water-flow", "chiller", "film-margin", "cap", "glass-body");
 
     private final CheckAnswer check;
     private final Rig rig;
@@ -54,7 +55,11 @@ final class CoolingSide {
         boolean flows = steady.waterOutK().isPresent();
         double rest = steady.heatToWaterW();
         double peak = flows
-                ? Math.max(rest, Arrays.stream(column("heatToWaterW")).max().orElse(rest))
+                ? Math.max(
+                        rest,
+                        Arrays.stream(column(SeriesQuantity.HEAT_TO_WATER))
+                                .max()
+                                .orElse(rest))
                 : 0;
         double pump = WaterSizing.pumpHeatW(rig);
         OptionalDouble capacity = WaterSizing.capacityW(rig);
@@ -66,9 +71,8 @@ final class CoolingSide {
                         ? OptionalDouble.of(
                                 FLOW_RESERVE * governing.get().flowM3PerS().orElseThrow())
                         : OptionalDouble.empty();
-        List<Margin> margins = check.margins().stream()
-                .filter(m -> OF_THE_COOLING.contains(m.id()))
-                .toList();
+        List<Margin> margins =
+                check.margins().stream().filter(m -> isOfTheCooling(m.id())).toList();
         return new WaterAnswer(
                 check,
                 new WaterVerdict(rig, steady, peak, pump, capacity, settles).text(governing),
@@ -94,6 +98,30 @@ final class CoolingSide {
                 notes());
     }
 
+    private static boolean isOfTheCooling(MarginId id) {
+        return switch (id) {
+            case GLASS_BODY, FILM_MARGIN, CAP, WATER_OUT, WATER_FLOW, WATER_IN, CHILLER -> true;
+            case HEAT,
+                    JETS,
+                    BOILER_PRESSURE,
+                    OIL_BULK,
+                    OIL_FILM,
+                    LIQUID,
+                    SOURCE,
+                    GLASS_BOILER,
+                    COLUMN_MACH,
+                    SUPERHEAT,
+                    FORELINE,
+                    OIL_LOSS,
+                    FUEL,
+                    GAUGE,
+                    OIL_VAPOUR,
+                    THROUGHPUT,
+                    OVERLOAD,
+                    GAUGE_RANGE -> false;
+        };
+    }
+
     private List<Element> elements() {
         List<Element> list = new ArrayList<>();
         for (ElementState state : steady.elements()) {
@@ -116,22 +144,16 @@ final class CoolingSide {
         List<LeastFlow> list = new ArrayList<>();
         double out = WaterQuestion.outletLimitK(rig);
         list.add(new LeastFlow(
-                "water-out",
-                AnswerText.TITLE_WATER_OUT.say(),
-                sizing.leastFlow(s -> s.hottestWaterK().orElse(Water.HIGHEST_K) - out)));
+                MarginId.WATER_OUT, sizing.leastFlow(s -> s.hottestWaterK().orElse(Water.HIGHEST_K) - out)));
         if (WaterSizing.filmMarginK(steady).isPresent()) {
             list.add(new LeastFlow(
-                    "film-margin",
-                    AnswerText.TITLE_FILM_MARGIN.say(),
+                    MarginId.FILM_MARGIN,
                     sizing.leastFlow(s -> CoolingMargins.LEAST_FILM_K
                             - WaterSizing.filmMarginK(s).orElse(0))));
         }
         if (steady.capK().isPresent()) {
-            double cap = limits.capK().orElse(CoolingMargins.CAP_K);
-            list.add(new LeastFlow(
-                    "cap",
-                    AnswerText.TITLE_CAP.say(),
-                    sizing.leastFlow(s -> s.capK().orElseThrow() - cap)));
+            double cap = limits.capK().orElse(TypicalValues.CAP_LIMIT_K);
+            list.add(new LeastFlow(MarginId.CAP, sizing.leastFlow(s -> s.capK().orElseThrow() - cap)));
         }
         return list;
     }
@@ -142,7 +164,7 @@ final class CoolingSide {
         return never.isPresent()
                 ? never
                 : least.stream()
-                        .filter(l -> l.flowM3PerS().orElseThrow() > HARDLY_ANY_M3_PER_S)
+                        .filter(l -> l.flowM3PerS().orElseThrow() > WaterAnswer.HARDLY_ANY_M3_PER_S)
                         .max(Comparator.comparingDouble(l -> l.flowM3PerS().orElseThrow()));
     }
 
@@ -156,8 +178,8 @@ final class CoolingSide {
             return Optional.empty();
         }
         RunResult run = check.warmup();
-        double[] times = column("timeS");
-        double[] inlet = column("waterInK");
+        double[] times = column(SeriesQuantity.TIME);
+        double[] inlet = column(SeriesQuantity.WATER_IN);
         double limit = highestInletK();
         for (int i = 1; i < times.length; i++) {
             if (inlet[i] > limit) {
@@ -167,7 +189,9 @@ final class CoolingSide {
             }
         }
         int last = times.length - 1;
-        double ice = tank.iceKg() > 0 ? Math.max(0, run.series().column("iceKg").values()[last]) : 0;
+        double ice = tank.iceKg() > 0
+                ? Math.max(0, run.series().column(SeriesQuantity.ICE).values()[last])
+                : 0;
         double water = tank.volumeM3() * Water.density(tank.temperatureK()) + tank.iceKg() - ice;
         double room = tank.airConductance() * (roomK - (inlet[last] + limit) / 2);
         double net = dutyW + room;
@@ -178,8 +202,8 @@ final class CoolingSide {
     }
 
     private double ice(double sessionS, double pumpW) {
-        double[] times = column("timeS");
-        double[] duty = column("heatToWaterW");
+        double[] times = column(SeriesQuantity.TIME);
+        double[] duty = column(SeriesQuantity.HEAT_TO_WATER);
         double heat = 0;
         double end = Math.min(sessionS, times[times.length - 1]);
         for (int i = 1; i < times.length && times[i - 1] < end; i++) {
@@ -192,8 +216,8 @@ final class CoolingSide {
         return WaterSizing.iceKg(heat, volume, rig.cooling().inletTemperatureK(), good);
     }
 
-    private double[] column(String key) {
-        return check.warmup().series().column(key).values();
+    private double[] column(SeriesQuantity quantity) {
+        return check.warmup().series().column(quantity).values();
     }
 
     /** What would make the chiller enough, with its reserve: a warmer set point, a cooler room, a larger one, less heat. */

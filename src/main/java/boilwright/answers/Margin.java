@@ -6,28 +6,34 @@ import java.util.OptionalDouble;
 /**
  * How near one quantity is to its limit.
  *
- * @param id stable id; "heat" for the heat source
- * @param title name that people read
+ * @param id which
  * @param side whether the value must stay at least or at most at the limit
  * @param value the value, SI; empty when it can't be computed
  * @param limit the limit, SI; empty when none is known
- * @param dimension what value and limit measure
  * @param ratio 1.00 at the limit, below 1 fails; temperatures measured from the room; empty when unknown
  * @param status holds, tight, fails or unknown
  * @param basis where the limit comes from or which input is missing, a whole sentence
  * @param cure what would help, a whole sentence; empty while it holds
  */
 public record Margin(
-        String id,
-        String title,
+        MarginId id,
         Side side,
         OptionalDouble value,
         OptionalDouble limit,
-        Dimension dimension,
         OptionalDouble ratio,
         Status status,
         String basis,
         String cure) {
+    /** Name that people read. */
+    public String title() {
+        return id.title();
+    }
+
+    /** What value and limit measure. */
+    public Dimension dimension() {
+        return id.dimension();
+    }
+
     /** Which side of the limit is good. */
     public enum Side {
         AT_LEAST("at-least"),

@@ -2,14 +2,11 @@ package boilwright.answers;
 
 import boilwright.answers.Margin.Side;
 import boilwright.answers.Margin.Status;
-import boilwright.units.Dimension;
 import java.util.OptionalDouble;
 
 /** Makes one margin after another; decides ratio and status in one place. */
 final class MarginMaker {
-    private final String id;
-    private final String title;
-    private final Dimension dimension;
+    private final MarginId id;
     private Side side = Side.AT_MOST;
     private OptionalDouble value = OptionalDouble.empty();
     private OptionalDouble limit = OptionalDouble.empty();
@@ -18,18 +15,12 @@ final class MarginMaker {
     private String basis = "";
     private String cure = "";
 
-    private MarginMaker(String id, String title, Dimension dimension) {
+    private MarginMaker(MarginId id) {
         this.id = id;
-        this.title = title;
-        this.dimension = dimension;
     }
 
-    static MarginMaker of(String id, AnswerText title, Dimension dimension) {
-        return new MarginMaker(id, title.say(), dimension);
-    }
-
-    static MarginMaker titled(String id, VacuumText title, Dimension dimension) {
-        return new MarginMaker(id, title.say(), dimension);
+    static MarginMaker of(MarginId id) {
+        return new MarginMaker(id);
     }
 
     MarginMaker value(double found) {
@@ -86,7 +77,7 @@ final class MarginMaker {
         OptionalDouble ratio = ratio();
         Status status = status(ratio);
         boolean wanting = status == Status.FAILS || status == Status.TIGHT;
-        return new Margin(id, title, side, value, limit, dimension, ratio, status, basis, wanting ? cure : "");
+        return new Margin(id, side, value, limit, ratio, status, basis, wanting ? cure : "");
     }
 
     private Status status(OptionalDouble ratio) {

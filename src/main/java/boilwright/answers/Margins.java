@@ -8,12 +8,13 @@ import boilwright.rig.Material;
 import boilwright.rig.Parameter;
 import boilwright.rig.ParameterValues;
 import boilwright.rig.Rig;
+import boilwright.thermal.EventKind;
 import boilwright.thermal.NeededState;
 import boilwright.thermal.RunResult;
+import boilwright.thermal.SeriesQuantity;
 import boilwright.thermal.StageState;
 import boilwright.thermal.SteadyState;
 import boilwright.thermal.TimeEvent;
-import boilwright.units.Dimension;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -109,7 +110,7 @@ final class Margins {
     private void heat() {
         double wanted = HeatLimiter.wantedRatio(rig);
         HeatLimiter limiter = HeatLimiter.of(rig, values, needed);
-        add(MarginMaker.of("heat", AnswerText.TITLE_HEAT, Dimension.POWER)
+        add(MarginMaker.of(MarginId.HEAT)
                 .value(needed.heatAvailableW())
                 .atLeast(needed.heatNeededW())
                 .tightBelow(wanted)
@@ -120,14 +121,14 @@ final class Margins {
                         Say.ratio(wanted)))
                 .cure(limiter.reason() + " " + limiter.cure()));
         long full = steady.stages().stream().filter(StageState::full).count();
-        add(MarginMaker.of("jets", AnswerText.TITLE_JETS, Dimension.FRACTION)
+        add(MarginMaker.of(MarginId.JETS)
                 .value(full)
                 .atLeast(steady.stages().size())
                 .tightBelow(1)
                 .basis(AnswerText.BASIS_JETS.say())
                 .cure(AnswerText.CURE_JETS));
         double required = requiredPa();
-        add(MarginMaker.of("boiler-pressure", AnswerText.TITLE_BOILER_PRESSURE, Dimension.PRESSURE)
+        add(MarginMaker.of(MarginId.BOILER_PRESSURE)
                 .value(steady.boilerPressurePa())
                 .atLeast(required)
                 .basis(pressureBasis(required))
@@ -158,7 +159,7 @@ final class Margins {
 
     private void oil() {
         add(oilBulk(rig, fluid, steady.liquidTemperatureK()));
-        MarginMaker film = MarginMaker.of("oil-film", AnswerText.TITLE_OIL_FILM, Dimension.TEMPERATURE)
+        MarginMaker film = MarginMaker.of(MarginId.OIL_FILM)
                 .value(steady.innerFaceK())
                 .side(Side.AT_MOST)
                 .from(roomK)
@@ -175,7 +176,7 @@ final class Margins {
             film.basis(AnswerText.MISSING_OIL_FILM.say(fluid.title(), Say.temperature(steady.innerFaceK())));
         }
         add(film);
-        add(MarginMaker.of("liquid", AnswerText.TITLE_LIQUID, Dimension.FRACTION)
+        add(MarginMaker.of(MarginId.LIQUID)
                 .value(steady.liquidFraction())
                 .atLeast(limits.leastLiquidFraction().orElse(LEAST_LIQUID))
                 .tightBelow(1.4)
@@ -188,7 +189,7 @@ final class Margins {
     static MarginMaker oilBulk(Rig rig, WorkingFluid fluid, double oilK) {
         OptionalDouble user = rig.limits().oilBulkK();
         OptionalDouble limit = user.isPresent() ? user : fluid.bulkLimit();
-        MarginMaker maker = MarginMaker.of("oil-bulk", AnswerText.TITLE_OIL_BULK, Dimension.TEMPERATURE)
+        MarginMaker maker = MarginMaker.of(MarginId.OIL_BULK)
                 .value(oilK)
                 .from(rig.room().temperatureK())
                 .tightBelow(1.05)
@@ -204,7 +205,7 @@ final class Margins {
         OptionalDouble own = ownLimit(rig.heatSource());
         OptionalDouble limit = limits.sourceK().isPresent() ? limits.sourceK() : own;
         if (limit.isPresent()) {
-            add(MarginMaker.of("source", AnswerText.TITLE_SOURCE, Dimension.TEMPERATURE)
+            add(MarginMaker.of(MarginId.SOURCE)
                     .value(bodyK)
                     .atMost(limit.getAsDouble())
                     .from(roomK)
@@ -229,16 +230,14 @@ final class Margins {
 
     private void glass() {
         steady.boilerGlassStressPa()
-                .ifPresent(stress ->
-                        glass("glass-boiler", AnswerText.TITLE_GLASS_BOILER, stress, AnswerText.CURE_GLASS_BOILER));
+                .ifPresent(stress -> glass(MarginId.GLASS_BOILER, stress, AnswerText.CURE_GLASS_BOILER));
         steady.jacketGlassStressPa()
-                .ifPresent(
-                        stress -> glass("glass-body", AnswerText.TITLE_GLASS_BODY, stress, AnswerText.CURE_GLASS_BODY));
+                .ifPresent(stress -> glass(MarginId.GLASS_BODY, stress, AnswerText.CURE_GLASS_BODY));
     }
 
-    private void glass(String id, AnswerText title, double stress, AnswerText cure) {
+    private void glass(MarginId id, double stress, AnswerText cure) {
         OptionalDouble user = limits.glassStressPa();
-        add(MarginMaker.of(id, title, Dimension.PRESSURE)
+        add(MarginMaker.of(id)
                 .value(stress)
                 .atMost(user.orElse(GLASS_HIGHEST_PA))
                 .tightBelow(user.isPresent() ? 1.1 : GLASS_HIGHEST_PA / GLASS_PERMISSIBLE_PA)
@@ -255,13 +254,13 @@ final class Margins {
     }
 
     private void column() {
-        add(MarginMaker.of("column-mach", AnswerText.TITLE_COLUMN_MACH, Dimension.FRACTION)
+        add(MarginMaker.of(MarginId.COLUMN_MACH)
                 .value(pumping().columnMach())
                 .atMost(limits.columnMach().orElse(MACH_THROTTLES))
                 .tightBelow(2)
                 .basis(basis(limits.columnMach(), AnswerText.BASIS_COLUMN_MACH))
                 .cure(AnswerText.CURE_COLUMN_MACH));
-        add(MarginMaker.of("superheat", AnswerText.TITLE_SUPERHEAT, Dimension.TEMPERATURE_DIFFERENCE)
+        add(MarginMaker.of(MarginId.SUPERHEAT)
                 .value(pumping().hydrostaticSuperheatK())
                 .atMost(limits.hydrostaticSuperheatK().orElse(SUPERHEAT_THROWS_K))
                 .tightBelow(2)
@@ -270,14 +269,14 @@ final class Margins {
     }
 
     private void foreline() {
-        add(MarginMaker.of("foreline", AnswerText.TITLE_FORELINE, Dimension.PRESSURE)
+        add(MarginMaker.of(MarginId.FORELINE)
                 .value(steady.forelinePa())
                 .atMost(pumping().criticalBackingPa())
                 .tightBelow(2)
                 .basis(AnswerText.BASIS_FORELINE.say(Say.ratio(values.get(Parameter.CRITICAL_BACKING_RATIO))))
                 .cure(AnswerText.CURE_FORELINE));
         double charge = rig.chargeM3() * fluid.liquidDensity(roomK);
-        add(MarginMaker.of("oil-loss", AnswerText.TITLE_OIL_LOSS, Dimension.MASS_FLOW)
+        add(MarginMaker.of(MarginId.OIL_LOSS)
                 .value(steady.oilLossKgPerS())
                 .atMost(limits.oilLossKgPerS().orElse(0.01 * charge / 3600))
                 .tightBelow(3)
@@ -291,14 +290,14 @@ final class Margins {
             return;
         }
         double full = burner.cartridge().get().fuelMassKg();
-        MarginMaker maker = MarginMaker.of("fuel", AnswerText.TITLE_FUEL, Dimension.MASS)
+        MarginMaker maker = MarginMaker.of(MarginId.FUEL)
                 .value(full)
                 .side(Side.AT_LEAST)
                 .tightBelow(1.5)
                 .basis(AnswerText.MISSING_FUEL.say())
                 .cure(AnswerText.CURE_FUEL);
         OptionalDouble pumping = run.events().stream()
-                .filter(e -> e.id().equals("full-pumping"))
+                .filter(e -> e.kind() == EventKind.FULL_PUMPING)
                 .findFirst()
                 .map(TimeEvent::timeS)
                 .orElse(OptionalDouble.empty());
@@ -307,8 +306,8 @@ final class Margins {
     }
 
     private static double fuelAt(RunResult run, double t) {
-        double[] times = run.series().column("timeS").values();
-        double[] fuel = run.series().column("fuelMassKg").values();
+        double[] times = run.series().column(SeriesQuantity.TIME).values();
+        double[] fuel = run.series().column(SeriesQuantity.FUEL_MASS).values();
         int i = 0;
         while (i < times.length - 1 && times[i] < t) {
             i++;

@@ -4,6 +4,7 @@ import boilwright.files.ProgramVersion;
 import boilwright.rig.ParameterValues;
 import boilwright.rig.Rig;
 import boilwright.thermal.RunResult;
+import boilwright.thermal.SeriesQuantity;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -34,9 +35,9 @@ public record RunAnswer(
 
     /** The answer from a run, its verdict and its margins; after the heat is off there is one caution more. */
     static RunAnswer of(Asked asked, RunResult run, String verdict, List<Margin> margins, boolean cooling) {
-        double wall = RunMargins.highest(run, "boilerWallK");
+        double wall = RunMargins.highest(run, SeriesQuantity.BOILER_WALL);
         List<String> notes = new ArrayList<>(run.assumptions());
-        notes.addAll(asked.rangeNotes(Math.max(wall, RunMargins.highest(run, "liquidTemperatureK"))));
+        notes.addAll(asked.rangeNotes(Math.max(wall, RunMargins.highest(run, SeriesQuantity.LIQUID_TEMPERATURE))));
         return new RunAnswer(
                 asked,
                 verdict,

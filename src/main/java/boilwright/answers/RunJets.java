@@ -1,6 +1,8 @@
 package boilwright.answers;
 
+import boilwright.thermal.EventKind;
 import boilwright.thermal.RunResult;
+import boilwright.thermal.SeriesQuantity;
 import boilwright.thermal.TimeSeries;
 import boilwright.vacuum.JetAction;
 import boilwright.vacuum.JetTimeline;
@@ -30,11 +32,12 @@ final class RunJets implements JetTimeline {
     RunJets(RunResult run, int stages, JetGas gas, double dissolvedAll) {
         this.gas = gas;
         TimeSeries series = run.series();
-        time = series.column("timeS").values();
-        fraction = series.column("stage" + stages + "FullFlowFraction").values();
-        lit = series.column("stage" + stages + "Lit").values();
-        heat = series.column("heatDeliveredW").values();
-        given = rates(time, series.column("dissolvedGasFraction").values(), dissolvedAll);
+        time = series.column(SeriesQuantity.TIME).values();
+        fraction =
+                series.column(SeriesQuantity.STAGE_FULL_FLOW_FRACTION, stages).values();
+        lit = series.column(SeriesQuantity.STAGE_LIT, stages).values();
+        heat = series.column(SeriesQuantity.HEAT_DELIVERED).values();
+        given = rates(time, series.column(SeriesQuantity.DISSOLVED_GAS).values(), dissolvedAll);
         List<Double> changes = new ArrayList<>();
         for (int i = 1; i < time.length; i++) {
             // what a thermostat does to the heat changes the throughput only, which few gases reach
@@ -44,7 +47,7 @@ final class RunJets implements JetTimeline {
         }
         jumps = changes.stream().mapToDouble(Double::doubleValue).distinct().toArray();
         allFull = run.events().stream()
-                .filter(event -> event.id().equals("full-pumping"))
+                .filter(event -> event.kind() == EventKind.FULL_PUMPING)
                 .findFirst()
                 .orElseThrow()
                 .timeS();

@@ -1,7 +1,8 @@
 package boilwright.answers;
 
+import boilwright.thermal.EventKind;
 import boilwright.thermal.RunResult;
-import boilwright.units.Dimension;
+import boilwright.thermal.SeriesQuantity;
 import boilwright.water.CircuitSolver;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -15,11 +16,11 @@ final class RunMargins {
     /** Margins along any run, in no order. */
     static List<Margin> of(Asked asked, RunResult run) {
         List<Margin> margins = new ArrayList<>();
-        margins.add(Margins.oilBulk(asked.rig(), asked.fluid(), highest(run, "liquidTemperatureK"))
+        margins.add(Margins.oilBulk(asked.rig(), asked.fluid(), highest(run, SeriesQuantity.LIQUID_TEMPERATURE))
                 .make());
         boolean flows = CircuitSolver.operatingPoint(asked.rig()).volumeFlowM3PerS() > 0
                 && !asked.rig().cooling().elements().isEmpty();
-        OptionalDouble out = flows ? OptionalDouble.of(highest(run, "waterOutK")) : OptionalDouble.empty();
+        OptionalDouble out = flows ? OptionalDouble.of(highest(run, SeriesQuantity.WATER_OUT)) : OptionalDouble.empty();
         margins.add(CoolingMargins.waterOut(asked.rig(), out).make());
         return margins;
     }
@@ -28,9 +29,9 @@ final class RunMargins {
     static List<Margin> ofWarmup(Asked asked, RunResult run) {
         List<Margin> margins = of(asked, run);
         long full = run.events().stream()
-                .filter(e -> e.id().equals("jet-full") && e.timeS().isPresent())
+                .filter(e -> e.kind() == EventKind.JET_FULL && e.timeS().isPresent())
                 .count();
-        margins.add(MarginMaker.of("jets", AnswerText.TITLE_JETS, Dimension.FRACTION)
+        margins.add(MarginMaker.of(MarginId.JETS)
                 .value(full)
                 .atLeast(asked.rig().stages().size())
                 .tightBelow(1)
@@ -41,7 +42,7 @@ final class RunMargins {
     }
 
     /** Highest value of a column of a run's time line. */
-    static double highest(RunResult run, String key) {
-        return Arrays.stream(run.series().column(key).values()).max().orElseThrow();
+    static double highest(RunResult run, SeriesQuantity quantity) {
+        return Arrays.stream(run.series().column(quantity).values()).max().orElseThrow();
     }
 }

@@ -14,7 +14,6 @@ import boilwright.rig.GasSide;
 import boilwright.rig.Parameter;
 import boilwright.rig.Rig;
 import boilwright.thermal.SteadyState;
-import boilwright.units.Dimension;
 import boilwright.vacuum.BuiltInRates;
 import boilwright.vacuum.JetAction;
 import boilwright.vacuum.PumpDown;
@@ -33,9 +32,6 @@ import java.util.OptionalDouble;
  * @param lookS how long after the foreline is down to look, s
  */
 public record VacuumQuestion(Asked asked, Gas gas, double lookS) implements Question<VacuumAnswer> {
-    /** How far ahead to look when nobody says otherwise, s. */
-    public static final double USUAL_LOOK_S = 4 * 3600;
-
     private static final double LONGEST_OVERLOAD_S = 30;
 
     @Override
@@ -92,21 +88,15 @@ public record VacuumQuestion(Asked asked, Gas gas, double lookS) implements Ques
         GasSide side = check.rig().vacuum().orElseThrow();
         List<Margin> margins = new ArrayList<>();
         check.margins().stream()
-                .filter(m -> m.id().equals("jets") || m.id().equals("foreline"))
+                .filter(m -> m.id() == MarginId.JETS || m.id() == MarginId.FORELINE)
                 .forEach(margins::add);
-        margins.add(target(
-                        MarginMaker.titled("gauge", VacuumText.TITLE_GAUGE, Dimension.PRESSURE)
-                                .value(end.gaugePa()),
-                        side.targetPa())
+        margins.add(target(MarginMaker.of(MarginId.GAUGE).value(end.gaugePa()), side.targetPa())
                 .cure(VacuumText.CURE_GAUGE.say())
                 .make());
-        margins.add(target(
-                        MarginMaker.titled("oil-vapour", VacuumText.TITLE_OIL_VAPOUR, Dimension.PRESSURE)
-                                .value(rest.oilVapourPa()),
-                        side.targetPa())
+        margins.add(target(MarginMaker.of(MarginId.OIL_VAPOUR).value(rest.oilVapourPa()), side.targetPa())
                 .cure(VacuumText.CURE_GAUGE.say())
                 .make());
-        margins.add(MarginMaker.titled("throughput", VacuumText.TITLE_THROUGHPUT, Dimension.GAS_FLOW)
+        margins.add(MarginMaker.of(MarginId.THROUGHPUT)
                 .value(end.gasPaM3PerS())
                 .atMost(rest.throughput())
                 .tightBelow(2)
@@ -114,7 +104,7 @@ public record VacuumQuestion(Asked asked, Gas gas, double lookS) implements Ques
                 .cure(VacuumText.CURE_THROUGHPUT.say())
                 .make());
         if (timeline.crossover().timeS().isPresent()) {
-            margins.add(MarginMaker.titled("overload", VacuumText.TITLE_OVERLOAD, Dimension.TIME)
+            margins.add(MarginMaker.of(MarginId.OVERLOAD)
                     .value(timeline.crossover().overloadS())
                     .atMost(LONGEST_OVERLOAD_S)
                     .basis(VacuumText.BASIS_OVERLOAD.say())
@@ -133,7 +123,7 @@ public record VacuumQuestion(Asked asked, Gas gas, double lookS) implements Ques
 
     private static Margin trusted(GasSide.Gauge gauge, VacuumState end) {
         boolean high = end.readingPa() > Math.sqrt(gauge.lowestPa() * gauge.highestPa());
-        MarginMaker maker = MarginMaker.titled("gauge-range", VacuumText.TITLE_LOWEST_TRUSTED, Dimension.PRESSURE)
+        MarginMaker maker = MarginMaker.of(MarginId.GAUGE_RANGE)
                 .value(end.readingPa())
                 .tightBelow(1)
                 .basis(VacuumText.BASIS_TRUSTED.say())

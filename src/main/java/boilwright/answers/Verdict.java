@@ -3,6 +3,7 @@ package boilwright.answers;
 import boilwright.answers.Margin.Status;
 import boilwright.rig.ParameterValues;
 import boilwright.rig.Rig;
+import boilwright.thermal.EventKind;
 import boilwright.thermal.NeededState;
 import boilwright.thermal.RunResult;
 import boilwright.thermal.StageState;
@@ -28,8 +29,8 @@ final class Verdict {
         if (needed.heatAvailableW() < needed.heatNeededW() * HeatLimiter.wantedRatio(rig)) {
             text.append(' ').append(limiter.reason());
         }
-        OptionalDouble pumping = time(warmup, "full-pumping");
-        OptionalDouble heatOn = time(warmup, "heat-on");
+        OptionalDouble pumping = time(warmup, EventKind.FULL_PUMPING);
+        OptionalDouble heatOn = time(warmup, EventKind.HEAT_ON);
         if (pumping.isPresent() && heatOn.isPresent()) {
             text.append(' ')
                     .append(AnswerText.VERDICT_TIME.say(Say.time(pumping.getAsDouble() - heatOn.getAsDouble())));
@@ -85,8 +86,8 @@ final class Verdict {
     }
 
     static String ofWarmup(Rig rig, RunResult run, List<Margin> margins) {
-        OptionalDouble pumping = time(run, "full-pumping");
-        OptionalDouble heatOn = time(run, "heat-on");
+        OptionalDouble pumping = time(run, EventKind.FULL_PUMPING);
+        OptionalDouble heatOn = time(run, EventKind.HEAT_ON);
         String first;
         if (pumping.isPresent() && heatOn.isPresent()) {
             first = AnswerText.VERDICT_WARMUP.say(
@@ -95,7 +96,7 @@ final class Verdict {
                     Say.time(pumping.getAsDouble() - heatOn.getAsDouble()));
         } else {
             long lit = run.events().stream()
-                    .filter(e -> e.id().equals("jet-lit") && e.timeS().isPresent())
+                    .filter(e -> e.kind() == EventKind.JET_LIT && e.timeS().isPresent())
                     .count();
             first = AnswerText.VERDICT_WARMUP_NEVER.say(
                     HeatLimiter.name(rig.heatSource()),
@@ -106,15 +107,15 @@ final class Verdict {
     }
 
     static String ofCooldown(RunResult run) {
-        OptionalDouble gone = time(run, "jets-gone");
-        OptionalDouble air = time(run, "air-allowed");
-        OptionalDouble leave = time(run, "water-may-stop");
+        OptionalDouble gone = time(run, EventKind.JETS_GONE);
+        OptionalDouble air = time(run, EventKind.AIR_ALLOWED);
+        OptionalDouble leave = time(run, EventKind.WATER_MAY_STOP);
         boolean airKnown = run.events().stream()
-                .anyMatch(e -> e.id().equals("air-allowed") && e.timeS().isPresent());
+                .anyMatch(e -> e.kind() == EventKind.AIR_ALLOWED && e.timeS().isPresent());
         if (gone.isEmpty() || leave.isEmpty()) {
             return AnswerText.VERDICT_COOLDOWN_OPEN.say();
         }
-        if (run.events().stream().noneMatch(e -> e.id().equals("jet-lost"))) {
+        if (run.events().stream().noneMatch(e -> e.kind() == EventKind.JET_LOST)) {
             return AnswerText.VERDICT_COOLDOWN_NOTHING_LIT.say(
                     air.isPresent() ? Say.time(air.getAsDouble()) : "-", Say.time(leave.getAsDouble()));
         }
@@ -125,9 +126,9 @@ final class Verdict {
                         Say.time(gone.getAsDouble()), Say.time(leave.getAsDouble()));
     }
 
-    static OptionalDouble time(RunResult run, String id) {
+    static OptionalDouble time(RunResult run, EventKind kind) {
         return run.events().stream()
-                .filter(e -> e.id().equals(id))
+                .filter(e -> e.kind() == kind)
                 .map(TimeEvent::timeS)
                 .filter(OptionalDouble::isPresent)
                 .findFirst()

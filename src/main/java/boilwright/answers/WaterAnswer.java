@@ -50,6 +50,9 @@ public record WaterAnswer(
         List<Margin> margins,
         List<String> cures,
         List<String> notes) {
+    /** At most this a limit asks for no flow worth a number, m3/s (0.02 L/min): twice where the search for the least flow ends. */
+    public static final double HARDLY_ANY_M3_PER_S = 0.02e-3 / 60;
+
     public WaterAnswer {
         elements = List.copyOf(elements);
         leastFlows = List.copyOf(leastFlows);
@@ -93,11 +96,10 @@ public record WaterAnswer(
     /**
      * The least flow that keeps a limit.
      *
-     * @param limit id of the margin
-     * @param title what it is called
+     * @param limit the margin
      * @param flowM3PerS flow, m3/s; empty when no flow up to 100 L/min is enough
      */
-    public record LeastFlow(String limit, String title, OptionalDouble flowM3PerS) {}
+    public record LeastFlow(MarginId limit, OptionalDouble flowM3PerS) {}
 
     /**
      * How long a tank lasts.

@@ -3,6 +3,7 @@ package boilwright.answers;
 import boilwright.numerics.CancelToken;
 import boilwright.numerics.ProgressSink;
 import boilwright.rig.Rig;
+import boilwright.rig.TypicalValues;
 
 /**
  * What flows, what it carries, what it needs: the cooling side of one rig.
@@ -18,6 +19,6 @@ public record WaterQuestion(Asked asked) implements Question<WaterAnswer> {
 
     /** Highest temperature, K, at which water should leave a rig's circuit: its own limit, or the usual one. */
     public static double outletLimitK(Rig rig) {
-        return rig.limits().waterOutK().orElse(CoolingMargins.WATER_OUT_K);
+        return rig.limits().waterOutK().orElse(TypicalValues.WATER_OUT_LIMIT_K);
     }
 }

@@ -52,8 +52,10 @@ final class WaterVerdict {
                 .append(
                         least.flowM3PerS().isPresent()
                                 ? AnswerText.WATER_VERDICT_LEAST.say(
-                                        flow(least.flowM3PerS().getAsDouble()), least.title())
-                                : AnswerText.WATER_VERDICT_NO_FLOW.say(least.title())));
+                                        flow(least.flowM3PerS().getAsDouble()),
+                                        least.limit().title())
+                                : AnswerText.WATER_VERDICT_NO_FLOW.say(
+                                        least.limit().title())));
         return text.toString();
     }
 

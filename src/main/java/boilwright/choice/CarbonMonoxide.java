@@ -35,12 +35,6 @@ public record CarbonMonoxide(
     /** Guideline for one hour, ppm: 35 mg/m3 at 25 degC. */
     public static final double ONE_HOUR_PPM = 30.6;
 
-    /** Volume that is usual for a small workshop, m3. */
-    public static final double USUAL_ROOM_M3 = 30;
-
-    /** Air changes of a closed room, 1/h. */
-    public static final double USUAL_AIR_CHANGES = 0.5;
-
     private static final double PPM = 1e6;
 
     /**

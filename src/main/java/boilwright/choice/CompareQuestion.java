@@ -6,6 +6,7 @@ import boilwright.answers.HeatLimiter;
 import boilwright.answers.Margin;
 import boilwright.answers.Model;
 import boilwright.answers.Question;
+import boilwright.answers.MarginId;
 import boilwright.choice.CompareAnswer.Unfit;
 import boilwright.choice.SourceRow.State;
 import boilwright.choice.SourceRow.Way;
@@ -17,6 +18,7 @@ import boilwright.numerics.ProgressSink;
 import boilwright.rig.HeatSource;
 import boilwright.rig.OfferedSource;
 import boilwright.rig.Rig;
+import boilwright.rig.TypicalValues;
 import boilwright.units.Dimension;
 import boilwright.units.QuantityWriter;
 import java.util.ArrayList;
@@ -46,9 +48,6 @@ public record CompareQuestion(Asked asked, List<OfferedSource> sources, RoomAir 
     /** Id of the rig's own source. */
     public static final String PRESENT = "present";
 
-    /** Margins of oil and glass: a source that keeps well away from them is preferred. */
-    private static final Set<String> WEARING = Set.of("oil-bulk", "oil-film", "glass-boiler", "glass-body");
-
     public CompareQuestion {
         sources = List.copyOf(sources);
     }
@@ -61,7 +60,7 @@ public record CompareQuestion(Asked asked, List<OfferedSource> sources, RoomAir 
      */
     public record RoomAir(double volumeM3, double changesPerH) {
         /** A closed room of usual size. */
-        public static final RoomAir USUAL = new RoomAir(30, 0.5);
+        public static final RoomAir USUAL = new RoomAir(TypicalValues.WORKROOM_M3, TypicalValues.AIR_CHANGES_PER_H);
     }
 
     private record Outcome(Optional<SourceRow> row, Optional<Unfit> unfit) {}
@@ -197,9 +196,37 @@ public record CompareQuestion(Asked asked, List<OfferedSource> sources, RoomAir 
         return row.state() == State.ENOUGH || row.state() == State.TURN_DOWN;
     }
 
+    /** Margins of oil and glass: a source that keeps well away from them is preferred. */
+    private static boolean wears(MarginId id) {
+        return switch (id) {
+            case OIL_BULK, OIL_FILM, GLASS_BOILER, GLASS_BODY -> true;
+            case HEAT,
+                    JETS,
+                    BOILER_PRESSURE,
+                    LIQUID,
+                    SOURCE,
+                    COLUMN_MACH,
+                    SUPERHEAT,
+                    FORELINE,
+                    OIL_LOSS,
+                    FUEL,
+                    FILM_MARGIN,
+                    CAP,
+                    WATER_OUT,
+                    WATER_FLOW,
+                    WATER_IN,
+                    CHILLER,
+                    GAUGE,
+                    OIL_VAPOUR,
+                    THROUGHPUT,
+                    OVERLOAD,
+                    GAUGE_RANGE -> false;
+        };
+    }
+
     private static long wear(SourceRow row) {
         return row.check().margins().stream()
-                .filter(m -> WEARING.contains(m.id()))
+                .filter(m -> wears(m.id()))
                 .filter(m -> m.status() == Margin.Status.TIGHT || m.status() == Margin.Status.FAILS)
                 .count();
     }

@@ -7,6 +7,7 @@ import boilwright.answers.CheckQuestion;
 import boilwright.answers.Margin;
 import boilwright.answers.Model;
 import boilwright.answers.Question;
+import boilwright.answers.MarginId;
 import boilwright.choice.CompareAnswer.Unfit;
 import boilwright.errors.ComputationException;
 import boilwright.files.ProgramVersion;
@@ -16,6 +17,7 @@ import boilwright.numerics.ProgressSink;
 import boilwright.numerics.Roots;
 import boilwright.rig.ParameterValues;
 import boilwright.rig.Rig;
+import boilwright.thermal.EventKind;
 import boilwright.thermal.StageState;
 import boilwright.thermal.SteadySolver;
 import boilwright.units.Dimension;
@@ -82,8 +84,8 @@ public record FluidsQuestion(Asked asked, Map<String, WorkingFluid> fluids) impl
         Rig filled = check.rig();
         WorkingFluid fluid = check.asked().fluid();
         double ratio = check.needed().heatAvailableW() / check.needed().heatNeededW();
-        OptionalDouble pumping = SourceTrial.time(check.warmup(), "full-pumping");
-        OptionalDouble heatOn = SourceTrial.time(check.warmup(), "heat-on");
+        OptionalDouble pumping = SourceTrial.time(check.warmup(), EventKind.FULL_PUMPING);
+        OptionalDouble heatOn = SourceTrial.time(check.warmup(), EventKind.HEAT_ON);
         OptionalDouble after = pumping.isPresent() && heatOn.isPresent()
                 ? OptionalDouble.of(pumping.getAsDouble() - heatOn.getAsDouble())
                 : OptionalDouble.empty();
@@ -102,7 +104,7 @@ public record FluidsQuestion(Asked asked, Map<String, WorkingFluid> fluids) impl
     /** Films on walls and cap hold the same oil whatever the charge, so a small charge leaves the boiler the emptier. */
     private OptionalDouble leastCharge(CheckAnswer check, CancelToken cancel) {
         double wanted = check.margins().stream()
-                .filter(m -> m.id().equals("liquid"))
+                .filter(m -> m.id() == MarginId.LIQUID)
                 .map(Margin::limit)
                 .findFirst()
                 .orElseThrow()

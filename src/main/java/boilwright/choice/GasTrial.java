@@ -8,8 +8,10 @@ import boilwright.rig.HeatSource;
 import boilwright.rig.ParameterValues;
 import boilwright.rig.Rig;
 import boilwright.thermal.DeliveredHeat;
+import boilwright.thermal.EventKind;
 import boilwright.thermal.NeededState;
 import boilwright.thermal.RunResult;
+import boilwright.thermal.SeriesQuantity;
 import java.util.Arrays;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -41,13 +43,15 @@ final class GasTrial {
         OptionalDouble empty = OptionalDouble.empty();
         if (burner.cartridge().isPresent()) {
             RunResult run = check.warmup();
-            double[] can = run.series().column("cartridgeTemperatureK").values();
+            double[] can =
+                    run.series().column(SeriesQuantity.CARTRIDGE_TEMPERATURE).values();
             coldest = Arrays.stream(can).min();
-            OptionalDouble at = SourceTrial.time(run, "fuel-empty");
+            OptionalDouble at = SourceTrial.time(run, EventKind.FUEL_EMPTY);
             empty = at.isPresent() ? OptionalDouble.of(at.getAsDouble() - heatOnS) : at;
             int below = firstShort(run, heatOnS, least, at);
             if (below >= 0) {
-                chills = OptionalDouble.of(run.series().column("timeS").values()[below] - heatOnS);
+                chills = OptionalDouble.of(
+                        run.series().column(SeriesQuantity.TIME).values()[below] - heatOnS);
                 chilled = OptionalDouble.of(can[below]);
             }
         }
@@ -56,8 +60,8 @@ final class GasTrial {
 
     /** The first record after lighting at which the flow is below what full jets need while there is fuel; -1 for none. */
     private static int firstShort(RunResult run, double heatOnS, OptionalDouble leastW, OptionalDouble emptyS) {
-        double[] times = run.series().column("timeS").values();
-        double[] input = run.series().column("sourceInputW").values();
+        double[] times = run.series().column(SeriesQuantity.TIME).values();
+        double[] input = run.series().column(SeriesQuantity.SOURCE_INPUT).values();
         for (int i = 0; i < times.length; i++) {
             boolean burning = times[i] > heatOnS && times[i] < emptyS.orElse(Double.POSITIVE_INFINITY);
             if (burning && leastW.isPresent() && input[i] < leastW.getAsDouble()) {

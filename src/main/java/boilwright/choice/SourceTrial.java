@@ -6,6 +6,7 @@ import boilwright.answers.CheckQuestion;
 import boilwright.answers.HeatLimiter;
 import boilwright.answers.Margin;
 import boilwright.answers.Model;
+import boilwright.answers.MarginId;
 import boilwright.answers.RestAnswer;
 import boilwright.choice.SourceRow.Held;
 import boilwright.choice.SourceRow.Session;
@@ -18,8 +19,10 @@ import boilwright.rig.ParameterValues;
 import boilwright.rig.Rig;
 import boilwright.rig.Schedule;
 import boilwright.thermal.DeliveredHeat;
+import boilwright.thermal.EventKind;
 import boilwright.thermal.NeededState;
 import boilwright.thermal.RunResult;
+import boilwright.thermal.SeriesQuantity;
 import boilwright.thermal.StageState;
 import boilwright.thermal.TimeEvent;
 import boilwright.units.Dimension;
@@ -76,7 +79,7 @@ final class SourceTrial {
         boolean all = full == rig.stages().size() && ratio >= 1;
         String broken = broken(check.margins());
         Optional<Held> held = all ? Optional.of(held(rig, values, needed, ratio)) : Optional.empty();
-        OptionalDouble pumping = time(check.warmup(), "full-pumping");
+        OptionalDouble pumping = time(check.warmup(), EventKind.FULL_PUMPING);
         OptionalDouble fullAfter =
                 pumping.isPresent() ? OptionalDouble.of(pumping.getAsDouble() - heatOn) : OptionalDouble.empty();
         Optional<Session> session = held.isPresent() && pumping.isPresent()
@@ -102,8 +105,8 @@ final class SourceTrial {
                 count(check, StageState::lit),
                 full,
                 fullAfter,
-                worst(check, "oil-bulk", "oil-film"),
-                worst(check, "glass-boiler", "glass-body"),
+                worst(check, MarginId.OIL_BULK, MarginId.OIL_FILM),
+                worst(check, MarginId.GLASS_BOILER, MarginId.GLASS_BODY),
                 limiter,
                 broken,
                 held,
@@ -162,8 +165,8 @@ final class SourceTrial {
 
     /** Energy taken between two times of a run, J; the first is that of a record. */
     static double inputJ(RunResult run, double fromS, double untilS) {
-        double[] times = run.series().column("timeS").values();
-        double[] input = run.series().column("sourceInputW").values();
+        double[] times = run.series().column(SeriesQuantity.TIME).values();
+        double[] input = run.series().column(SeriesQuantity.SOURCE_INPUT).values();
         double sum = 0;
         for (int i = 1; i < times.length && times[i - 1] < untilS; i++) {
             double span = times[i] - times[i - 1];
@@ -178,7 +181,7 @@ final class SourceTrial {
 
     static String broken(List<Margin> margins) {
         return margins.stream()
-                .filter(m -> WindowSearch.WATCHED.contains(m.id()) && m.status() == Margin.Status.FAILS)
+                .filter(m -> WindowSearch.worsensWithPower(m.id()) && m.status() == Margin.Status.FAILS)
                 .map(Margin::title)
                 .collect(Collectors.joining(", "));
     }
@@ -187,16 +190,16 @@ final class SourceTrial {
         return (int) check.steady().stages().stream().filter(which).count();
     }
 
-    private static OptionalDouble worst(CheckAnswer check, String... ids) {
+    private static OptionalDouble worst(CheckAnswer check, MarginId... ids) {
         return check.margins().stream()
                 .filter(m -> Arrays.asList(ids).contains(m.id()) && m.ratio().isPresent())
                 .mapToDouble(m -> m.ratio().getAsDouble())
                 .min();
     }
 
-    static OptionalDouble time(RunResult run, String id) {
+    static OptionalDouble time(RunResult run, EventKind kind) {
         return run.events().stream()
-                .filter(e -> e.id().equals(id))
+                .filter(e -> e.kind() == kind)
                 .map(TimeEvent::timeS)
                 .filter(OptionalDouble::isPresent)
                 .findFirst()

@@ -1,39 +1,22 @@
 package boilwright.choice;
 
 import boilwright.answers.Margin;
+import boilwright.answers.MarginId;
 import boilwright.answers.RestAnswer;
 import boilwright.numerics.Roots;
 import boilwright.rig.Rig;
 import boilwright.units.Dimension;
 import boilwright.units.QuantityWriter;
 import java.util.Comparator;
-import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.DoubleFunction;
 
 /** Finds the power window of a rig: from full jets up to the first limit that more power passes. */
 final class WindowSearch {
-    /** Margins that more power brings nearer to their limits. */
-    static final List<String> WATCHED = List.of(
-            "oil-bulk",
-            "oil-film",
-            "glass-boiler",
-            "glass-body",
-            "source",
-            "column-mach",
-            "superheat",
-            "liquid",
-            "film-margin",
-            "cap",
-            "water-out",
-            "chiller",
-            "oil-loss");
-
     private static final double[] STEPS = {1, 1.15, 1.3, 1.5, 1.75, 2, 2.5, 3, 4};
     private static final double BELOW = 0.05;
     private static final double TOLERANCE = 1e-5;
-    private static final String NO_STATE = "range";
 
     private final HeatTrial trial;
     private final DoubleFunction<Rig> atPower;
@@ -44,19 +27,50 @@ final class WindowSearch {
         this.atPower = atPower;
     }
 
-    private record Worst(String id, String title, double excess) {}
+    /** Whether more power brings a margin nearer to its limit. */
+    static boolean worsensWithPower(MarginId id) {
+        return switch (id) {
+            case OIL_BULK,
+                    OIL_FILM,
+                    LIQUID,
+                    SOURCE,
+                    GLASS_BOILER,
+                    GLASS_BODY,
+                    COLUMN_MACH,
+                    SUPERHEAT,
+                    OIL_LOSS,
+                    FILM_MARGIN,
+                    CAP,
+                    WATER_OUT,
+                    CHILLER -> true;
+            case HEAT,
+                    JETS,
+                    BOILER_PRESSURE,
+                    FORELINE,
+                    FUEL,
+                    WATER_FLOW,
+                    WATER_IN,
+                    GAUGE,
+                    OIL_VAPOUR,
+                    THROUGHPUT,
+                    OVERLOAD,
+                    GAUGE_RANGE -> false;
+        };
+    }
+
+    private record Worst(Optional<MarginId> id, String title, double excess) {}
 
     /** The watched margin nearest to its limit; its excess is below 0 once it fails. */
     private Worst worst(double watts) {
         Optional<RestAnswer> rest = trial.rest(atPower.apply(watts));
         if (rest.isEmpty()) {
-            return new Worst(NO_STATE, ChoiceText.LIMIT_NO_STATE.say(), -1);
+            return new Worst(Optional.empty(), ChoiceText.LIMIT_NO_STATE.say(), -1);
         }
         return rest.get().margins().stream()
-                .filter(m -> WATCHED.contains(m.id()) && m.ratio().isPresent())
+                .filter(m -> worsensWithPower(m.id()) && m.ratio().isPresent())
                 .min(Comparator.comparingDouble(m -> m.ratio().getAsDouble()))
-                .map(m -> new Worst(m.id(), m.title(), excess(m)))
-                .orElse(new Worst("", "", 1));
+                .map(m -> new Worst(Optional.of(m.id()), m.title(), excess(m)))
+                .orElse(new Worst(Optional.empty(), "", 1));
     }
 
     private static double excess(Margin margin) {
@@ -72,7 +86,7 @@ final class WindowSearch {
      */
     PowerWindow find(OptionalDouble low, double present, String shortage) {
         if (low.isEmpty()) {
-            return new PowerWindow(low, OptionalDouble.empty(), present, present, "", "", shortage);
+            return new PowerWindow(low, OptionalDouble.empty(), present, present, Optional.empty(), "", shortage);
         }
         double full = low.getAsDouble();
         double before = BELOW * full;
@@ -88,7 +102,7 @@ final class WindowSearch {
             return limited(low, present, before, top, top);
         }
         String sentence = ChoiceText.WINDOW_OPEN_ABOVE.say(watts(full), watts(top));
-        return new PowerWindow(low, OptionalDouble.empty(), present, top, "", "", sentence);
+        return new PowerWindow(low, OptionalDouble.empty(), present, top, Optional.empty(), "", sentence);
     }
 
     private PowerWindow limited(OptionalDouble low, double present, double holds, double fails, double top) {

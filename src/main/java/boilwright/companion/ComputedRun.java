@@ -6,13 +6,13 @@ import boilwright.sequence.Clock;
 import boilwright.sequence.PlanAnswer;
 import boilwright.sequence.PlanStep;
 import boilwright.thermal.RunResult;
+import boilwright.thermal.SeriesQuantity;
 import boilwright.thermal.TimeSeries;
 import java.util.List;
 import java.util.OptionalDouble;
 
 /** What was computed for a plan, read at the times of its clocks. */
 final class ComputedRun {
-    private static final String OIL = "liquidTemperatureK";
     /** Nearer than this to where the oil begins or ends, its temperature tells no time, K; engineering judgement. */
     private static final double TELLING_K = 5;
 
@@ -91,17 +91,17 @@ final class ComputedRun {
         }
         return switch (kind) {
             case FORELINE ->
-                has(up, "forelinePa")
-                        ? read(up, "forelinePa", t)
+                has(up, SeriesQuantity.FORELINE)
+                        ? read(up, SeriesQuantity.FORELINE, t)
                         : OptionalDouble.of(answer.check().steady().forelinePa());
-            case POWER -> t < heatOnS ? OptionalDouble.of(0) : read(up, "sourceInputW", t);
+            case POWER -> t < heatOnS ? OptionalDouble.of(0) : read(up, SeriesQuantity.SOURCE_INPUT, t);
             default -> both(kind, up, t);
         };
     }
 
     private OptionalDouble cooling(ReadingKind kind, double t) {
         return switch (kind) {
-            case FORELINE -> read(down, "forelinePa", t);
+            case FORELINE -> read(down, SeriesQuantity.FORELINE, t);
             case POWER -> OptionalDouble.of(0);
             default -> both(kind, down, t);
         };
@@ -109,8 +109,8 @@ final class ComputedRun {
 
     private OptionalDouble both(ReadingKind kind, TimeSeries series, double t) {
         return switch (kind) {
-            case BOILER -> read(series, OIL, t);
-            case WATER_OUT -> read(series, "waterOutK", t);
+            case BOILER -> read(series, SeriesQuantity.LIQUID_TEMPERATURE, t);
+            case WATER_OUT -> read(series, SeriesQuantity.WATER_OUT, t);
             case WATER_IN -> waterIn(series, t);
             case WATER_FLOW -> positive(answer.check().steady().flow().volumeFlowM3PerS());
             case CHARGE -> OptionalDouble.of(answer.check().rig().chargeM3());
@@ -120,10 +120,10 @@ final class ComputedRun {
     }
 
     private OptionalDouble waterIn(TimeSeries series, double t) {
-        if (has(series, "waterInK")) {
-            return read(series, "waterInK", t);
+        if (has(series, SeriesQuantity.WATER_IN)) {
+            return read(series, SeriesQuantity.WATER_IN, t);
         }
-        return has(series, "waterOutK")
+        return has(series, SeriesQuantity.WATER_OUT)
                 ? OptionalDouble.of(answer.check().rig().cooling().inletTemperatureK())
                 : OptionalDouble.empty();
     }
@@ -132,14 +132,16 @@ final class ComputedRun {
         return value > 0 ? OptionalDouble.of(value) : OptionalDouble.empty();
     }
 
-    private static boolean has(TimeSeries series, String key) {
-        return series.columns().stream().anyMatch(c -> c.key().equals(key));
+    private static boolean has(TimeSeries series, SeriesQuantity quantity) {
+        return series.find(quantity).isPresent();
     }
 
-    private static OptionalDouble read(TimeSeries series, String key, double t) {
-        return has(series, key)
+    private static OptionalDouble read(TimeSeries series, SeriesQuantity quantity, double t) {
+        return has(series, quantity)
                 ? OptionalDouble.of(between(
-                        series.column("timeS").values(), series.column(key).values(), t))
+                        series.column(SeriesQuantity.TIME).values(),
+                        series.column(quantity).values(),
+                        t))
                 : OptionalDouble.empty();
     }
 
@@ -175,8 +177,8 @@ final class ComputedRun {
     }
 
     private static OptionalDouble crossing(RunResult run, double kelvin, int sign, double untilS) {
-        double[] time = run.series().column("timeS").values();
-        double[] oil = run.series().column(OIL).values();
+        double[] time = run.series().column(SeriesQuantity.TIME).values();
+        double[] oil = run.series().column(SeriesQuantity.LIQUID_TEMPERATURE).values();
         double end = between(time, oil, untilS);
         if (sign * (kelvin - oil[0]) < TELLING_K || sign * (end - kelvin) < TELLING_K) {
             return OptionalDouble.empty();

@@ -16,28 +16,23 @@ import boilwright.fluid.WorkingFluid;
 import boilwright.rig.Rig;
 import java.util.EnumMap;
 import java.util.Map;
-import java.util.Optional;
+import javafx.animation.Animation;
 import javafx.animation.PauseTransition;
 import javafx.beans.property.DoubleProperty;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.value.ObservableValue;
 import javafx.scene.control.Label;
-import javafx.scene.control.ProgressBar;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
-import javafx.util.Duration;
 
 /**
  * The frame of the window: the spine with the pages at the left, the verdict on top, the pump in the middle, ledger and page
- * beside it, the time band below. Everything in it follows the session and the answers.
+ * beside it, the time band below, and a status bar at the foot. Everything in it follows the session and the answers.
  */
 final class Frame extends StackPane {
-    /** An answer that takes longer than this is worth a word that the one shown is the one before. */
-    private static final Duration PATIENCE = Duration.millis(400);
-
     /** Where in the stretch at rest the cursor stands at first, as a share: clear of the words at its start. */
     private static final double SHOWN_AT_REST = 0.85;
 
@@ -46,10 +41,11 @@ final class Frame extends StackPane {
     private final PumpDrawing drawing = new PumpDrawing();
     private final TimeBand band = new TimeBand();
     private final NoticeBar notices = new NoticeBar();
+    private final WindowStatus status;
     private final BodyPane body;
     private final Map<PageName, Region> pages = new EnumMap<>(PageName.class);
     private final ReadOnlyObjectWrapper<PageName> page = new ReadOnlyObjectWrapper<>(this, "page");
-    private final PauseTransition patience = new PauseTransition(PATIENCE);
+    private final PauseTransition patience = new PauseTransition(WindowStatus.PATIENCE);
     private final PageContext context;
     private final PageMaker maker;
     private final ReadOnlyObjectWrapper<RunTimeline> timeline = new ReadOnlyObjectWrapper<>(this, "timeline");
@@ -57,23 +53,19 @@ final class Frame extends StackPane {
     Frame(PageContext context, BackgroundWork work, Spine spine, FramePages pagesOf) {
         this.context = context;
         this.maker = name -> pagesOf.make(name, context, timeline, band.cursorSProperty());
+        status = new WindowStatus(context, work);
         getStyleClass().add("frame");
         Label lettering = new Label("m");
         lettering.getStyleClass().add("lettering");
         body = new BodyPane(drawing, ledger, lettering);
-        ProgressBar progress = new ProgressBar();
-        progress.getStyleClass().add("work-progress");
-        progress.progressProperty().bind(work.progressProperty());
-        progress.visibleProperty().bind(work.progressProperty().greaterThan(0.02));
-        progress.setMaxWidth(Double.MAX_VALUE);
-        progress.setAccessibleText(WindowText.say("frame.computing"));
-        VBox top = new VBox(verdict, progress, notices);
+        VBox top = new VBox(verdict, notices);
         top.getStyleClass().add("top");
         BorderPane right = new BorderPane(body);
         right.setTop(top);
         right.setBottom(band);
         BorderPane all = new BorderPane(right);
         all.setLeft(spine);
+        all.setBottom(status);
         getChildren().add(all);
         page.addListener((property, before, now) -> spine.select(now));
         follow();
@@ -159,27 +151,21 @@ final class Frame extends StackPane {
     private void sayVerdict() {
         Answering answering = context.answering();
         RigAnswer answer = answering.answerProperty().get();
-        Optional<String> stale = staleWhy(answer);
-        String words = answer == null
-                ? WindowText.say("frame.no-answer-yet")
-                : answer.check().verdict();
-        verdict.setVerdict(words, stale.isPresent(), stale.orElse(""));
-        band.staleProperty().set(stale.isPresent());
+        String why = staleWhy();
+        boolean waiting = answering.computingProperty().get() && patience.getStatus() != Animation.Status.RUNNING;
+        boolean stale = !why.isEmpty() || (waiting && answer != null);
+        String words = answer != null
+                ? answer.check().verdict()
+                : WindowText.say(why.isEmpty() ? "frame.status.first" : "frame.status.none");
+        verdict.setVerdict(words, stale, why);
+        band.staleProperty().set(stale);
     }
 
-    /** Why the answer shown is not the one of what was entered last. */
-    private Optional<String> staleWhy(RigAnswer answer) {
-        Answering answering = context.answering();
-        String refused = answering.refusalProperty().get();
-        if (!context.session().refusalProperty().get().isEmpty()) {
-            return Optional.of(WindowText.say("frame.stale.refused", context.refusal()));
-        }
-        if (!refused.isEmpty()) {
-            return Optional.of(answer == null ? refused : WindowText.say("frame.stale.no-answer", refused));
-        }
-        boolean waiting = answering.computingProperty().get()
-                && patience.getStatus() != javafx.animation.Animation.Status.RUNNING;
-        return waiting && answer != null ? Optional.of(WindowText.say("frame.stale.computing")) : Optional.empty();
+    /** Why there is no newer answer than the one shown; that one is on its way is told by the status bar. */
+    private String staleWhy() {
+        return context.session().refusalProperty().get().isEmpty()
+                ? context.answering().refusalProperty().get()
+                : context.refusal();
     }
 
     /** Shows a page. */
@@ -205,6 +191,15 @@ final class Frame extends StackPane {
     /** The page that is shown, as it is. */
     Region pageShown() {
         return pages.get(page.get());
+    }
+
+    /** Tells something: a few words in the status bar, more of it or a question in a notice. */
+    void tell(Notice notice) {
+        if (notice.isShort()) {
+            status.tell(notice.title());
+        } else {
+            notices.show(notice);
+        }
     }
 
     /** Where notices stand. */

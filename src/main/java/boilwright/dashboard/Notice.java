@@ -16,6 +16,11 @@ record Notice(Kind kind, String title, List<String> lines, List<Choice> choices)
         choices = List.copyOf(choices);
     }
 
+    /** Whether it is one sentence that asks for nothing. */
+    boolean isShort() {
+        return kind == Kind.TELL && lines.isEmpty() && choices.isEmpty();
+    }
+
     /** How serious a notice is. */
     enum Kind {
         TELL,

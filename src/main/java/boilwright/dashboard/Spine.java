@@ -1,5 +1,6 @@
 package boilwright.dashboard;
 
+import boilwright.dashboard.parts.OnOffSwitch;
 import boilwright.dashboard.session.Remembered;
 import boilwright.dashboard.session.RigSession;
 import boilwright.dashboard.text.WindowText;
@@ -9,7 +10,6 @@ import java.util.EnumMap;
 import java.util.Locale;
 import java.util.Map;
 import java.util.function.Consumer;
-import javafx.beans.binding.Bindings;
 import javafx.scene.control.Button;
 import javafx.scene.control.ButtonBase;
 import javafx.scene.control.Label;
@@ -25,15 +25,17 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 
-/** The spine of the notebook at the left: which rig this is, its file, the pages, and the way back. */
+/** The spine of the notebook at the left: which rig this is, its file menu, the pages, the way back, and the theme. */
 final class Spine extends VBox {
     private final Map<PageName, ToggleButton> pages = new EnumMap<>(PageName.class);
     private final ToggleGroup group = new ToggleGroup();
     private final MenuButton file = new MenuButton(WindowText.say("frame.spine.file"));
     private final Menu recent = new Menu(WindowText.say("frame.spine.recent"));
+    private final OnOffSwitch dark = new OnOffSwitch(Action.THEME.title());
     private final Consumer<Action> act;
     private final Remembered remembered;
     private final Desk desk;
+    private Theme shown = Theme.LIGHT;
 
     Spine(RigSession session, Desk desk, Remembered remembered, Consumer<Action> act) {
         this.act = act;
@@ -44,12 +46,6 @@ final class Spine extends VBox {
         name.getStyleClass().add("rig-name");
         name.setWrapText(true);
         name.textProperty().bind(session.rigProperty().map(rig -> rig.name()));
-        Label state = new Label();
-        state.getStyleClass().add("rig-state");
-        state.setWrapText(true);
-        state.textProperty()
-                .bind(Bindings.createStringBinding(
-                        () -> state(session), session.dirtyProperty(), session.storedProperty()));
         fileMenu();
         VBox list = new VBox();
         list.getStyleClass().add("page-list");
@@ -68,9 +64,27 @@ final class Spine extends VBox {
         redo.getTooltip()
                 .textProperty()
                 .bind(session.redoNameProperty().map(edit -> tip(Action.REDO, "frame.spine.redo", edit)));
+        setUpDark();
         HBox steps = new HBox(undo, redo);
         steps.getStyleClass().add("steps");
-        getChildren().addAll(name, state, file, list, room, steps, button(Action.THEME));
+        getChildren().addAll(name, file, list, room, steps, dark);
+    }
+
+    private void setUpDark() {
+        dark.setId("action-theme");
+        dark.setTooltip(tooltip(Action.THEME));
+        dark.setAccessibleHelp(Action.THEME.explanation());
+        dark.selectedProperty().addListener((property, before, now) -> {
+            if (now != (shown == Theme.DARK)) {
+                act.accept(Action.THEME);
+            }
+        });
+    }
+
+    /** Shows which theme the window has. */
+    void show(Theme theme) {
+        shown = theme;
+        dark.setSelected(theme == Theme.DARK);
     }
 
     /** Shows which page is there. */
@@ -106,10 +120,13 @@ final class Spine extends VBox {
     private static <B extends ButtonBase> B dress(B button, Action action) {
         button.setMaxWidth(Double.MAX_VALUE);
         HBox.setHgrow(button, Priority.ALWAYS);
-        button.setTooltip(
-                new Tooltip(action.explanation() + " (" + action.keys().getDisplayText() + ")"));
+        button.setTooltip(tooltip(action));
         button.setAccessibleHelp(action.explanation());
         return button;
+    }
+
+    private static Tooltip tooltip(Action action) {
+        return new Tooltip(action.explanation() + " (" + action.keys().getDisplayText() + ")");
     }
 
     private void fileMenu() {
@@ -152,13 +169,6 @@ final class Spine extends VBox {
         MenuItem item = new MenuItem(action.title() + "   " + action.keys().getDisplayText());
         item.setOnAction(event -> act.accept(action));
         return item;
-    }
-
-    private static String state(RigSession session) {
-        String where = session.file()
-                .map(path -> path.getFileName().toString())
-                .orElseGet(() -> WindowText.say("frame.spine.no-file"));
-        return session.isDirty() ? WindowText.say("frame.spine.unsaved", where) : where;
     }
 
     private static String tip(Action action, String key, String edit) {

@@ -56,6 +56,7 @@ final class Window {
     private final FluidShelf shelf;
     private final FileAsker asker;
     private final RunDesk run;
+    private final Spine spine;
     private final Frame frame;
     private final Scene scene;
     private Theme theme;
@@ -77,11 +78,12 @@ final class Window {
         desk = new Desk(session, work, answering, model, shelf, recovery, remembered, asker, this::tell);
         run = new RunDesk(work, asker, this::tell, () -> scene().getWindow());
         PageContext context = new PageContext(session, answering, shelf, model);
-        Spine spine = new Spine(session, desk, remembered, this::act);
+        spine = new Spine(session, desk, remembered, this::act);
         frame = new Frame(context, work, spine, this::page);
         scene = new Scene(frame);
         theme = opening.theme().or(() -> Theme.find(remembered.theme())).orElse(Theme.LIGHT);
         theme.dress(scene);
+        spine.show(theme);
         frame.styleProperty()
                 .bind(Bindings.createStringBinding(
                         () -> "-fx-font-size: " + typeSize(scene.getHeight()) + "px;", scene.heightProperty()));
@@ -134,7 +136,7 @@ final class Window {
     }
 
     private void tell(Notice notice) {
-        frame.notices().show(notice);
+        frame.tell(notice);
     }
 
     /** Does what an action says. */
@@ -176,6 +178,7 @@ final class Window {
     private void changeTheme() {
         theme = theme.other();
         theme.dress(scene);
+        spine.show(theme);
         Theme chosen = theme;
         work.request(
                 BackgroundWork.Urgency.KEEPING,

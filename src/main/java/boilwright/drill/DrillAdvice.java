@@ -14,6 +14,7 @@ import boilwright.rig.Supply;
 import boilwright.thermal.DrillRun;
 import boilwright.thermal.Fault;
 import boilwright.thermal.FaultDrill;
+import boilwright.thermal.SeriesQuantity;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -131,8 +132,9 @@ final class DrillAdvice {
 
     private String noAir(DrillRun run) {
         double airK = fluid.airAdmissionLimit().orElse(rig.room().temperatureK() + 5);
-        double[] time = run.run().series().column("timeS").values();
-        double[] oil = run.run().series().column("liquidTemperatureK").values();
+        double[] time = run.run().series().column(SeriesQuantity.TIME).values();
+        double[] oil =
+                run.run().series().column(SeriesQuantity.LIQUID_TEMPERATURE).values();
         int last = time.length - 1;
         if (oil[last] > airK) {
             return DrillSentence.FIRST_NO_AIR_LONG.say();

@@ -11,6 +11,7 @@ import boilwright.rig.Rig;
 import boilwright.thermal.DrillLimit;
 import boilwright.thermal.DrillRun;
 import boilwright.thermal.DrillRun.LimitTime;
+import boilwright.thermal.EventKind;
 import boilwright.thermal.Fault;
 import boilwright.thermal.FaultDrill;
 import java.util.ArrayList;
@@ -134,7 +135,7 @@ final class Drills {
     /** The sentence that says what failed. */
     private static String failing(DrillRun run) {
         return run.run().events().stream()
-                .filter(e -> e.id().equals("fault") || e.id().equals("water-stops"))
+                .filter(e -> e.kind() == EventKind.FAULT || e.kind() == EventKind.WATER_STOPS)
                 .findFirst()
                 .orElseThrow()
                 .reason();

@@ -9,6 +9,8 @@ import boilwright.rig.Protection.TripKind;
 import boilwright.rig.Supply;
 import boilwright.thermal.DrillLimit;
 import boilwright.thermal.DrillRun;
+import boilwright.thermal.EventKind;
+import boilwright.thermal.SeriesQuantity;
 import boilwright.thermal.TimeSeries;
 import java.util.ArrayList;
 import java.util.List;
@@ -104,7 +106,7 @@ final class SetPoints {
     private OptionalDouble usual(TripKind kind) {
         TimeSeries warmup = check.warmup().series();
         double heatOnS = check.warmup().events().stream()
-                .filter(e -> e.id().equals("heat-on") && e.timeS().isPresent())
+                .filter(e -> e.kind() == EventKind.HEAT_ON && e.timeS().isPresent())
                 .mapToDouble(e -> e.timeS().getAsDouble())
                 .findFirst()
                 .orElse(0);
@@ -112,7 +114,7 @@ final class SetPoints {
         if (read.isEmpty()) {
             return OptionalDouble.empty();
         }
-        double[] time = warmup.column("timeS").values();
+        double[] time = warmup.column(SeriesQuantity.TIME).values();
         double most = Double.NEGATIVE_INFINITY;
         for (int i = 0; i < time.length; i++) {
             if (time[i] >= heatOnS) {
@@ -148,7 +150,10 @@ final class SetPoints {
         if (oil.isEmpty() || wall.isEmpty()) {
             return OptionalDouble.empty();
         }
-        double[] usualOil = check.warmup().series().column("liquidTemperatureK").values();
+        double[] usualOil = check.warmup()
+                .series()
+                .column(SeriesQuantity.LIQUID_TEMPERATURE)
+                .values();
         double most = 0;
         for (double k : usualOil) {
             most = Math.max(most, k);
@@ -157,7 +162,11 @@ final class SetPoints {
             if (drill.atS().isEmpty() && isWell(drill)) {
                 DrillRun on = drill.heatOn();
                 most = Math.max(
-                        most, on.run().series().column("liquidTemperatureK").values()[0]);
+                        most,
+                        on.run()
+                                .series()
+                                .column(SeriesQuantity.LIQUID_TEMPERATURE)
+                                .values()[0]);
             }
         }
         return OptionalDouble.of(wall.getAsDouble() + oil.getAsDouble() - most);
@@ -185,7 +194,7 @@ final class SetPoints {
     }
 
     private static double at(TimeSeries series, double[] values, double timeS) {
-        double[] time = series.column("timeS").values();
+        double[] time = series.column(SeriesQuantity.TIME).values();
         int i = 0;
         while (i < time.length - 1 && time[i] < timeS) {
             i++;

@@ -2,6 +2,7 @@ package boilwright.drill;
 
 import boilwright.rig.Protection.TripKind;
 import boilwright.thermal.DrillRun;
+import boilwright.thermal.SeriesQuantity;
 import boilwright.thermal.TimeSeries;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -48,7 +49,7 @@ final class TripClock {
         if (read.isEmpty()) {
             return OptionalDouble.empty();
         }
-        double[] time = series.column("timeS").values();
+        double[] time = series.column(SeriesQuantity.TIME).values();
         double[] value = read.get();
         double since = Double.NaN;
         for (int i = 0; i < time.length; i++) {
@@ -78,25 +79,19 @@ final class TripClock {
     /** Readings of what a trip watches; empty when the rig has no such thing. */
     static Optional<double[]> values(TripKind kind, TimeSeries series) {
         return switch (kind) {
-            case BOILER_TEMPERATURE -> column(series, "boilerWallK");
+            case BOILER_TEMPERATURE -> series.find(SeriesQuantity.BOILER_WALL).map(TimeSeries.Column::values);
             case BODY_TEMPERATURE -> hottestWall(series);
-            case WATER_TEMPERATURE -> column(series, "waterOutK");
-            case FORELINE_PRESSURE -> column(series, "forelinePa");
+            case WATER_TEMPERATURE -> series.find(SeriesQuantity.WATER_OUT).map(TimeSeries.Column::values);
+            case FORELINE_PRESSURE -> series.find(SeriesQuantity.FORELINE).map(TimeSeries.Column::values);
             case WATER_FLOW -> Optional.empty();
         };
-    }
-
-    private static Optional<double[]> column(TimeSeries series, String key) {
-        return series.columns().stream()
-                .filter(c -> c.key().equals(key))
-                .map(TimeSeries.Column::values)
-                .findFirst();
     }
 
     private static Optional<double[]> hottestWall(TimeSeries series) {
         double[] hottest = null;
         for (int stage = 1; ; stage++) {
-            Optional<double[]> wall = column(series, "stage" + stage + "WallK");
+            Optional<double[]> wall =
+                    series.find(SeriesQuantity.STAGE_WALL, stage).map(TimeSeries.Column::values);
             if (wall.isEmpty()) {
                 return Optional.ofNullable(hottest);
             }

@@ -395,7 +395,7 @@ public enum MessageKey {
     /** Stopped by the person. */
     STOPPED(0),
 
-    // --- gas side: chamber, line, backing pump, outgassing data
+    // --- gas side: chamber, line, backing pump, outgassing
     /** {0} place, {1} path, {2} found, {3} diameter of the ring. */
     RIG_CORD_TOO_THICK(4),
     /** {0} place, {1} path, {2} lowest, {3} highest. */
@@ -423,9 +423,7 @@ public enum MessageKey {
     /** {0} gas asked for, {1} gases known. */
     GAS_UNKNOWN(2),
 
-    // --- pressure-rise test: what is wrong with a record or an option of its command; the place is the file with line
-    // and column as far
-    // as they are known, or the option
+    // --- pressure-rise test: records, and the options of its command
     /** {0} place, {1} why, as half a sentence. */
     RISE_FILE_UNREADABLE(2),
     /** {0} place, {1} greatest size. */

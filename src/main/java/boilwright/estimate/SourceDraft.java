@@ -6,25 +6,12 @@ import boilwright.rig.HeatSource.Contact;
 import boilwright.rig.HeatSource.Susceptor;
 import boilwright.rig.HeatSource.Thermostat;
 import boilwright.rig.Parameter;
+import boilwright.rig.TypicalValues;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
 /** The heat source as such sources usually are; all of it is from memory. */
 final class SourceDraft {
-    /** Area of contact over the heated area. */
-    private static final double CONTACT_SHARE = 0.93;
-    /** Area that loses heat over the heated area. */
-    private static final double LOSS_SHARE = 1.75;
-
-    private static final double LOSS_EMISSIVITY = 0.8;
-    private static final double INSULATED_M = 0.025;
-    /** Surface load of elements in oil, W/m2. */
-    private static final double ELEMENT_LOAD = 3e4;
-
-    private static final double PLATE_LIMIT_K = 723.15;
-    private static final double MANTLE_LIMIT_K = 723.15;
-    private static final double HEATER_LIMIT_K = 693.15;
-    private static final double INDUCTION_LIMIT_K = 573.15;
 
     private final OutsideMeasurements measured;
     private final GuessBook book;
@@ -49,7 +36,10 @@ final class SourceDraft {
             case IMMERSED_ELEMENT ->
                 new HeatSource.ImmersedElement(
                         rated,
-                        book.quantity("heatSource.surfaceArea", rated / ELEMENT_LOAD, EstimateText.BASIS_ELEMENT_LOAD));
+                        book.quantity(
+                                "heatSource.surfaceArea",
+                                rated / TypicalValues.ELEMENT_LOAD,
+                                EstimateText.BASIS_ELEMENT_LOAD));
             case INDUCTION -> induction(rated);
         };
     }
@@ -61,10 +51,10 @@ final class SourceDraft {
                 contact,
                 contactArea(),
                 conductance(Contacts.parameter(contact)),
-                heatCapacity(0.6),
-                limit(PLATE_LIMIT_K),
+                heatCapacity(TypicalValues.PLATE_HEAT_CAPACITY_PER_W),
+                limit(TypicalValues.PLATE_LIMIT_K),
                 book.mark("heatSource.thermostat", Thermostat.ON_OFF, EstimateText.BASIS_THERMOSTAT),
-                lossArea(),
+                lossArea(TypicalValues.LOSS_SHARE),
                 lossEmissivity(),
                 book.exactly("heatSource.insulationThickness", 0, EstimateText.BASIS_BARE),
                 insulationConductivity());
@@ -75,9 +65,9 @@ final class SourceDraft {
                 rated,
                 book.quantity("heatSource.wrappedArea", boiler.heatedAreaM2(), EstimateText.BASIS_HEATED_MANTLE),
                 conductance(Parameter.CONTACT_MANTLE),
-                heatCapacity(0.8),
-                limit(MANTLE_LIMIT_K),
-                lossArea(),
+                heatCapacity(TypicalValues.MANTLE_HEAT_CAPACITY_PER_W),
+                limit(TypicalValues.MANTLE_LIMIT_K),
+                lossArea(TypicalValues.LOSS_SHARE),
                 lossEmissivity(),
                 insulation(),
                 insulationConductivity());
@@ -88,10 +78,10 @@ final class SourceDraft {
                 rated,
                 contactArea(),
                 conductance(Parameter.CONTACT_MACHINED_METAL),
-                heatCapacity(0.5),
-                limit(HEATER_LIMIT_K),
+                heatCapacity(TypicalValues.CLAMPED_HEAT_CAPACITY_PER_W),
+                limit(TypicalValues.CLAMPED_LIMIT_K),
                 book.mark("heatSource.thermostat", Thermostat.PROPORTIONAL, EstimateText.BASIS_THERMOSTAT),
-                lossArea(),
+                lossArea(TypicalValues.LOSS_SHARE),
                 lossEmissivity(),
                 insulation(),
                 insulationConductivity());
@@ -106,26 +96,29 @@ final class SourceDraft {
                         "heatSource.susceptor",
                         ferrous ? Susceptor.FERROUS_BASE : Susceptor.PLATE,
                         EstimateText.BASIS_SUSCEPTOR),
-                book.quantity("heatSource.efficiency", 0.85, EstimateText.BASIS_EFFICIENCY),
+                book.quantity(
+                        "heatSource.efficiency", TypicalValues.INDUCTION_EFFICIENCY, EstimateText.BASIS_EFFICIENCY),
                 contact,
                 contactArea(),
                 conductance(Contacts.parameter(contact)),
-                heatCapacity(0.4),
-                limit(INDUCTION_LIMIT_K),
-                lossArea(),
+                heatCapacity(TypicalValues.SUSCEPTOR_HEAT_CAPACITY_PER_W),
+                limit(TypicalValues.INDUCTION_LIMIT_K),
+                lossArea(TypicalValues.SUSCEPTOR_LOSS_SHARE),
                 lossEmissivity());
     }
 
     private Contact contact() {
-        Contact usual = measured.material().isGlass() ? Contact.DOMED_GLASS : Contact.MACHINED_METAL;
         return measured.known()
                 .contact()
-                .orElseGet(() -> book.mark("heatSource.contact", usual, EstimateText.BASIS_CONTACT));
+                .orElseGet(() -> book.mark(
+                        "heatSource.contact", TypicalValues.contact(measured.material()), EstimateText.BASIS_CONTACT));
     }
 
     private double contactArea() {
         return book.quantity(
-                "heatSource.contactArea", CONTACT_SHARE * boiler.heatedAreaM2(), EstimateText.BASIS_CONTACT_AREA);
+                "heatSource.contactArea",
+                TypicalValues.CONTACT_SHARE * boiler.heatedAreaM2(),
+                EstimateText.BASIS_CONTACT_AREA);
     }
 
     private OptionalDouble conductance(Parameter parameter) {
@@ -147,20 +140,24 @@ final class SourceDraft {
                 : book.exactly("heatSource.limit", usualK, EstimateText.BASIS_SOURCE_LIMIT);
     }
 
-    private double lossArea() {
-        return book.quantity("heatSource.lossArea", LOSS_SHARE * boiler.heatedAreaM2(), EstimateText.BASIS_LOSS_AREA);
+    private double lossArea(double overHeatedArea) {
+        return book.quantity(
+                "heatSource.lossArea", overHeatedArea * boiler.heatedAreaM2(), EstimateText.BASIS_LOSS_AREA);
     }
 
     private double lossEmissivity() {
-        return book.exactly("heatSource.lossEmissivity", LOSS_EMISSIVITY, EstimateText.BASIS_EMISSIVITY);
+        return book.exactly("heatSource.lossEmissivity", TypicalValues.LOSS_EMISSIVITY, EstimateText.BASIS_EMISSIVITY);
     }
 
     private double insulation() {
-        return book.exactly("heatSource.insulationThickness", INSULATED_M, EstimateText.BASIS_INSULATION);
+        return book.exactly(
+                "heatSource.insulationThickness", TypicalValues.HEATER_INSULATION_M, EstimateText.BASIS_INSULATION);
     }
 
     private double insulationConductivity() {
         return book.exactly(
-                "heatSource.insulationConductivity", VesselDraft.MINERAL_WOOL, EstimateText.BASIS_INSULATION);
+                "heatSource.insulationConductivity",
+                TypicalValues.HEATER_INSULATION_CONDUCTIVITY,
+                EstimateText.BASIS_INSULATION);
     }
 }

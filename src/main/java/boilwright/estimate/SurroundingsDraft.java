@@ -7,6 +7,8 @@ import boilwright.rig.ForelineKind;
 import boilwright.rig.Room;
 import boilwright.rig.Stage;
 import boilwright.rig.SupplyKind;
+import boilwright.rig.TypicalValues;
+import boilwright.units.PhysicalConstants;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -16,19 +18,6 @@ import java.util.OptionalDouble;
 final class SurroundingsDraft {
     /** 50 mTorr. */
     private static final double FORELINE_PA = 6.666;
-
-    private static final double INLET_K = 291.15;
-    private static final double ROOM_K = 293.15;
-    private static final double AIR_PA = 101_325;
-    /** Water flow for each watt of the rating, m3/s. */
-    private static final double FLOW_PER_WATT = 1e-3 / 60 / 1000;
-
-    private static final double LEAST_FLOW = 0.8e-3 / 60;
-    private static final double JACKET_GAP_M = 0.006;
-    private static final double TUBE_M = 0.008;
-    private static final double PITCH_M = 0.03;
-    /** Conductance of a soldered joint, W/(m K). */
-    private static final double BOND = 20;
 
     private final OutsideMeasurements measured;
     private final GuessBook book;
@@ -52,20 +41,22 @@ final class SurroundingsDraft {
 
     Room room() {
         return new Room(
-                book.exactly("room.temperature", ROOM_K, EstimateText.BASIS_ROOM),
-                book.exactly("room.pressure", AIR_PA, EstimateText.BASIS_AIR_PRESSURE));
+                book.exactly("room.temperature", TypicalValues.ROOM_K, EstimateText.BASIS_ROOM),
+                book.exactly(
+                        "room.pressure", PhysicalConstants.STANDARD_ATMOSPHERE_PA, EstimateText.BASIS_AIR_PRESSURE));
     }
 
     Cooling cooling(List<Stage> stages) {
         OptionalDouble inlet = measured.known().waterInletK();
         double inletK = inlet.isPresent()
                 ? inlet.getAsDouble()
-                : book.exactly("cooling.supply.inletTemperature", INLET_K, EstimateText.BASIS_WATER_INLET);
+                : book.exactly(
+                        "cooling.supply.inletTemperature", TypicalValues.WATER_INLET_K, EstimateText.BASIS_WATER_INLET);
         if (measured.known().airCooled()) {
             return new Cooling(inletK, 0, List.of(), OptionalDouble.empty());
         }
         OptionalDouble flow = measured.known().waterFlowM3PerS();
-        double usualFlow = Math.max(LEAST_FLOW, FLOW_PER_WATT * measured.ratedPowerW());
+        double usualFlow = TypicalValues.waterFlowM3PerS(measured.ratedPowerW());
         if (flow.isEmpty()) {
             // Whatever drives it: a flow that is guessed stands for a supply that nobody described.
             book.mark("cooling.supply.kind", SupplyKind.GIVEN_FLOW, EstimateText.BASIS_WATER_FLOW);
@@ -87,14 +78,14 @@ final class SurroundingsDraft {
         if (kind == ElementKind.JACKET) {
             return new Cooling.Jacket(
                     covers,
-                    book.quantity(at + "gap", JACKET_GAP_M, basis),
+                    book.quantity(at + "gap", TypicalValues.JACKET_GAP_M, basis),
                     book.quantity(at + "shellThickness", measured.wallM(), basis));
         }
         double turn = Math.PI * (measured.boreM() + 2 * measured.wallM());
         return new Cooling.SolderedCoil(
                 covers,
-                book.quantity(at + "tubeInnerDiameter", TUBE_M, basis),
-                book.quantity(at + "tubeLength", turn * measured.columnHeightM() / PITCH_M, basis),
-                book.exactly(at + "bondConductance", BOND, basis));
+                book.quantity(at + "tubeInnerDiameter", TypicalValues.COIL_BORE_M, basis),
+                book.quantity(at + "tubeLength", turn * measured.columnHeightM() / TypicalValues.COIL_PITCH_M, basis),
+                book.exactly(at + "bondConductance", TypicalValues.BOND_CONDUCTANCE, basis));
     }
 }

@@ -6,6 +6,7 @@ import boilwright.rig.Column;
 import boilwright.rig.Material;
 import boilwright.rig.SourceKind;
 import boilwright.rig.Stage;
+import boilwright.rig.TypicalValues;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
@@ -19,14 +20,10 @@ final class VesselDraft {
     private static final double METAL_BASE = 2;
     /** Column wall over body wall of a glass pump. */
     private static final double GLASS_COLUMN = 0.8;
-    /** Wetted over heated area of a metal boiler with fins. */
-    private static final double FINNED = 1.5;
     /** Height of the lowest jet over the column's height. */
     private static final double LOWEST_JET = 0.45;
     /** Height of the uncooled lower wall over the lowest jet's. */
     private static final double LOWER_WALL = 0.5;
-    /** Conductivity of insulation at use, W/(m K). */
-    static final double MINERAL_WOOL = 0.05;
 
     private final OutsideMeasurements measured;
     private final GuessBook book;
@@ -54,10 +51,14 @@ final class VesselDraft {
                 measured.boilerDiameterM(),
                 wall,
                 heated,
-                book.quantity("boiler.wettedArea", heated * (glass ? 1 : FINNED), EstimateText.BASIS_WETTED),
+                book.quantity(
+                        "boiler.wettedArea", heated * TypicalValues.wettedRatio(material), EstimateText.BASIS_WETTED),
                 book.quantity("boiler.outsideArea", ball, EstimateText.BASIS_OUTSIDE),
                 insulation(),
-                book.exactly("boiler.insulationConductivity", MINERAL_WOOL, EstimateText.BASIS_INSULATION),
+                book.exactly(
+                        "boiler.insulationConductivity",
+                        TypicalValues.BOILER_INSULATION_CONDUCTIVITY,
+                        EstimateText.BASIS_INSULATION),
                 emissivity("boiler.emissivity", material),
                 OptionalDouble.empty());
     }

@@ -1,5 +1,7 @@
 package boilwright.fluid;
 
+import boilwright.units.PhysicalConstants;
+
 /**
  * Dry air at one atmosphere between 250 and 900 K: density as an ideal gas, viscosity and thermal conductivity by
  * Sutherland's law with the constants of White, Viscous Fluid Flow (3rd ed. 2006), tables 1-2 and 1-3 (from memory),
@@ -12,10 +14,9 @@ public final class Air {
     public static final double LOWEST_K = 250;
     /** Upper end of the span, K. */
     public static final double HIGHEST_K = 900;
-    /** Specific gas constant, J/(kg K): 8.314462618 over 0.0289652 kg/mol. */
+    /** Specific gas constant, J/(kg K): the molar gas constant over 0.028965 kg/mol. */
     public static final double SPECIFIC_GAS_CONSTANT = 287.05;
 
-    private static final double ATMOSPHERE_PA = 101325;
     private static final double SUTHERLAND_T0 = 273;
     private static final double VISCOSITY_0 = 1.716e-5;
     private static final double VISCOSITY_S = 111;
@@ -32,7 +33,7 @@ public final class Air {
     /** Density at one atmosphere, kg/m3. */
     public static double density(double temperatureK) {
         check("density", temperatureK);
-        return ATMOSPHERE_PA / (SPECIFIC_GAS_CONSTANT * temperatureK);
+        return PhysicalConstants.STANDARD_ATMOSPHERE_PA / (SPECIFIC_GAS_CONSTANT * temperatureK);
     }
 
     /** Volume expansion, 1/K: an ideal gas. */

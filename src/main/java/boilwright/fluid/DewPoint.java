@@ -1,5 +1,7 @@
 package boilwright.fluid;
 
+import boilwright.units.PhysicalConstants;
+
 /**
  * The temperature below which a surface in humid air becomes wet, by the Magnus form of the saturation pressure over water,
  * 610.94 Pa exp(17.625 t/(t + 243.04 degC)) (O. A. Alduchov and R. E. Eskridge, J. Appl. Meteorology 35 (1996) 601, eq. 21).
@@ -7,7 +9,6 @@ package boilwright.fluid;
  * IAPWS.
  */
 public final class DewPoint {
-    private static final double CELSIUS = 273.15;
     private static final double AT_ZERO_PA = 610.94;
     /** Highest temperature of the fit, K. */
     public static final double HIGHEST_K = 323.15;
@@ -34,11 +35,11 @@ public final class DewPoint {
      */
     public static double temperature(double airK, double relativeHumidity) {
         double sum = Math.log(relativeHumidity) + exponent(airK);
-        return CELSIUS + OFFSET * sum / (SLOPE - sum);
+        return PhysicalConstants.ZERO_CELSIUS_K + OFFSET * sum / (SLOPE - sum);
     }
 
     private static double exponent(double temperatureK) {
-        double celsius = temperatureK - CELSIUS;
+        double celsius = temperatureK - PhysicalConstants.ZERO_CELSIUS_K;
         return SLOPE * celsius / (celsius + OFFSET);
     }
 }

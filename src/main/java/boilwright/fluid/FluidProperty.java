@@ -1,6 +1,7 @@
 package boilwright.fluid;
 
 import boilwright.units.Dimension;
+import boilwright.units.PhysicalConstants;
 import boilwright.units.UnitSpelling;
 import boilwright.units.UnitTable;
 import java.util.Arrays;
@@ -24,7 +25,7 @@ enum FluidProperty {
             "Pa",
             1e-30,
             1e8,
-            Map.of("Torr", 101325.0 / 760, "MPa", 1e6),
+            Map.of("Torr", PhysicalConstants.TORR_PA, "MPa", 1e6),
             List.of(
                     EquationForm.LOG10_INVERSE,
                     EquationForm.LN_ANTOINE,

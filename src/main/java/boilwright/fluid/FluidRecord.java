@@ -4,6 +4,7 @@ import boilwright.errors.Message;
 import boilwright.errors.MessageKey;
 import boilwright.fluid.PropertyValue.Figure;
 import boilwright.fluid.PropertyValue.Span;
+import boilwright.units.PhysicalConstants;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
@@ -21,11 +22,6 @@ import java.util.function.UnaryOperator;
 public final class FluidRecord implements WorkingFluid {
     /** Extrapolation that is not worth a note, K. */
     private static final double RANGE_SLACK_K = 10;
-
-    /** Gas constant, J/(mol K); exact since the revision of the SI in 2019. */
-    public static final double GAS_CONSTANT = 8.31446261815324;
-
-    private static final double ENTHALPY_ZERO_K = 273.15;
 
     private final String id;
     private final String title;
@@ -64,7 +60,7 @@ public final class FluidRecord implements WorkingFluid {
         latentHeat = relation(FluidProperty.LATENT_HEAT);
         density = relation(FluidProperty.DENSITY);
         specificHeat = (Relation.Polynomial) relation(FluidProperty.SPECIFIC_HEAT);
-        enthalpy = specificHeat.integralFrom(ENTHALPY_ZERO_K);
+        enthalpy = specificHeat.integralFrom(PhysicalConstants.ZERO_CELSIUS_K);
         conductivity = relation(FluidProperty.CONDUCTIVITY);
         viscosity = relation(FluidProperty.VISCOSITY);
         surfaceTension = relation(FluidProperty.SURFACE_TENSION);
@@ -114,16 +110,17 @@ public final class FluidRecord implements WorkingFluid {
             value.figure()
                     .flatMap(Figure::range)
                     .filter(range -> !range.contains(used))
-                    .ifPresent(range -> extrapolated.add(value.property().title() + " ("
-                            + Math.round(range.low() - 273.15) + " to " + Math.round(range.high() - 273.15) + ")"));
+                    .ifPresent(range -> extrapolated.add(
+                            value.property().title() + " (" + Math.round(range.low() - PhysicalConstants.ZERO_CELSIUS_K)
+                                    + " to " + Math.round(range.high() - PhysicalConstants.ZERO_CELSIUS_K) + ")"));
         }
         return extrapolated.isEmpty()
                 ? List.of()
                 : List.of(Message.of(
                         MessageKey.FLUID_EXTRAPOLATED,
                         title,
-                        Long.toString(Math.round(lowestK - 273.15)),
-                        Long.toString(Math.round(highestK - 273.15)),
+                        Long.toString(Math.round(lowestK - PhysicalConstants.ZERO_CELSIUS_K)),
+                        Long.toString(Math.round(highestK - PhysicalConstants.ZERO_CELSIUS_K)),
                         String.join(", ", extrapolated)));
     }
 
@@ -148,7 +145,7 @@ public final class FluidRecord implements WorkingFluid {
 
     @Override
     public double specificGasConstant() {
-        return GAS_CONSTANT / molarMass;
+        return PhysicalConstants.MOLAR_GAS_CONSTANT / molarMass;
     }
 
     @Override

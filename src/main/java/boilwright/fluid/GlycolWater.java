@@ -3,6 +3,7 @@ package boilwright.fluid;
 import boilwright.errors.ComputationException;
 import boilwright.errors.Message;
 import boilwright.errors.MessageKey;
+import boilwright.units.PhysicalConstants;
 
 /**
  * Ethylene or propylene glycol in water by A. Melinder, Properties of secondary working fluids for indirect systems, IIF/IIR,
@@ -12,7 +13,6 @@ import boilwright.errors.MessageKey;
  * Corrosion inhibitors of ready-made coolants are not considered.
  */
 public final class GlycolWater implements Coolant {
-    private static final double CELSIUS = 273.15;
     private static final double MILLI = 1e-3;
 
     private final String title;
@@ -30,15 +30,15 @@ public final class GlycolWater implements Coolant {
     private GlycolWater(GlycolFile file, double massShare) {
         this.file = file;
         title = file.title() + ", " + Numbers.text(massShare * 100) + " percent by mass";
-        middleK = CELSIUS + file.middleCelsius();
+        middleK = PhysicalConstants.ZERO_CELSIUS_K + file.middleCelsius();
         density = file.atShare("density", massShare);
         specificHeat = file.atShare("specificHeat", massShare);
         conductivity = file.atShare("conductivity", massShare);
         logViscosity = file.atShare("viscosity", massShare);
-        freezingK = CELSIUS + file.atShare("freezing", massShare)[0];
+        freezingK = PhysicalConstants.ZERO_CELSIUS_K + file.atShare("freezing", massShare)[0];
         lowestK = Math.max(file.end("temperatureSpan", 0), freezingK);
         highestK = file.end("temperatureSpan", 1);
-        enthalpyAtZero = integral(specificHeat, CELSIUS - middleK);
+        enthalpyAtZero = integral(specificHeat, PhysicalConstants.ZERO_CELSIUS_K - middleK);
     }
 
     /**

@@ -7,6 +7,7 @@ import boilwright.fluid.FluidProperty.Trend;
 import boilwright.fluid.PropertyValue.BeyondRange;
 import boilwright.fluid.PropertyValue.Figure;
 import boilwright.fluid.PropertyValue.Span;
+import boilwright.units.PhysicalConstants;
 import java.util.Map;
 
 /**
@@ -105,7 +106,7 @@ final class PlausibilityCheck {
         while (t < span.high() && pressure.value(t) < usual) {
             t += 1;
         }
-        double slope = FluidRecord.GAS_CONSTANT / molarMass * t * t * pressure.slope(t) / pressure.value(t);
+        double slope = PhysicalConstants.MOLAR_GAS_CONSTANT / molarMass * t * t * pressure.slope(t) / pressure.value(t);
         double ratio = main(FluidProperty.LATENT_HEAT).relation().value(t) / slope;
         if (!(ratio >= LOWEST_LATENT_RATIO && ratio <= HIGHEST_LATENT_RATIO)) {
             faults.add(Message.of(

@@ -3,6 +3,7 @@ package boilwright.fluid;
 import boilwright.errors.ComputationException;
 import boilwright.errors.Message;
 import boilwright.errors.MessageKey;
+import boilwright.units.PhysicalConstants;
 import java.util.OptionalDouble;
 import java.util.function.DoubleUnaryOperator;
 
@@ -18,7 +19,6 @@ public final class TabulatedFluid implements WorkingFluid {
     /** Highest temperature of a table unless the fluid's own span ends below it, K. */
     public static final double HIGHEST_K = 800;
 
-    private static final double STANDARD_GRAVITY = 9.80665;
     private static final double GRID_STEP_K = 0.5;
     private static final double GRID_STEP_LN_PRESSURE = 0.05;
     private static final int FEWEST_INTERVALS = 8;
@@ -292,7 +292,7 @@ public final class TabulatedFluid implements WorkingFluid {
         double conductivity = exact.liquidConductivity(t);
         return Math.sqrt(Math.sqrt(density
                 * density
-                * STANDARD_GRAVITY
+                * PhysicalConstants.STANDARD_GRAVITY
                 * conductivity
                 * conductivity
                 * conductivity

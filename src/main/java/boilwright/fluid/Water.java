@@ -1,5 +1,6 @@
 package boilwright.fluid;
 
+import boilwright.units.PhysicalConstants;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
@@ -14,11 +15,11 @@ import java.nio.ByteBuffer;
  */
 public final class Water {
     /** Lower end of the tables, K. */
-    public static final double LOWEST_K = 273.15;
+    public static final double LOWEST_K = PhysicalConstants.ZERO_CELSIUS_K;
     /** Upper end of the tables, K. */
     public static final double HIGHEST_K = 423.15;
     /** Freezing point at atmospheric pressure, K; 7 mK lower for each bar more. */
-    public static final double FREEZING_K = 273.15;
+    public static final double FREEZING_K = PhysicalConstants.ZERO_CELSIUS_K;
 
     /** Heat that melts ice, J/kg. IAPWS R10-06 for ice Ih gives 333.4, handbooks 333.55 to 334 kJ/kg (from memory). */
     public static final double FUSION_HEAT = 333.6e3;

@@ -1,5 +1,7 @@
 package boilwright.fluid;
 
+import boilwright.units.PhysicalConstants;
+
 /**
  * The line on which water boils: IAPWS R7-97 (industrial formulation 1997), region 4, equations 30 and 31. It is valid from
  * 273.15 K and 611.213 Pa to the critical point, 647.096 K and 22.064 MPa; beyond, both methods give NaN. Constants
@@ -7,7 +9,7 @@ package boilwright.fluid;
  */
 public final class WaterSaturation {
     /** Lower end of the range, K. */
-    public static final double LOWEST_K = 273.15;
+    public static final double LOWEST_K = PhysicalConstants.ZERO_CELSIUS_K;
     /** Upper end of the range, K: the critical temperature. */
     public static final double HIGHEST_K = 647.096;
     /** Lower end of the range, Pa: what {@link #pressure} gives at 273.15 K, rounded outwards. */

@@ -31,17 +31,6 @@ public final class ChokedNozzle {
     }
 
     /**
-     * Flux factor from stagnation pressure to the pressure downstream: 0 from equal pressures up, rising without a step to
-     * the choked value at the critical ratio.
-     *
-     * @param pressureRatio downstream over stagnation pressure, at least 0
-     * @param gamma above 1
-     */
-    public static double fluxFactor(double pressureRatio, double gamma) {
-        return fluxFactor(pressureRatio, gamma, criticalPressureRatio(gamma), chokedFactor(gamma));
-    }
-
-    /**
      * The same with the two constants of the gas kept by the caller.
      *
      * @param pressureRatio downstream over stagnation pressure, at least 0
@@ -62,27 +51,6 @@ public final class ChokedNozzle {
         double head = -Math.expm1((gamma - 1) / gamma * log);
         double factor = Math.exp(log / gamma) * Math.sqrt(2 * gamma / (gamma - 1) * head);
         return Math.min(factor, chokedFactor);
-    }
-
-    /**
-     * Isentropic mass flux.
-     *
-     * @param stagnationPressure Pa
-     * @param downstreamPressure Pa; at or above the stagnation pressure nothing flows
-     * @param stagnationK K
-     * @param specificGasConstant R/M, J/(kg K)
-     * @param gamma above 1
-     * @return kg/(m2 s)
-     */
-    public static double massFlux(
-            double stagnationPressure,
-            double downstreamPressure,
-            double stagnationK,
-            double specificGasConstant,
-            double gamma) {
-        return fluxFactor(downstreamPressure / stagnationPressure, gamma)
-                * stagnationPressure
-                / Math.sqrt(specificGasConstant * stagnationK);
     }
 
     /**
@@ -124,25 +92,5 @@ public final class ChokedNozzle {
             mach = Math.min(1, mach + step);
         }
         return mach;
-    }
-
-    /**
-     * Area over throat area at a Mach number, A/A*.
-     *
-     * @param mach above 0
-     * @param gamma above 1
-     */
-    public static double areaRatio(double mach, double gamma) {
-        return chokedFactor(gamma) / fluxFactorAtMach(mach, gamma);
-    }
-
-    /**
-     * Static over stagnation pressure at a Mach number, (1 + (g - 1)/2 M^2)^(-g/(g - 1)).
-     *
-     * @param mach at least 0
-     * @param gamma above 1
-     */
-    public static double pressureRatio(double mach, double gamma) {
-        return Math.pow(1 + (gamma - 1) / 2 * mach * mach, -gamma / (gamma - 1));
     }
 }

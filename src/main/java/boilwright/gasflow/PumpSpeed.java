@@ -20,16 +20,4 @@ public final class PumpSpeed {
     public static double full(double hoCoefficient, double areaM2, double temperatureK, double molarMass) {
         return hoCoefficient * ApertureConductance.of(areaM2, temperatureK, molarMass);
     }
-
-    /**
-     * Speed at an inlet pressure, min(S0, Qmax/p).
-     *
-     * @param fullSpeed S0, m3/s
-     * @param maximumThroughput Qmax, Pa m3/s
-     * @param inletPressure Pa, at least 0
-     * @return m3/s
-     */
-    public static double atPressure(double fullSpeed, double maximumThroughput, double inletPressure) {
-        return fullSpeed * inletPressure <= maximumThroughput ? fullSpeed : maximumThroughput / inletPressure;
-    }
 }

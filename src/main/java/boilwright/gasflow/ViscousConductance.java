@@ -1,5 +1,7 @@
 package boilwright.gasflow;
 
+import boilwright.units.PhysicalConstants;
+
 /**
  * Conductance of a round tube in viscous and transition flow. Viscous: Poiseuille's law for a compressible gas in laminar flow,
  * pi d4 p/(128 eta L) at the mean pressure p. Transition: M. Knudsen, Ann. Phys. 28 (1909) 75, C = Cv + Z Cm with
@@ -37,8 +39,10 @@ public final class ViscousConductance {
      */
     public static double molecularShare(
             double diameterM, double meanPa, double viscosity, double temperatureK, double molarMass) {
-        double x =
-                Math.sqrt(molarMass / (MeanSpeed.MOLAR_GAS_CONSTANT * temperatureK)) * diameterM * meanPa / viscosity;
+        double x = Math.sqrt(molarMass / (PhysicalConstants.MOLAR_GAS_CONSTANT * temperatureK))
+                * diameterM
+                * meanPa
+                / viscosity;
         return (1 + x) / (1 + KNUDSEN * x);
     }
 }

@@ -40,16 +40,4 @@ public final class ChurchillChuPlate {
         double root = 0.825 + prandtlGroup * Math.cbrt(Math.sqrt(rayleigh));
         return root * root;
     }
-
-    /**
-     * Whether a vertical cylinder is wide enough to count as a plate, D/L >= 35/Gr^(1/4) (Incropera sec. 9.6.1). A
-     * thinner one loses more than the plate relation says.
-     *
-     * @param diameterM m
-     * @param heightM m
-     * @param grashof Grashof number on the height, Ra/Pr
-     */
-    public static boolean cylinderCountsAsPlate(double diameterM, double heightM, double grashof) {
-        return diameterM * Math.sqrt(Math.sqrt(grashof)) >= 35 * heightM;
-    }
 }

@@ -5,23 +5,11 @@ package boilwright.heattransfer;
  * the flow in US gallons a minute that loses 1 psi. Turbulent flow without cavitation.
  */
 public final class FlowCoefficient {
-    /** Kv of a part with a Cv of 1; IEC 60534-1 gives 0.865. */
-    public static final double KV_PER_CV = 0.865;
-
     private static final double BAR_PA = 1e5;
     private static final double SECONDS_PER_HOUR = 3600;
     private static final double REFERENCE_DENSITY = 1000;
 
     private FlowCoefficient() {}
-
-    /**
-     * Kv from Cv, m3/h.
-     *
-     * @param cv US gallons a minute at 1 psi
-     */
-    public static double kvFromCv(double cv) {
-        return KV_PER_CV * cv;
-    }
 
     /**
      * Loss of pressure along the flow, Pa; it has the sign of the flow.
@@ -33,16 +21,5 @@ public final class FlowCoefficient {
     public static double pressureDrop(double kv, double density, double flowM3PerS) {
         double ratio = flowM3PerS * SECONDS_PER_HOUR / kv;
         return BAR_PA * density / REFERENCE_DENSITY * ratio * Math.abs(ratio);
-    }
-
-    /**
-     * The K of {@link MinorLoss} that loses the same, counted on the velocity in a bore.
-     *
-     * @param kv m3/h at 1 bar, above 0
-     * @param boreM bore on whose velocity K is counted, m
-     */
-    public static double lossCoefficient(double kv, double boreM) {
-        double area = Math.PI / 4 * boreM * boreM;
-        return 2 * pressureDrop(kv, REFERENCE_DENSITY, area) / REFERENCE_DENSITY;
     }
 }

@@ -23,27 +23,6 @@ public final class GlassStress {
     }
 
     /**
-     * Steady flux at which the cold face reaches a stress, q = k dT/t.
-     *
-     * @param stress permissible tension, Pa
-     * @param expansion linear expansion coefficient, 1/K
-     * @param youngsModulus Pa
-     * @param poisson Poisson's ratio
-     * @param conductivity of the wall, W/(m K)
-     * @param thicknessM m
-     * @return W/m2
-     */
-    public static double fluxAtStress(
-            double stress,
-            double expansion,
-            double youngsModulus,
-            double poisson,
-            double conductivity,
-            double thicknessM) {
-        return conductivity / thicknessM * stress / coldFace(expansion, youngsModulus, poisson, 1);
-    }
-
-    /**
      * Greatest surface tension after one face of a wall of even temperature meets a colder fluid, alpha E dT/(1 - nu)/(1.5 +
      * 3.25/Bi - 0.5 exp(-16/Bi)). Manson's plate is cooled from both sides and Bi taken on half its thickness; a wall
      * cooled from one side and held straight behaves as that half, so Bi = h t/k on the whole wall.

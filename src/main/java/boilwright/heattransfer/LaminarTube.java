@@ -8,8 +8,6 @@ package boilwright.heattransfer;
 public final class LaminarTube {
     /** Nusselt number far from the inlet, wall of even temperature. */
     public static final double DEVELOPED_TEMPERATURE = 3.657;
-    /** Nusselt number far from the inlet, even heat flux. */
-    public static final double DEVELOPED_FLUX = 4.364;
 
     private LaminarTube() {}
 

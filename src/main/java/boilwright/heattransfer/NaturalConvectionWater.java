@@ -30,16 +30,4 @@ public final class NaturalConvectionWater {
         double rayleigh = Rayleigh.number(Math.abs(expansion), dT, heightM, kinematicViscosity, diffusivity);
         return ChurchillChuPlate.nusselt(rayleigh, kinematicViscosity / diffusivity) * conductivity / heightM;
     }
-
-    /**
-     * Whether the boundary layer (conduction thickness k/h) is thinner than half the gap, so that the plate relation
-     * holds. The factor one half is engineering judgement.
-     *
-     * @param coefficient from {@link #coefficient}, W/(m2 K)
-     * @param conductivity of the water, W/(m K)
-     * @param gapM width of the gap, m
-     */
-    public static boolean boundaryLayerFits(double coefficient, double conductivity, double gapM) {
-        return 2 * conductivity <= coefficient * gapM;
-    }
 }

@@ -31,16 +31,6 @@ public final class PoolBoiling {
     }
 
     /**
-     * The same relation solved for the wall's superheat, q = h dT.
-     *
-     * @param superheat wall temperature less liquid temperature, K; 0 at or below 0
-     * @return W/(m2 K)
-     */
-    public static double coefficientFromSuperheat(double superheat) {
-        return superheat <= 0 ? 0 : SUPERHEAT_LEVEL * Math.pow(superheat, SUPERHEAT_EXPONENT);
-    }
-
-    /**
      * Natural convection and boiling together without a switch, (h_nc^4 + h_b^4)^(1/4) (the blend of S. W. Churchill and
      * R. Usagi, AIChE J. 18 (1972) 1121; the exponent 4 is engineering judgement).
      *

@@ -1,5 +1,7 @@
 package boilwright.heattransfer;
 
+import boilwright.units.PhysicalConstants;
+
 /** The Rayleigh number, Ra = g beta |dT| L^3/(nu alpha) (Incropera, Bergman, Lavine, DeWitt, eq. 9.25). */
 public final class Rayleigh {
     private Rayleigh() {}
@@ -16,7 +18,7 @@ public final class Rayleigh {
      */
     public static double number(
             double expansion, double dT, double lengthM, double kinematicViscosity, double diffusivity) {
-        return Gravity.STANDARD
+        return PhysicalConstants.STANDARD_GRAVITY
                 * expansion
                 * Math.abs(dT)
                 * lengthM

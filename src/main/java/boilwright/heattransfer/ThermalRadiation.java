@@ -1,9 +1,9 @@
 package boilwright.heattransfer;
 
+import boilwright.units.PhysicalConstants;
+
 /** Radiation between gray diffuse surfaces (Incropera, Bergman, Lavine, DeWitt, ch. 12 and 13, table 13.3). */
 public final class ThermalRadiation {
-    /** Stefan-Boltzmann constant, W/(m2 K4) (CODATA 2018, exact in SI, rounded). */
-    public static final double SIGMA = 5.670374419e-8;
 
     private ThermalRadiation() {}
 
@@ -40,6 +40,9 @@ public final class ThermalRadiation {
      * @return W/(m2 K)
      */
     public static double coefficient(double emissivity, double surfaceK, double surroundingsK) {
-        return emissivity * SIGMA * (surfaceK * surfaceK + surroundingsK * surroundingsK) * (surfaceK + surroundingsK);
+        return emissivity
+                * PhysicalConstants.STEFAN_BOLTZMANN
+                * (surfaceK * surfaceK + surroundingsK * surroundingsK)
+                * (surfaceK + surroundingsK);
     }
 }

@@ -1,28 +1,19 @@
 package boilwright.heattransfer;
 
+import boilwright.units.PhysicalConstants;
+
 /**
  * Turbulent natural convection over a heated plate that faces up, at the bottom of a pool: Nu = 0.15 Ra^(1/3), J. R. Lloyd
  * and W. R. Moran, J. Heat Transfer 96 (1974) 443 (Incropera, Bergman, Lavine, DeWitt, eq. 9.31), 1e7 <= Ra <= 1e11.
  * The length cancels. Below that range it is somewhat low.
  */
 public final class TurbulentPool {
-    /** Least Rayleigh number of the published range. */
-    public static final double RAYLEIGH_MIN = 1e7;
     /** Greatest Rayleigh number of the published range. */
     public static final double RAYLEIGH_MAX = 1e11;
 
     private static final double FACTOR = 0.15;
 
     private TurbulentPool() {}
-
-    /**
-     * Nusselt number.
-     *
-     * @param rayleigh 1e7 to 1e11
-     */
-    public static double nusselt(double rayleigh) {
-        return FACTOR * Math.cbrt(rayleigh);
-    }
 
     /**
      * The liquid's part of the coefficient, 0.15 k (g beta/(nu alpha))^(1/3), so that it can be kept.
@@ -35,18 +26,8 @@ public final class TurbulentPool {
      */
     public static double liquidGroup(
             double conductivity, double expansion, double kinematicViscosity, double diffusivity) {
-        return FACTOR * conductivity * Math.cbrt(Gravity.STANDARD * expansion / (kinematicViscosity * diffusivity));
-    }
-
-    /**
-     * Heat transfer coefficient, group times |dT|^(1/3). The relation is for a plate warmer than the pool; for one that
-     * is colder it is too high (the layer is then stable), and the caller decides whether that matters.
-     *
-     * @param liquidGroup from {@link #liquidGroup}
-     * @param dT plate temperature less pool temperature, K
-     * @return W/(m2 K)
-     */
-    public static double coefficient(double liquidGroup, double dT) {
-        return liquidGroup * Math.cbrt(Math.abs(dT));
+        return FACTOR
+                * conductivity
+                * Math.cbrt(PhysicalConstants.STANDARD_GRAVITY * expansion / (kinematicViscosity * diffusivity));
     }
 }

@@ -90,12 +90,6 @@ public final class OdeDriver {
         return this;
     }
 
-    /** Shortest step, s, at which integration is given up; 1e-12 s unless set. */
-    public OdeDriver smallestStep(double seconds) {
-        smallestStep = positive(seconds);
-        return this;
-    }
-
     /** How sharply events are located, s; 1e-3 s unless set. */
     public OdeDriver eventTolerance(double seconds) {
         eventTolerance = positive(seconds);

@@ -6,7 +6,7 @@ import boilwright.errors.ComputationException;
  * A method that advances a set of differential equations by one accepted step at a time, forward in time. An instance
  * is private to one run at a time and reuses its working arrays; {@link OdeDriver} is its usual caller.
  */
-public sealed interface OdeIntegrator permits StabilizedExplicit, Rosenbrock {
+public interface OdeIntegrator {
     /** Names the equations, the tolerances and the bounds of the step (s) for the steps that follow. */
     void attach(TrialSystem system, Tolerances tolerances, double smallestStep, double largestStep);
 

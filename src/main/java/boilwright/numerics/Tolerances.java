@@ -47,11 +47,6 @@ public final class Tolerances {
         return relative;
     }
 
-    /** How many components these tolerances are for. */
-    public int size() {
-        return absolute.length;
-    }
-
     /** Refuses a state of another size. */
     void requireSize(int n) {
         if (n != absolute.length) {

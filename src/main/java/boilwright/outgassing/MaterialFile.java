@@ -3,6 +3,7 @@ package boilwright.outgassing;
 import boilwright.errors.InputRefusedException;
 import boilwright.errors.Message;
 import boilwright.errors.MessageKey;
+import boilwright.units.PhysicalConstants;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -15,7 +16,7 @@ import tools.jackson.databind.json.JsonMapper;
 /** Reads one file of a material by walking its tree, so that every fault is found at once. */
 final class MaterialFile {
     /** One Torr L/(s cm2), Pa m3/s per m2: 101325/760 Pa times 1e-3 m3 over 1e-4 m2. */
-    static final double TORR_LITRE = 101_325.0 / 760 * 10;
+    static final double TORR_LITRE = PhysicalConstants.TORR_PA * 10;
 
     private static final String RATE = "Torr L/(s cm2)";
     private static final String SI_RATE = "Pa m3/(s m2)";

@@ -1,42 +1,46 @@
 package boilwright.report;
 
+import boilwright.thermal.EventKind;
 import boilwright.thermal.TimeEvent;
 import java.util.Locale;
-import java.util.Map;
 
 /** What the events of a run are called in text, in pictures and on the screen. */
 public final class EventWords {
-    private static final Map<String, String> TITLES = Map.ofEntries(
-            Map.entry("heat-on", "heat on"),
-            Map.entry("degassed", "oil degassed"),
-            Map.entry("first-vapour", "first vapour"),
-            Map.entry("front-at-stage", "vapour front reaches"),
-            Map.entry("jet-lit", "jet lights:"),
-            Map.entry("jet-full", "jet at full flow:"),
-            Map.entry("full-pumping", "all jets at full flow"),
-            Map.entry("crossover-allowed", "crossover allowed"),
-            Map.entry("limit-reached", "limit reached"),
-            Map.entry("fault", "it fails"),
-            Map.entry("battery-ends", "battery empty"),
-            Map.entry("fuel-empty", "fuel used up"),
-            Map.entry("heat-off", "heat off"),
-            Map.entry("jet-lost", "jet lost:"),
-            Map.entry("flow-zero", "vapour flow ends:"),
-            Map.entry("jets-gone", "all jets gone"),
-            Map.entry("air-allowed", "air may be let in"),
-            Map.entry("touch-safe", "safe to touch"),
-            Map.entry("water-may-stop", "water may stop"),
-            Map.entry("backing-may-stop", "backing pump may stop"));
-
     private EventWords() {}
 
     /** The event in a few words, with its stage. */
     public static String title(TimeEvent event) {
-        String title = TITLES.getOrDefault(event.id(), event.id().replace('-', ' '));
+        String title = title(event.kind());
         if (event.stage().isEmpty()) {
             return title.endsWith(":") ? title.substring(0, title.length() - 1) : title;
         }
         return title + " " + event.stage();
+    }
+
+    private static String title(EventKind kind) {
+        return switch (kind) {
+            case HEAT_ON -> "heat on";
+            case DEGASSED -> "oil degassed";
+            case FIRST_VAPOUR -> "first vapour";
+            case FRONT_AT_STAGE -> "vapour front reaches";
+            case JET_LIT -> "jet lights:";
+            case JET_FULL -> "jet at full flow:";
+            case FULL_PUMPING -> "all jets at full flow";
+            case CROSSOVER_ALLOWED -> "crossover allowed";
+            case LIMIT_REACHED -> "limit reached";
+            case FAULT -> "it fails";
+            case WATER_STOPS -> "water stops";
+            case BATTERY_ENDS -> "battery empty";
+            case FUEL_EMPTY -> "fuel used up";
+            case HEAT_OFF -> "heat off";
+            case JET_LOST -> "jet lost:";
+            case FLOW_ZERO -> "vapour flow ends:";
+            case JETS_GONE -> "all jets gone";
+            case AIR_ALLOWED -> "air may be let in";
+            case TOUCH_SAFE -> "safe to touch";
+            case WATER_MAY_STOP -> "water may stop";
+            case BACKING_MAY_STOP -> "backing pump may stop";
+        };
     }
 
     /** A time as hours, minutes and seconds, to the nearest second. */

@@ -1,6 +1,7 @@
 package boilwright.report;
 
 import boilwright.answers.Margin;
+import boilwright.answers.MarginId;
 import boilwright.choice.CompareAnswer;
 import boilwright.choice.FluidRow;
 import boilwright.choice.FluidsAnswer;
@@ -36,8 +37,8 @@ public final class FluidsForText {
                     row.fullAfterS().isPresent()
                             ? EventWords.clock(row.fullAfterS().getAsDouble())
                             : "never",
-                    margin(row, "oil-bulk"),
-                    margin(row, "oil-film")));
+                    margin(row, MarginId.OIL_BULK),
+                    margin(row, MarginId.OIL_FILM)));
             charges.add(List.of(
                     name,
                     Sections.quantity(row.roomPressurePa(), Dimension.PRESSURE),
@@ -68,9 +69,9 @@ public final class FluidsForText {
         return page.toString();
     }
 
-    private static String margin(FluidRow row, String id) {
+    private static String margin(FluidRow row, MarginId id) {
         OptionalDouble ratio = row.check().margins().stream()
-                .filter(m -> m.id().equals(id))
+                .filter(m -> m.id() == id)
                 .map(Margin::ratio)
                 .findFirst()
                 .orElse(OptionalDouble.empty());

@@ -7,6 +7,7 @@ import boilwright.choice.SourceRow;
 import boilwright.choice.WallPoint;
 import boilwright.rig.HeatSource;
 import boilwright.rig.SourceKind;
+import boilwright.units.PhysicalConstants;
 import java.awt.BasicStroke;
 import java.awt.Color;
 import java.awt.geom.Ellipse2D;
@@ -29,7 +30,6 @@ import org.jfree.data.xy.DefaultXYDataset;
 public final class HeatPicture {
     private static final int WIDTH = 1400;
     private static final int HEIGHT = 900;
-    private static final double ZERO_CELSIUS = 273.15;
     /** The need lies between 0 and about twice that of full jets; sources that go far beyond are cut off above. */
     private static final double MOST_OVER_NEED = 2.2;
 
@@ -163,7 +163,7 @@ public final class HeatPicture {
     private static double[][] points(List<WallPoint> curve) {
         double[][] points = new double[2][curve.size()];
         for (int i = 0; i < curve.size(); i++) {
-            points[0][i] = curve.get(i).wallK() - ZERO_CELSIUS;
+            points[0][i] = curve.get(i).wallK() - PhysicalConstants.ZERO_CELSIUS_K;
             points[1][i] = curve.get(i).watts();
         }
         return points;

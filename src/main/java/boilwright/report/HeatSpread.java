@@ -1,5 +1,6 @@
 package boilwright.report;
 
+import boilwright.answers.MarginId;
 import boilwright.spread.Bands;
 import boilwright.spread.Bands.MarginBand;
 import boilwright.spread.Percent;
@@ -16,8 +17,6 @@ import java.util.Optional;
 public record HeatSpread(Map<String, Bands> bySource) {
     /** None was asked for. */
     public static final HeatSpread NONE = new HeatSpread(Map.of());
-
-    private static final String HEAT = "heat";
 
     public HeatSpread {
         bySource = new LinkedHashMap<>(bySource);
@@ -38,7 +37,7 @@ public record HeatSpread(Map<String, Bands> bySource) {
 
     private Optional<MarginBand> heat(String source) {
         return Optional.ofNullable(bySource.get(source))
-                .flatMap(bands -> bands.margin(HEAT))
+                .flatMap(bands -> bands.margin(MarginId.HEAT))
                 .filter(band -> !band.ratio().isEmpty());
     }
 

@@ -45,7 +45,7 @@ final class JsonParts {
         for (int i = 0; i < events.size(); i++) {
             TimeEvent event = events.get(i);
             JsonTree row = rows.add()
-                    .put("id", event.id())
+                    .put("id", event.kind().id())
                     .putTextOrNull("stage", event.stage())
                     .put("timeS", event.timeS())
                     .put("reason", event.reason());
@@ -78,7 +78,7 @@ final class JsonParts {
         JsonTree.Rows rows = json.rows("margins");
         for (Margin margin : margins) {
             JsonTree row = rows.add()
-                    .put("id", margin.id())
+                    .put("id", margin.id().id())
                     .put("title", margin.title())
                     .put("side", margin.side().id())
                     .put("value", margin.value())

@@ -7,6 +7,7 @@ import boilwright.sequence.PlanStep;
 import boilwright.spread.Bands;
 import boilwright.spread.Bands.EventBand;
 import boilwright.spread.EventKey;
+import boilwright.thermal.EventKind;
 import boilwright.thermal.TimeEvent;
 import java.util.ArrayList;
 import java.util.List;
@@ -89,12 +90,12 @@ public final class PlanBands {
         for (int i = 0; i < events.size(); i++) {
             TimeEvent event = events.get(i);
             boolean meant = switch (step.action()) {
-                case LOOK_DEGASSED -> event.id().equals("degassed");
+                case LOOK_DEGASSED -> event.kind() == EventKind.DEGASSED;
                 // the events stand in the order of their times
-                case LOOK_FIRST_JET -> event.id().equals("jet-lit");
+                case LOOK_FIRST_JET -> event.kind() == EventKind.JET_LIT;
                 case LOOK_TOP_JET ->
-                    event.id().equals("jet-lit") && event.stage().equals(top);
-                case LOOK_FULL -> event.id().equals("full-pumping");
+                    event.kind() == EventKind.JET_LIT && event.stage().equals(top);
+                case LOOK_FULL -> event.kind() == EventKind.FULL_PUMPING;
                 default -> false;
             };
             if (meant) {

@@ -3,6 +3,7 @@ package boilwright.report;
 import boilwright.thermal.RunResult;
 import boilwright.thermal.TimeSeries.Column;
 import boilwright.thermal.TimeSeries.Kind;
+import boilwright.units.PhysicalConstants;
 import java.awt.Color;
 import java.awt.Graphics2D;
 import java.awt.Rectangle;
@@ -26,7 +27,6 @@ public final class RunPicture {
     /** Height of the picture, pixels. */
     public static final int HEIGHT = 1000;
 
-    private static final double ZERO_CELSIUS = 273.15;
     private static final double KG_PER_S_IN_G_PER_H = 3.6e6;
     private static final int LONG_RUN_S = 3 * 3600;
     private static final int TEMPERATURE_WEIGHT = 3;
@@ -84,8 +84,13 @@ public final class RunPicture {
         time.setUpperMargin(0.01);
         CombinedDomainXYPlot both = new CombinedDomainXYPlot(time);
         both.setGap(14);
-        XYPlot temperatures =
-                panel(run, Kind.TEMPERATURE, "Temperature, degC", unit, kelvin -> kelvin - ZERO_CELSIUS, marks);
+        XYPlot temperatures = panel(
+                run,
+                Kind.TEMPERATURE,
+                "Temperature, degC",
+                unit,
+                kelvin -> kelvin - PhysicalConstants.ZERO_CELSIUS_K,
+                marks);
         XYPlot flows = panel(run, Kind.FLOW, "Vapour flow, g/h", unit, flow -> flow * KG_PER_S_IN_G_PER_H, marks);
         marks.number(temperatures, unit);
         both.add(temperatures, TEMPERATURE_WEIGHT);

@@ -1,6 +1,7 @@
 package boilwright.report;
 
 import boilwright.answers.Margin;
+import boilwright.answers.MarginId;
 import boilwright.spread.Bands;
 import boilwright.spread.EventKey;
 import boilwright.spread.Percent;
@@ -58,8 +59,8 @@ final class Sections {
         page.paragraph(
                 indent + "Spread: ",
                 UNDER_MARGIN,
-                figure(band.value().low(), margin.id(), margin.dimension(), "") + " to "
-                        + figure(band.value().high(), margin.id(), margin.dimension(), "") + ", ratio "
+                figure(band.value().low(), margin.id(), "") + " to "
+                        + figure(band.value().high(), margin.id(), "") + ", ratio "
                         + ratio(band.ratio().low().orElseThrow()) + " to "
                         + ratio(band.ratio().high().orElseThrow()) + "; fails in "
                         + Percent.of(band.failing().share()) + ".");
@@ -162,20 +163,20 @@ final class Sections {
     }
 
     private static String figure(OptionalDouble si, Margin margin, String absent) {
-        return figure(si, margin.id(), margin.dimension(), absent);
+        return figure(si, margin.id(), absent);
     }
 
     /** A margin's figure. Plain numbers stay plain in the ledger: a Mach number or a ratio is no percentage. */
-    static String figure(OptionalDouble si, String marginId, Dimension dimension, String absent) {
+    static String figure(OptionalDouble si, MarginId id, String absent) {
         if (si.isEmpty()) {
             return absent;
         }
         double value = si.getAsDouble();
-        if (dimension == Dimension.FRACTION) {
+        if (id.dimension() == Dimension.FRACTION) {
             // counts of jets are whole, Mach numbers and shares are not
-            return marginId.equals("jets") ? Long.toString(Math.round(value)) : threeFigures(value);
+            return id == MarginId.JETS ? Long.toString(Math.round(value)) : threeFigures(value);
         }
-        return quantity(value, dimension);
+        return quantity(value, id.dimension());
     }
 
     /** A share of what went in, for closures. */

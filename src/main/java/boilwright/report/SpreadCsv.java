@@ -52,15 +52,15 @@ public final class SpreadCsv {
             for (MarginSpread m : answer.margins()) {
                 OptionalDouble value = m.nominal().map(Margin::value).orElse(OptionalDouble.empty());
                 List<Object> row = new ArrayList<>(
-                        List.of("margin", m.id(), "", m.dimension().siUnit()));
+                        List.of("margin", m.id().id(), "", m.dimension().siUnit()));
                 row.add(cell(value));
                 rest(row, m.band().value(), m.band().ratio(), m.band().failing(), m.shares(), answer.inputs());
                 printer.printRecord(row);
             }
             for (EventSpread e : answer.events()) {
                 String id = e.key().what().isEmpty()
-                        ? e.key().id()
-                        : e.key().id() + ": " + e.key().what();
+                        ? e.key().kind().id()
+                        : e.key().kind().id() + ": " + e.key().what();
                 List<Object> row = new ArrayList<>(List.of("event", id, e.key().stage(), "s"));
                 row.add(cell(e.nominalS()));
                 rest(row, e.band().timeS(), NONE, e.band().never(), e.shares(), answer.inputs());

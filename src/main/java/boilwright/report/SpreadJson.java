@@ -36,7 +36,7 @@ public final class SpreadJson {
         JsonTree.Rows advice = json.rows("measureFirst");
         for (Advice one : answer.advice()) {
             advice.add()
-                    .put("margin", one.marginId())
+                    .put("margin", one.marginId().id())
                     .putTextOrNull("input", one.inputId().orElse(""))
                     .put("sentence", one.sentence());
         }
@@ -59,7 +59,7 @@ public final class SpreadJson {
     }
 
     private static void margin(JsonTree json, MarginSpread margin) {
-        json.put("id", margin.id())
+        json.put("id", margin.id().id())
                 .put("title", margin.title())
                 .put("side", margin.side().id())
                 .put("unit", margin.dimension().siUnit())
@@ -76,7 +76,7 @@ public final class SpreadJson {
     }
 
     private static void event(JsonTree json, EventSpread event) {
-        json.put("id", event.key().id())
+        json.put("id", event.key().kind().id())
                 .putTextOrNull("stage", event.key().stage())
                 .putTextOrNull("limit", event.key().what())
                 .put("occurrence", event.key().occurrence())

@@ -1,6 +1,7 @@
 package boilwright.report;
 
 import boilwright.answers.Margin;
+import boilwright.answers.MarginId;
 import boilwright.spread.Advice;
 import boilwright.spread.Band;
 import boilwright.spread.Chance;
@@ -10,6 +11,7 @@ import boilwright.spread.MarginSpread;
 import boilwright.spread.Percent;
 import boilwright.spread.Rejection;
 import boilwright.spread.SpreadAnswer;
+import boilwright.thermal.EventKind;
 import boilwright.thermal.TimeEvent;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -80,9 +82,9 @@ public final class SpreadText {
         boolean known = margin.band().failing().isKnown();
         return List.of(
                 margin.title(),
-                Sections.figure(value.low(), margin.id(), margin.dimension(), ""),
-                Sections.figure(value.median(), margin.id(), margin.dimension(), ""),
-                Sections.figure(value.high(), margin.id(), margin.dimension(), ""),
+                Sections.figure(value.low(), margin.id(), ""),
+                Sections.figure(value.median(), margin.id(), ""),
+                Sections.figure(value.high(), margin.id(), ""),
                 known ? Sections.ratio(ratio.low().orElseThrow()) : "",
                 known ? share(margin.band().failing()) : "no limit");
     }
@@ -124,7 +126,7 @@ public final class SpreadText {
     /** What an event is called, with the limit that was reached. */
     static String title(EventSpread event) {
         String title =
-                EventWords.title(new TimeEvent(event.key().id(), event.key().stage(), event.nominalS(), ""));
+                EventWords.title(new TimeEvent(event.key().kind(), event.key().stage(), event.nominalS(), ""));
         return event.key().what().isEmpty()
                 ? title
                 : title + ": " + event.key().what().replaceAll("\\.$", "");
@@ -134,14 +136,13 @@ public final class SpreadText {
         List<String> lines = new ArrayList<>();
         for (MarginSpread margin : answer.margins()) {
             boolean wanting =
-                    answer.advice().stream().anyMatch(a -> a.marginId().equals(margin.id()))
-                            || margin.id().equals("heat");
+                    answer.advice().stream().anyMatch(a -> a.marginId() == margin.id()) || margin.id() == MarginId.HEAT;
             if (wanting && !margin.shares().isEmpty()) {
                 lines.add(margin.title() + ": " + shares(margin.shares(), margin.noise()));
             }
         }
         for (EventSpread event : answer.events()) {
-            if (event.key().id().equals("full-pumping") && !event.shares().isEmpty()) {
+            if (event.key().kind() == EventKind.FULL_PUMPING && !event.shares().isEmpty()) {
                 lines.add(title(event) + ", time: " + shares(event.shares(), event.noise()));
             }
         }

@@ -49,10 +49,10 @@ public final class WaterJson {
         JsonParts.run(json, answer.check().warmup());
         JsonTree.Rows least = json.rows("leastFlow");
         for (LeastFlow l : answer.leastFlows()) {
-            least.add().put("limit", l.limit()).put("flowM3PerS", l.flowM3PerS());
+            least.add().put("limit", l.limit().id()).put("flowM3PerS", l.flowM3PerS());
         }
         json.putTextOrNull(
-                "governingLimit", answer.governing().map(LeastFlow::limit).orElse(""));
+                "governingLimit", answer.governing().map(l -> l.limit().id()).orElse(""));
         json.object("smallestChiller")
                 .put("capacityW", answer.chillerW())
                 .put("waterK", answer.check().rig().cooling().inletTemperatureK())

@@ -4,10 +4,10 @@ import boilwright.answers.WaterAnswer;
 import boilwright.answers.WaterAnswer.Element;
 import boilwright.answers.WaterAnswer.LeastFlow;
 import boilwright.fluid.Water;
-import boilwright.heattransfer.Gravity;
 import boilwright.thermal.StageState;
 import boilwright.thermal.SteadyState;
 import boilwright.units.Dimension;
+import boilwright.units.PhysicalConstants;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -15,7 +15,6 @@ import java.util.OptionalDouble;
 
 /** The cooling side as a page of text. */
 public final class WaterText {
-    private static final double HARDLY_ANY_M3_PER_S = 0.011e-3 / 60;
 
     private final WaterAnswer answer;
     private final Page page = new Page();
@@ -74,7 +73,9 @@ public final class WaterText {
 
     /** The search for the least flow ends at 10 mL/min. */
     private static String flow(double m3PerS) {
-        return m3PerS < HARDLY_ANY_M3_PER_S ? "hardly any" : Sections.quantity(m3PerS, Dimension.VOLUME_FLOW);
+        return m3PerS <= WaterAnswer.HARDLY_ANY_M3_PER_S
+                ? "hardly any"
+                : Sections.quantity(m3PerS, Dimension.VOLUME_FLOW);
     }
 
     private static String whole(OptionalDouble value) {
@@ -102,7 +103,7 @@ public final class WaterText {
             boolean governs =
                     answer.governing().isPresent() && answer.governing().get().equals(least);
             rows.add(List.of(
-                    "least flow for: " + least.title() + (governs ? " (governs)" : ""),
+                    "least flow for: " + least.limit().title() + (governs ? " (governs)" : ""),
                     least.flowM3PerS().isPresent() ? flow(least.flowM3PerS().getAsDouble()) : "none is enough"));
         }
         answer.chillerW().ifPresent(c -> rows.add(List.of("smallest chiller, 20 % reserve", watts(c))));
@@ -112,7 +113,9 @@ public final class WaterText {
                     "pump, 25 % over the least flow",
                     Sections.quantity(flow, Dimension.VOLUME_FLOW) + " against "
                             + Sections.quantity(head, Dimension.PRESSURE) + " ("
-                            + String.format(Locale.ROOT, "%.2f", head / (density() * Gravity.STANDARD)) + " m)"));
+                            + String.format(
+                                    Locale.ROOT, "%.2f", head / (density() * PhysicalConstants.STANDARD_GRAVITY))
+                            + " m)"));
         });
         answer.tank()
                 .ifPresent(tank -> rows.add(List.of(

@@ -11,6 +11,7 @@ import static boilwright.units.Dimension.THERMAL_CONDUCTANCE;
 import static boilwright.units.Dimension.THERMAL_CONDUCTIVITY;
 import static boilwright.units.Dimension.VOLUME;
 import static boilwright.units.Dimension.VOLUME_FLOW;
+import static boilwright.units.PhysicalConstants.ZERO_CELSIUS_K;
 
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -56,7 +57,7 @@ final class CoolingFields {
                 new FieldSet("cooling").object("supply").list("elements", 0, 40).fields());
         all.addAll(supply());
         all.addAll(new FieldSet("cooling.supply.capacityTable[]")
-                .quantityFrom(CHILLERS, "water", TEMPERATURE, "degC", 273.15, 333.15, 275, 313)
+                .quantityFrom(CHILLERS, "water", TEMPERATURE, "degC", ZERO_CELSIUS_K, 333.15, 275, 313)
                 .quantityFrom(ROOMS, "room", TEMPERATURE, "degC", 253.15, 333.15, 278.15, 323.15)
                 .quantityFrom(CHILLERS, "capacity", POWER, "W", 1, 1e6, 50, 20e3)
                 .fields());
@@ -82,16 +83,16 @@ final class CoolingFields {
                         "kind",
                         Arrays.stream(SupplyKind.values()).map(SupplyKind::id).toArray(String[]::new))
                 .only(GIVEN, TAP)
-                .quantityFrom(WATER, "inletTemperature", TEMPERATURE, "degC", 273.15, 368.15, 275, 313)
+                .quantityFrom(WATER, "inletTemperature", TEMPERATURE, "degC", ZERO_CELSIUS_K, 368.15, 275, 313)
                 .only(GIVEN)
                 .quantity("flow", VOLUME_FLOW, "L/min", 0, 200e-3 / 60, 0.05e-3 / 60, 25e-3 / 60)
                 .quantity("chillerCapacity", POWER, "W", 1, 1e6, 50, 20e3)
                 .optional()
                 .only(CHILLER)
-                .quantityFrom(CHILLERS, "setPoint", TEMPERATURE, "degC", 273.15, 333.15, 275, 313)
+                .quantityFrom(CHILLERS, "setPoint", TEMPERATURE, "degC", ZERO_CELSIUS_K, 333.15, 275, 313)
                 .quantityFrom(CHILLERS, "capacity", POWER, "W", 1, 1e6, 50, 20e3)
                 .optional()
-                .quantityFrom(CHILLERS, "ratedWaterTemperature", TEMPERATURE, "degC", 273.15, 333.15, 275, 313)
+                .quantityFrom(CHILLERS, "ratedWaterTemperature", TEMPERATURE, "degC", ZERO_CELSIUS_K, 333.15, 275, 313)
                 .optional()
                 .quantityFrom(CHILLERS, "ratedRoomTemperature", TEMPERATURE, "degC", 253.15, 333.15, 278.15, 323.15)
                 .optional()
@@ -117,7 +118,8 @@ final class CoolingFields {
                         0.5 * LITRE_A_MINUTE,
                         150 * LITRE_A_MINUTE)
                 .only(TANK)
-                .quantityFrom(WATER, "startTemperature", TEMPERATURE, "degC", 273.15, 368.15, 273.15, 313)
+                .quantityFrom(
+                        WATER, "startTemperature", TEMPERATURE, "degC", ZERO_CELSIUS_K, 368.15, ZERO_CELSIUS_K, 313)
                 .quantityFrom(TANKS, "volume", VOLUME, "L", 5e-4, 100, 2e-3, 2)
                 .quantityFrom(TANKS, "ice", MASS, "kg", 0, 1e5, 0.1, 500)
                 .optional()
@@ -128,7 +130,7 @@ final class CoolingFields {
                 .optional()
                 .list("pumpCurve", 2, 40)
                 .only(FAN)
-                .quantityFrom(ROOMS, "airTemperature", TEMPERATURE, "degC", 253.15, 333.15, 273.15, 318.15)
+                .quantityFrom(ROOMS, "airTemperature", TEMPERATURE, "degC", 253.15, 333.15, ZERO_CELSIUS_K, 318.15)
                 .optional()
                 .quantityFrom(FINS, "airSpeed", SPEED, "m/s", 0, 60, 0.2, 15)
                 .quantityFrom(FINS, "finPitch", LENGTH, "mm", 3e-4, 0.2, 1e-3, 0.025)

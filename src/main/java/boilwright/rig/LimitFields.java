@@ -5,6 +5,7 @@ import static boilwright.units.Dimension.MASS_FLOW;
 import static boilwright.units.Dimension.PRESSURE;
 import static boilwright.units.Dimension.TEMPERATURE;
 import static boilwright.units.Dimension.TEMPERATURE_DIFFERENCE;
+import static boilwright.units.PhysicalConstants.ZERO_CELSIUS_K;
 
 import boilwright.units.Dimension;
 import java.util.Arrays;
@@ -33,7 +34,14 @@ final class LimitFields {
                         "water between freezing and boiling", "waterOut", TEMPERATURE, "degC", 280, 373.15, 290, 370)
                 .optional()
                 .quantityFrom(
-                        "water between freezing and boiling", "waterInLow", TEMPERATURE, "degC", 273.15, 333, 275, 313)
+                        "water between freezing and boiling",
+                        "waterInLow",
+                        TEMPERATURE,
+                        "degC",
+                        ZERO_CELSIUS_K,
+                        333,
+                        275,
+                        313)
                 .optional()
                 .quantityFrom(
                         "water between freezing and boiling", "waterInHigh", TEMPERATURE, "degC", 274.15, 343, 280, 323)

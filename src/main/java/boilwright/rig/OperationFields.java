@@ -12,6 +12,7 @@ import static boilwright.units.Dimension.TEMPERATURE;
 import static boilwright.units.Dimension.THERMAL_CONDUCTANCE;
 import static boilwright.units.Dimension.THERMAL_CONDUCTIVITY;
 import static boilwright.units.Dimension.TIME;
+import static boilwright.units.PhysicalConstants.ZERO_CELSIUS_K;
 
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -54,7 +55,7 @@ final class OperationFields {
                         "degC",
                         253.15,
                         333.15,
-                        273.15,
+                        ZERO_CELSIUS_K,
                         318.15)
                 .quantityFrom("inhabited heights above the sea", "pressure", PRESSURE, "kPa", 3e4, 1.1e5, 6e4, 1.06e5)
                 .optional()

@@ -1,6 +1,7 @@
 package boilwright.sequence;
 
 import boilwright.answers.CheckAnswer;
+import boilwright.thermal.EventKind;
 import boilwright.thermal.RunResult;
 import java.util.List;
 import java.util.Optional;
@@ -48,7 +49,7 @@ public record PlanAnswer(
     /** When the warm-up's time 0 comes on the clock from cold, s; 0 for a plan that turns no heat on from cold. */
     public double runStartsS() {
         double heatOnS = check.warmup().events().stream()
-                .filter(e -> e.id().equals("heat-on") && e.timeS().isPresent())
+                .filter(e -> e.kind() == EventKind.HEAT_ON && e.timeS().isPresent())
                 .mapToDouble(e -> e.timeS().getAsDouble())
                 .findFirst()
                 .orElse(0);

@@ -2,6 +2,7 @@ package boilwright.sequence;
 
 import boilwright.answers.Say;
 import boilwright.sequence.RuleLedger.Look;
+import boilwright.thermal.SeriesQuantity;
 import java.util.List;
 import java.util.OptionalDouble;
 
@@ -240,7 +241,7 @@ final class PlanChecker {
         }
         setup.oilLimitK(run.fluid()).ifPresent(limit -> {
             Readings.Extreme oil = run.highestOil(now.heatOnS - originS, until);
-            OptionalDouble passed = run.firstAbove("liquidTemperatureK", limit, until);
+            OptionalDouble passed = run.firstAbove(SeriesQuantity.LIQUID_TEMPERATURE, limit, until);
             moment = new Moment(Clock.FROM_COLD, passed.orElse(oil.timeS()) + originS);
             oilLimit(oil.value());
         });

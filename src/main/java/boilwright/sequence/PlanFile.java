@@ -4,6 +4,7 @@ import boilwright.errors.InputRefusedException;
 import boilwright.errors.Message;
 import boilwright.errors.MessageKey;
 import boilwright.files.IoReason;
+import boilwright.units.PhysicalConstants;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -31,7 +32,6 @@ public final class PlanFile {
     /** Nobody plans further ahead than a week, s. */
     private static final double LATEST_S = 7 * 24 * 3600;
 
-    private static final double COLDEST_K = 273.15;
     private static final double HOTTEST_K = 1000;
     private static final int LONGEST_SHOWN = 60;
 
@@ -148,7 +148,8 @@ public final class PlanFile {
     private HeatLevel level(JsonNode node, String at) {
         JsonNode hold = node.path("holdOilK");
         if (!hold.isMissingNode() && !hold.isNull()) {
-            return new HeatLevel(1, OptionalDouble.of(number(hold, at + ".holdOilK", COLDEST_K, HOTTEST_K)));
+            return new HeatLevel(
+                    1, OptionalDouble.of(number(hold, at + ".holdOilK", PhysicalConstants.ZERO_CELSIUS_K, HOTTEST_K)));
         }
         return new HeatLevel(number(node.path("powerFraction"), at + ".powerFraction", 0, 1), OptionalDouble.empty());
     }

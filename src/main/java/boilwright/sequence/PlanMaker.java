@@ -2,6 +2,7 @@ package boilwright.sequence;
 
 import boilwright.answers.CheckAnswer;
 import boilwright.answers.Say;
+import boilwright.thermal.EventKind;
 import boilwright.vacuum.Crossover;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -28,7 +29,7 @@ final class PlanMaker {
         }
         boolean pumps = variant == Variant.STANDBY
                 ? run.allFullAtRest()
-                : run.allFullAtRest() && run.upS("full-pumping", "").isPresent();
+                : run.allFullAtRest() && run.upS(EventKind.FULL_PUMPING, "").isPresent();
         if (!pumps) {
             return Optional.of(SequenceText.NONE_JETS.say(check.verdict()));
         }
@@ -39,7 +40,7 @@ final class PlanMaker {
             return Optional.of(
                     SequenceText.NONE_CROSSOVER.say(run.vacuum().get().crossover()));
         }
-        if (variant != Variant.STANDBY && run.downS("water-may-stop").isEmpty()) {
+        if (variant != Variant.STANDBY && run.downS(EventKind.WATER_MAY_STOP).isEmpty()) {
             return Optional.of(SequenceText.NONE_COLD.say());
         }
         return Optional.empty();
@@ -68,17 +69,17 @@ final class PlanMaker {
                             : SequenceText.VERDICT_STANDBY_OPEN)
                     .say();
         }
-        OptionalDouble leave = run.downS("water-may-stop");
+        OptionalDouble leave = run.downS(EventKind.WATER_MAY_STOP);
         if (variant.isFromHot()) {
             return leave.isPresent()
                     ? SequenceText.VERDICT_STOP.say(
-                            Say.time(run.downS("jets-gone").orElse(0)), Say.time(leave.getAsDouble()))
+                            Say.time(run.downS(EventKind.JETS_GONE).orElse(0)), Say.time(leave.getAsDouble()))
                     : SequenceText.VERDICT_STOP_OPEN.say();
         }
         return SequenceText.VERDICT_PLAN.say(
                 (variant == Variant.FIRST ? SequenceText.VERDICT_FIRST : SequenceText.VERDICT_NORMAL).say(),
-                Say.time(run.upS("heat-on", "").orElseThrow()),
-                Say.time(run.upS("full-pumping", "").orElseThrow()),
+                Say.time(run.upS(EventKind.HEAT_ON, "").orElseThrow()),
+                Say.time(run.upS(EventKind.FULL_PUMPING, "").orElseThrow()),
                 Say.time(leave.orElseThrow()));
     }
 }

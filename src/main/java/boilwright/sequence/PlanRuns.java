@@ -10,6 +10,7 @@ import boilwright.gasflow.Gas;
 import boilwright.numerics.CancelToken;
 import boilwright.numerics.ProgressSink;
 import boilwright.rig.Schedule;
+import boilwright.rig.TypicalValues;
 import boilwright.thermal.RunResult;
 import boilwright.thermal.RunSimulator;
 
@@ -34,7 +35,7 @@ final class PlanRuns {
     private GasRun gas(CheckAnswer check) {
         return new GasRun(() -> check.rig()
                 .vacuum()
-                .map(side -> VacuumQuestion.of(check, Gas.AIR, VacuumQuestion.USUAL_LOOK_S, cancel)));
+                .map(side -> VacuumQuestion.of(check, Gas.AIR, TypicalValues.PUMPED_S, cancel)));
     }
 
     /** The same rig warmed up along another schedule that ends with the same level; its rest and cool-down stay. */

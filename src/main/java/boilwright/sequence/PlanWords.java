@@ -4,6 +4,7 @@ import boilwright.answers.Cautions;
 import boilwright.answers.Say;
 import boilwright.answers.VacuumText;
 import boilwright.rig.Foreline;
+import boilwright.thermal.EventKind;
 import boilwright.units.Dimension;
 import boilwright.vacuum.PumpDown;
 import java.util.ArrayList;
@@ -57,7 +58,7 @@ final class PlanWords {
         }
         list.add(SequenceText.EMERGENCY_BACKING.say());
         run.firstLostS().ifPresent(t -> list.add(SequenceText.EMERGENCY_JETS.say(Say.time(t))));
-        run.downS("water-may-stop").ifPresent(t -> list.add(SequenceText.EMERGENCY_STAY.say(Say.time(t))));
+        run.downS(EventKind.WATER_MAY_STOP).ifPresent(t -> list.add(SequenceText.EMERGENCY_STAY.say(Say.time(t))));
         list.add(SequenceText.EMERGENCY_LEAVE.say());
         return list;
     }
@@ -67,7 +68,7 @@ final class PlanWords {
             return SequenceText.EMERGENCY_AIR_UNKNOWN.say();
         }
         String limit = Say.temperature(run.airK());
-        OptionalDouble cold = run.downS("air-allowed");
+        OptionalDouble cold = run.downS(EventKind.AIR_ALLOWED);
         return cold.isPresent()
                 ? SequenceText.EMERGENCY_AIR.say(limit, Say.time(cold.getAsDouble()))
                 : SequenceText.EMERGENCY_AIR_LATE.say(limit);

@@ -1,8 +1,14 @@
 package boilwright.sequence;
 
+import boilwright.answers.CheckAnswer;
 import boilwright.answers.Say;
+import boilwright.fluid.WorkingFluid;
+import boilwright.numerics.CancelToken;
+import boilwright.numerics.ProgressSink;
+import boilwright.rig.Rig;
 import boilwright.rig.Schedule;
 import boilwright.sequence.RuleFinding.Status;
+import boilwright.thermal.EventKind;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -54,7 +60,7 @@ final class ProvenPlan {
         SimulatedRun run = own;
         for (int i = 0; i < MOST_TRIES; i++) {
             run = runs.heatedBy(own, HeatChange.gentle(schedule, gentleS));
-            OptionalDouble degassed = run.upS("degassed", "");
+            OptionalDouble degassed = run.upS(EventKind.DEGASSED, "");
             double needed = degassed.isPresent() ? StepList.up(degassed.getAsDouble() - run.zeroS() - begin) : 0;
             if (needed <= gentleS) {
                 break;
@@ -87,12 +93,13 @@ final class ProvenPlan {
 
     private void notes(SimulatedRun run) {
         if (!variant.isFromHot() && run.zeroS() > run.pumpDownS()) {
-            notes.add(SequenceText.NOTE_WAIT.say(Say.time(run.upS("heat-on", "").orElseThrow())));
+            notes.add(SequenceText.NOTE_WAIT.say(
+                    Say.time(run.upS(EventKind.HEAT_ON, "").orElseThrow())));
         }
         if (variant == Variant.STANDBY) {
-            OptionalDouble full = run.upS("full-pumping", "");
+            OptionalDouble full = run.upS(EventKind.FULL_PUMPING, "");
             full.ifPresent(t -> notes.add(SequenceText.NOTE_PAUSE.say(
-                    Say.time(t + run.downS("jets-gone").orElse(0)))));
+                    Say.time(t + run.downS(EventKind.JETS_GONE).orElse(0)))));
         }
         notes.add(SequenceText.NOTE_OVERDUE.say());
     }

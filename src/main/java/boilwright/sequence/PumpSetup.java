@@ -2,13 +2,13 @@ package boilwright.sequence;
 
 import boilwright.answers.Say;
 import boilwright.fluid.WorkingFluid;
-import boilwright.rig.Cooling;
 import boilwright.rig.GasSide;
 import boilwright.rig.HeatSource;
 import boilwright.rig.PieceKind;
 import boilwright.rig.Protection;
 import boilwright.rig.Rig;
 import boilwright.rig.Supply;
+import boilwright.rig.TypicalValues;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -18,8 +18,6 @@ import java.util.OptionalDouble;
  * @param rig the rig
  */
 record PumpSetup(Rig rig) {
-    /** Usual highest water outlet temperature, K (52 C): furnace maintenance article, July 2017. */
-    private static final double WATER_OUT_K = 325.15;
 
     static PumpSetup of(Rig rig) {
         return new PumpSetup(rig);
@@ -36,10 +34,6 @@ record PumpSetup(Rig rig) {
 
     boolean hasWater() {
         return isCooled() && !isFan();
-    }
-
-    boolean hasJacket() {
-        return rig.cooling().elements().stream().anyMatch(e -> e instanceof Cooling.Jacket);
     }
 
     boolean isFlame() {
@@ -108,7 +102,7 @@ record PumpSetup(Rig rig) {
 
     /** Highest temperature at which the water should leave, K. */
     double waterOutLimitK() {
-        return rig.limits().waterOutK().orElse(WATER_OUT_K);
+        return rig.limits().waterOutK().orElse(TypicalValues.WATER_OUT_LIMIT_K);
     }
 
     /** Highest oil temperature, K, when one is known. */

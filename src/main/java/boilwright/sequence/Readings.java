@@ -1,5 +1,6 @@
 package boilwright.sequence;
 
+import boilwright.thermal.SeriesQuantity;
 import boilwright.thermal.TimeSeries;
 import java.util.OptionalDouble;
 
@@ -13,7 +14,7 @@ final class Readings {
 
     Readings(TimeSeries series) {
         this.series = series;
-        time = series.column("timeS").values();
+        time = series.column(SeriesQuantity.TIME).values();
     }
 
     /**
@@ -24,16 +25,21 @@ final class Readings {
      */
     record Extreme(double timeS, double value) {}
 
-    boolean has(String key) {
-        return series.columns().stream().anyMatch(c -> c.key().equals(key));
+    boolean has(SeriesQuantity quantity) {
+        return series.find(quantity).isPresent();
     }
 
     double endS() {
         return time[time.length - 1];
     }
 
-    double at(String key, double t) {
-        return at(time, series.column(key).values(), t);
+    double at(SeriesQuantity quantity, double t) {
+        return at(time, series.column(quantity).values(), t);
+    }
+
+    /** Of a stage, counted from 1. */
+    double atStage(SeriesQuantity quantity, int stage, double t) {
+        return at(time, series.column(quantity, stage).values(), t);
     }
 
     /** A value at a time; the later one where two stand at one time. */
@@ -60,8 +66,8 @@ final class Readings {
     }
 
     /** The highest value between two times. */
-    Extreme highest(String key, double from, double to) {
-        double[] values = series.column(key).values();
+    Extreme highest(SeriesQuantity quantity, double from, double to) {
+        double[] values = series.column(quantity).values();
         Extreme highest = new Extreme(from, at(time, values, from));
         for (int i = 0; i < time.length; i++) {
             if (time[i] > from && time[i] <= to && values[i] > highest.value()) {
@@ -73,13 +79,13 @@ final class Readings {
     }
 
     /** First time at which a value is above a limit. */
-    OptionalDouble firstAbove(String key, double limit) {
-        return first(series.column(key).values(), limit, 1);
+    OptionalDouble firstAbove(SeriesQuantity quantity, double limit) {
+        return first(series.column(quantity).values(), limit, 1);
     }
 
     /** First time at which a value is below a limit. */
-    OptionalDouble firstBelow(String key, double limit) {
-        return first(series.column(key).values(), limit, -1);
+    OptionalDouble firstBelow(SeriesQuantity quantity, double limit) {
+        return first(series.column(quantity).values(), limit, -1);
     }
 
     private OptionalDouble first(double[] values, double limit, int sign) {

@@ -27,9 +27,6 @@ public enum Rule {
     /** The longer time, for a fresh charge and where the foreline can't be read, s. */
     public static final double BACKING_LONG_S = 600;
 
-    /** Oil temperature below which water and backing pump may stop, K: upper end of the 50 to 60 C of common practice. */
-    public static final double LEAVE_K = 333.15;
-
     /** Greatest sudden difference of temperature for borosilicate glass, K: tube makers' figure. */
     public static final double SHOCK_K = 120;
 

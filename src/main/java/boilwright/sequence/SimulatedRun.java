@@ -5,7 +5,10 @@ import boilwright.answers.VacuumAnswer;
 import boilwright.fluid.WorkingFluid;
 import boilwright.rig.Rig;
 import boilwright.rig.Supply;
+import boilwright.rig.TypicalValues;
+import boilwright.thermal.EventKind;
 import boilwright.thermal.RunResult;
+import boilwright.thermal.SeriesQuantity;
 import boilwright.thermal.StageState;
 import boilwright.thermal.TimeEvent;
 import boilwright.vacuum.VacuumTimeline;
@@ -23,9 +26,6 @@ final class SimulatedRun {
     private static final double SAME_TIME_S = 1e-6;
     /** Flow that is as good as none, m3/s. */
     private static final double HARDLY_ANY_M3_PER_S = 1e-9;
-
-    /** What counts as room temperature, K above it; engineering judgement. */
-    private static final double AT_ROOM_K = 5;
 
     private final CheckAnswer check;
     private final RunResult cooldown;
@@ -89,7 +89,7 @@ final class SimulatedRun {
     }
 
     /** When something happens in the warm-up, s after the backing pump's start. */
-    OptionalDouble upS(String event, String stage) {
+    OptionalDouble upS(EventKind event, String stage) {
         OptionalDouble t = time(check.warmup(), event, stage);
         return t.isPresent() ? OptionalDouble.of(zeroS() + t.getAsDouble()) : t;
     }
@@ -98,13 +98,13 @@ final class SimulatedRun {
      * When something happens in the cool-down, s after heat-off; empty too when the cool-down had to be broken off, for then
      * nothing can be said of what holds after it.
      */
-    OptionalDouble downS(String event) {
+    OptionalDouble downS(EventKind event) {
         return brokenOff(cooldown, down).isPresent() ? OptionalDouble.empty() : time(cooldown, event, "");
     }
 
-    private static OptionalDouble time(RunResult run, String id, String stage) {
+    private static OptionalDouble time(RunResult run, EventKind kind, String stage) {
         return run.events().stream()
-                .filter(e -> e.id().equals(id) && e.stage().equals(stage))
+                .filter(e -> e.kind() == kind && e.stage().equals(stage))
                 .map(TimeEvent::timeS)
                 .filter(OptionalDouble::isPresent)
                 .findFirst()
@@ -114,36 +114,36 @@ final class SimulatedRun {
     /** When the first jet goes out after heat-off, s; empty when none works at rest. */
     OptionalDouble firstLostS() {
         return cooldown.events().stream()
-                .filter(e -> e.id().equals("jet-lost") && e.timeS().isPresent())
+                .filter(e -> e.kind() == EventKind.JET_LOST && e.timeS().isPresent())
                 .mapToDouble(e -> e.timeS().getAsDouble())
                 .min();
     }
 
     /** Oil temperature, K, at a time from cold; the cold oil's before the warm-up begins. */
     double oilUpK(double seconds) {
-        return up.at("liquidTemperatureK", seconds - zeroS());
+        return up.at(SeriesQuantity.LIQUID_TEMPERATURE, seconds - zeroS());
     }
 
     /** Oil temperature, K, so long after heat-off; that at rest while the heat is on. */
     double oilDownK(OptionalDouble sinceOffS) {
         return sinceOffS.isPresent()
-                ? down.at("liquidTemperatureK", sinceOffS.getAsDouble())
+                ? down.at(SeriesQuantity.LIQUID_TEMPERATURE, sinceOffS.getAsDouble())
                 : check.steady().liquidTemperatureK();
     }
 
     /** When the oil is below a temperature for the first time after heat-off, s; empty when not within the run. */
     OptionalDouble oilBelowS(double kelvin) {
-        return down.firstBelow("liquidTemperatureK", kelvin);
+        return down.firstBelow(SeriesQuantity.LIQUID_TEMPERATURE, kelvin);
     }
 
     /** Water outlet temperature, K, at a time from cold; only where water passes. */
     double waterOutUpK(double seconds) {
-        return up.at("waterOutK", seconds - zeroS());
+        return up.at(SeriesQuantity.WATER_OUT, seconds - zeroS());
     }
 
     /** Power that the source takes, W, at a time from cold. */
     double powerUpW(double seconds) {
-        return up.at("sourceInputW", seconds - zeroS() + JUST_AFTER_S);
+        return up.at(SeriesQuantity.SOURCE_INPUT, seconds - zeroS() + JUST_AFTER_S);
     }
 
     double powerAtRestW() {
@@ -157,15 +157,17 @@ final class SimulatedRun {
             VacuumTimeline line = vacuum().get().timeline();
             return Readings.at(line.timeS(), line.forelinePa(), seconds - pumpDownS());
         }
-        return up.has("forelinePa") ? up.at("forelinePa", t) : check.steady().forelinePa();
+        return up.has(SeriesQuantity.FORELINE)
+                ? up.at(SeriesQuantity.FORELINE, t)
+                : check.steady().forelinePa();
     }
 
     /** Highest foreline pressure of the warm-up between two times from cold, with its time. */
     Readings.Extreme highestForeline(double fromS, double toS) {
-        if (!up.has("forelinePa")) {
+        if (!up.has(SeriesQuantity.FORELINE)) {
             return new Readings.Extreme(fromS, forelineUpPa(fromS));
         }
-        Readings.Extreme inRun = up.highest("forelinePa", fromS - zeroS(), toS - zeroS());
+        Readings.Extreme inRun = up.highest(SeriesQuantity.FORELINE, fromS - zeroS(), toS - zeroS());
         double first = forelineUpPa(fromS);
         return first >= inRun.value()
                 ? new Readings.Extreme(fromS, first)
@@ -174,7 +176,7 @@ final class SimulatedRun {
 
     /** Hottest oil of the warm-up between two times from cold, with its time. */
     Readings.Extreme highestOil(double fromS, double toS) {
-        Readings.Extreme inRun = up.highest("liquidTemperatureK", fromS - zeroS(), toS - zeroS());
+        Readings.Extreme inRun = up.highest(SeriesQuantity.LIQUID_TEMPERATURE, fromS - zeroS(), toS - zeroS());
         return new Readings.Extreme(inRun.timeS() + zeroS(), inRun.value());
     }
 
@@ -184,8 +186,8 @@ final class SimulatedRun {
     }
 
     /** First time from cold at which a quantity of the warm-up is above a limit, up to a time from cold. */
-    OptionalDouble firstAbove(String key, double limit, double untilS) {
-        OptionalDouble t = up.has(key) ? up.firstAbove(key, limit) : OptionalDouble.empty();
+    OptionalDouble firstAbove(SeriesQuantity quantity, double limit, double untilS) {
+        OptionalDouble t = up.has(quantity) ? up.firstAbove(quantity, limit) : OptionalDouble.empty();
         return t.isPresent() && t.getAsDouble() + zeroS() <= untilS
                 ? OptionalDouble.of(t.getAsDouble() + zeroS())
                 : OptionalDouble.empty();
@@ -198,7 +200,7 @@ final class SimulatedRun {
 
     private static Optional<TimeEvent> brokenOff(RunResult run, Readings readings) {
         return run.events().stream()
-                .filter(e -> e.id().equals("limit-reached") && e.timeS().isPresent())
+                .filter(e -> e.kind() == EventKind.LIMIT_REACHED && e.timeS().isPresent())
                 .filter(e -> e.timeS().getAsDouble() >= readings.endS() - SAME_TIME_S)
                 .findFirst();
     }
@@ -207,7 +209,9 @@ final class SimulatedRun {
     double leastJetUp(double seconds) {
         double least = Double.POSITIVE_INFINITY;
         for (int k = 1; k <= rig().stages().size(); k++) {
-            least = Math.min(least, seconds < zeroS() ? 0 : up.at("stage" + k + "FullFlowFraction", seconds - zeroS()));
+            least = Math.min(
+                    least,
+                    seconds < zeroS() ? 0 : up.atStage(SeriesQuantity.STAGE_FULL_FLOW_FRACTION, k, seconds - zeroS()));
         }
         return least;
     }
@@ -221,7 +225,7 @@ final class SimulatedRun {
 
     /** Whether every jet is full for good at a time from cold. */
     boolean allFullUp(double seconds) {
-        OptionalDouble full = upS("full-pumping", "");
+        OptionalDouble full = upS(EventKind.FULL_PUMPING, "");
         return full.isPresent() && seconds >= full.getAsDouble() - 1e-9;
     }
 
@@ -240,12 +244,12 @@ final class SimulatedRun {
 
     /** Oil temperature below which water and backing pump may stop, K. */
     double leaveK() {
-        return Math.min(Rule.LEAVE_K, fluid().saturationTemperature(forelineAtRestPa()));
+        return Math.min(TypicalValues.LEAVE_OIL_K, fluid().saturationTemperature(forelineAtRestPa()));
     }
 
     /** Oil temperature below which air may be let in, K: the fluid's limit or, where none is known, room temperature. */
     double airK() {
-        return fluid().airAdmissionLimit().orElse(rig().room().temperatureK() + AT_ROOM_K);
+        return fluid().airAdmissionLimit().orElse(rig().room().temperatureK() + TypicalValues.AT_ROOM_K);
     }
 
     /** Whether the cooling moves when it is on. */

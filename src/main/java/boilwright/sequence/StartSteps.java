@@ -3,6 +3,7 @@ package boilwright.sequence;
 import boilwright.answers.Cautions;
 import boilwright.answers.Say;
 import boilwright.rig.Schedule;
+import boilwright.thermal.EventKind;
 import boilwright.vacuum.Crossover;
 import boilwright.vacuum.PumpDown;
 import java.util.Comparator;
@@ -133,7 +134,7 @@ final class StartSteps {
     }
 
     private double heatOnS() {
-        return run.upS("heat-on", "").orElseThrow();
+        return run.upS(EventKind.HEAT_ON, "").orElseThrow();
     }
 
     private void warming() {
@@ -186,7 +187,7 @@ final class StartSteps {
 
     private void looks(double from) {
         String base = Say.pressure(run.forelineAtRestPa());
-        run.upS("degassed", "")
+        run.upS(EventKind.DEGASSED, "")
                 .ifPresent(t -> list.await(
                         Action.LOOK_DEGASSED,
                         at(StepList.up(t)),
@@ -198,7 +199,7 @@ final class StartSteps {
         int top = run.rig().stages().size() - 1;
         if (top > 0) {
             String lowest = run.rig().stages().get(0).name();
-            run.upS("jet-lit", lowest)
+            run.upS(EventKind.JET_LIT, lowest)
                     .ifPresent(t -> list.await(
                             Action.LOOK_FIRST_JET,
                             at(StepList.up(t)),
@@ -210,7 +211,7 @@ final class StartSteps {
         }
         String name = run.rig().stages().get(top).name();
         boolean seen = run.rig().body().material().isGlass();
-        run.upS("jet-lit", name)
+        run.upS(EventKind.JET_LIT, name)
                 .ifPresent(t -> list.await(
                         Action.LOOK_TOP_JET,
                         at(StepList.up(t)),
@@ -219,7 +220,7 @@ final class StartSteps {
                         (seen ? SequenceText.HOLD_LOOK_TOP_JET_GLASS : SequenceText.HOLD_LOOK_TOP_JET_METAL).say(),
                         SequenceText.ELSE_LOOK_TOP_JET.say(),
                         SequenceText.WHY_LOOK_TOP_JET.say()));
-        double full = run.upS("full-pumping", "").orElseThrow();
+        double full = run.upS(EventKind.FULL_PUMPING, "").orElseThrow();
         String oil = Say.temperature(run.oilUpK(full));
         OptionalDouble out = run.check().steady().waterOutK();
         list.await(
@@ -235,7 +236,7 @@ final class StartSteps {
     }
 
     private void pumping() {
-        double ready = StepList.up(run.upS("full-pumping", "").orElseThrow());
+        double ready = StepList.up(run.upS(EventKind.FULL_PUMPING, "").orElseThrow());
         if (setup.isRoughedApart()) {
             ready = handOver(list, at(ready), at(ready));
         }

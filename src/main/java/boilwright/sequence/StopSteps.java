@@ -3,6 +3,7 @@ package boilwright.sequence;
 import boilwright.answers.Cautions;
 import boilwright.answers.Say;
 import boilwright.rig.HeatSource;
+import boilwright.thermal.EventKind;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -89,7 +90,7 @@ final class StopSteps {
     }
 
     private void jetsGone() {
-        run.downS("jets-gone")
+        run.downS(EventKind.JETS_GONE)
                 .ifPresent(t -> list.await(
                         Action.LOOK_JETS_GONE,
                         at(StepList.up(t)),
@@ -102,7 +103,7 @@ final class StopSteps {
 
     /** Cold enough to leave; empty when that is not within the run. */
     private Optional<Double> cold() {
-        OptionalDouble leave = run.downS("water-may-stop");
+        OptionalDouble leave = run.downS(EventKind.WATER_MAY_STOP);
         if (leave.isEmpty()) {
             return Optional.empty();
         }
@@ -150,7 +151,7 @@ final class StopSteps {
     }
 
     private void open(double leaveS) {
-        OptionalDouble air = run.downS("air-allowed");
+        OptionalDouble air = run.downS(EventKind.AIR_ALLOWED);
         if (air.isEmpty()) {
             leaveShut(leaveS);
             return;
@@ -164,7 +165,7 @@ final class StopSteps {
                 SequenceText.HOLD_LET_AIR_IN.say(Say.temperature(run.airK())),
                 SequenceText.ELSE_LET_AIR_IN.say(),
                 SequenceText.WHY_LET_AIR_IN.say());
-        run.downS("touch-safe")
+        run.downS(EventKind.TOUCH_SAFE)
                 .ifPresent(touch -> list.add(
                         Action.OPEN_PUMP,
                         at(Math.max(t, StepList.up(touch))),

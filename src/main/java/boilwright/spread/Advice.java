@@ -1,5 +1,6 @@
 package boilwright.spread;
 
+import boilwright.answers.MarginId;
 import java.util.Optional;
 
 /**
@@ -9,4 +10,4 @@ import java.util.Optional;
  * @param inputId the input to measure; empty when none stands out or none would help
  * @param sentence for a person
  */
-public record Advice(String marginId, Optional<String> inputId, String sentence) {}
+public record Advice(MarginId marginId, Optional<String> inputId, String sentence) {}

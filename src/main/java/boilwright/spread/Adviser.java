@@ -1,6 +1,7 @@
 package boilwright.spread;
 
 import boilwright.answers.Margin;
+import boilwright.answers.MarginId;
 import boilwright.numerics.FirstOrderShares;
 import boilwright.units.Dimension;
 import boilwright.units.QuantityWriter;
@@ -44,7 +45,7 @@ final class Adviser {
         List<InputShare> shares = margin.shares();
         if (failing.cases() == failing.samples()) {
             // that of the jets only points to the heat, whose own cure stands beside it
-            String cure = margin.id().equals("jets")
+            String cure = margin.id() == MarginId.JETS
                     ? ""
                     : margin.nominal().map(Margin::cure).orElse("");
             return none(

@@ -1,5 +1,6 @@
 package boilwright.spread;
 
+import boilwright.answers.MarginId;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -11,7 +12,7 @@ public final class Bands {
     public static final Bands NONE = new Bands(0, Map.of(), Map.of());
 
     private final long samples;
-    private final Map<String, MarginBand> margins;
+    private final Map<MarginId, MarginBand> margins;
     private final Map<EventKey, EventBand> events;
 
     /**
@@ -31,14 +32,14 @@ public final class Bands {
      */
     public record EventBand(Band timeS, Chance never) {}
 
-    private Bands(long samples, Map<String, MarginBand> margins, Map<EventKey, EventBand> events) {
+    private Bands(long samples, Map<MarginId, MarginBand> margins, Map<EventKey, EventBand> events) {
         this.samples = samples;
         this.margins = margins;
         this.events = events;
     }
 
     static Bands of(long samples, List<MarginSpread> margins, List<EventSpread> events) {
-        Map<String, MarginBand> byMargin = new LinkedHashMap<>();
+        Map<MarginId, MarginBand> byMargin = new LinkedHashMap<>();
         margins.forEach(m -> byMargin.put(m.id(), m.band()));
         Map<EventKey, EventBand> byEvent = new LinkedHashMap<>();
         events.forEach(e -> byEvent.put(e.key(), e.band()));
@@ -56,7 +57,7 @@ public final class Bands {
     }
 
     /** The band of a margin. */
-    public Optional<MarginBand> margin(String id) {
+    public Optional<MarginBand> margin(MarginId id) {
         return Optional.ofNullable(margins.get(id));
     }
 

@@ -2,6 +2,7 @@ package boilwright.spread;
 
 import boilwright.answers.Margin;
 import boilwright.answers.Trial;
+import boilwright.answers.MarginId;
 import boilwright.errors.Message;
 import boilwright.errors.MessageKey;
 import boilwright.numerics.FirstOrderShares;
@@ -26,7 +27,7 @@ final class Collector {
     private static final double LEAST_S = 1;
 
     private final List<SpreadInput> inputs;
-    private final Map<String, MarginTally> margins = new LinkedHashMap<>();
+    private final Map<MarginId, MarginTally> margins = new LinkedHashMap<>();
     private final Map<EventKey, EventTally> events = new LinkedHashMap<>();
     private final Map<MessageKey, Rejected> rejected = new LinkedHashMap<>();
     private int done;
@@ -59,15 +60,7 @@ final class Collector {
         MarginSpread spread() {
             Bands.MarginBand band =
                     new Bands.MarginBand(Band.of(value), Band.of(ratio), new Chance(fails, ratio.finite()));
-            return new MarginSpread(
-                    first.id(),
-                    first.title(),
-                    first.side(),
-                    first.dimension(),
-                    nominal,
-                    band,
-                    sorted(shares),
-                    noise(shares));
+            return new MarginSpread(first.id(), first.side(), nominal, band, sorted(shares), noise(shares));
         }
     }
 

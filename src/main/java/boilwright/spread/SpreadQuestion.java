@@ -11,6 +11,7 @@ import boilwright.numerics.ProgressSink;
 import boilwright.numerics.Tally;
 import boilwright.rig.Parameter;
 import boilwright.rig.Rig;
+import boilwright.thermal.EventKind;
 import boilwright.units.Dimension;
 import boilwright.units.QuantityWriter;
 import java.util.ArrayList;
@@ -29,8 +30,6 @@ import java.util.stream.Collectors;
  * @param plan how many samples, of what, on how many threads
  */
 public record SpreadQuestion(Asked asked, SpreadPlan plan) implements Question<SpreadAnswer> {
-    private static final String FULL_PUMPING = "full-pumping";
-
     @Override
     public SpreadAnswer answer(Model model, CancelToken cancel, ProgressSink progress) {
         SpreadInputs inputs = new SpreadInputs(asked.rig(), plan.ranges());
@@ -107,7 +106,7 @@ public record SpreadQuestion(Asked asked, SpreadPlan plan) implements Question<S
                     Percent.of(worst.band().failing().share())));
         }
         events.stream()
-                .filter(e -> e.key().id().equals(FULL_PUMPING))
+                .filter(e -> e.key().kind() == EventKind.FULL_PUMPING)
                 .findFirst()
                 .ifPresent(e -> sentences.add(time(e, accepted)));
         if (collector.accepted() < collector.done()) {

@@ -16,7 +16,6 @@ import java.util.function.DoubleUnaryOperator;
  */
 final class BoilerWall {
     private static final double ROOT_TOLERANCE = 1e-11;
-    private static final double REFERENCE_VESSEL_K = 373.15;
 
     private final TabulatedFluid fluid;
     private final double boilingFactor;
@@ -67,10 +66,6 @@ final class BoilerWall {
         return halfResistance;
     }
 
-    double wettedAreaM2() {
-        return wettedAreaM2;
-    }
-
     /** Temperature of the inner face at the last evaluation, K. */
     double innerFaceK() {
         return innerK;
@@ -87,7 +82,7 @@ final class BoilerWall {
      */
     double outsideLossW(double wallK, boolean flameOn, boolean covered) {
         if (flameOn) {
-            return Math.max(0, outsideAreaM2 * (loss.flux(wallK) - loss.flux(REFERENCE_VESSEL_K)));
+            return Math.max(0, outsideAreaM2 * (loss.flux(wallK) - loss.flux(FlameSource.REFERENCE_VESSEL_K)));
         }
         return (outsideAreaM2 + (covered ? 0 : heatedAreaM2)) * loss.flux(wallK);
     }

@@ -64,11 +64,6 @@ final class DirectSource implements SourceBlock {
     }
 
     @Override
-    public double outerFaceK() {
-        return faceK;
-    }
-
-    @Override
     public double inputW() {
         return input;
     }

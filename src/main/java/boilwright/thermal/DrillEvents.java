@@ -14,26 +14,27 @@ final class DrillEvents {
         List<TimeEvent> events = new ArrayList<>();
         script.happenings()
                 .forEach(h -> events.add(
-                        new TimeEvent(h.id(), "", OptionalDouble.of(h.change().atS()), h.sentence())));
+                        new TimeEvent(h.kind(), "", OptionalDouble.of(h.change().atS()), h.sentence())));
         double before = 0;
         for (Schedule.Step step : script.steps()) {
             double level = step instanceof Schedule.Power power ? power.fraction() : 1;
             if (level == 0 && before > 0) {
-                events.add(new TimeEvent("heat-off", "", OptionalDouble.of(step.atS()), ModelText.HEAT_OFF.say()));
+                events.add(
+                        new TimeEvent(EventKind.HEAT_OFF, "", OptionalDouble.of(step.atS()), ModelText.HEAT_OFF.say()));
             }
             before = level;
         }
         for (DrillLimit limit : DrillLimit.values()) {
-            OptionalDouble t = watches.first("drill-" + limit, "", true);
+            OptionalDouble t = watches.first(WatchKind.DRILL_LIMIT, limit.name(), true);
             if (t.isPresent()) {
-                events.add(new TimeEvent("limit-reached", "", t, sentence(limit)));
+                events.add(new TimeEvent(EventKind.LIMIT_REACHED, "", t, sentence(limit)));
             }
         }
         for (int k = 0; k < model.jets.stages; k++) {
             String stage = watches.stage(k);
             OptionalDouble lost = watches.lit(k).lastOff();
             if (lost.isPresent()) {
-                events.add(new TimeEvent("jet-lost", stage, lost, ModelText.JET_LOST.say(stage)));
+                events.add(new TimeEvent(EventKind.JET_LOST, stage, lost, ModelText.JET_LOST.say(stage)));
             }
         }
         events.sort(Comparator.comparingDouble(e -> e.timeS().orElse(Double.MAX_VALUE)));

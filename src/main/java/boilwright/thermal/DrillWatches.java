@@ -4,6 +4,7 @@ import boilwright.fluid.Water;
 import boilwright.heattransfer.GlassStress;
 import boilwright.rig.Limits;
 import boilwright.rig.Material;
+import boilwright.rig.TypicalValues;
 import boilwright.thermal.DrillRun.LimitTime;
 import java.util.ArrayList;
 import java.util.List;
@@ -19,9 +20,6 @@ final class DrillWatches {
     private static final double DRIVEN = 0.45;
     /** Share of the charge that may go in one failure (engineering judgement). */
     private static final double LOSS = 0.01;
-
-    /** Where no temperature for air is known, the oil must be this near to the room's, K. */
-    private static final double AT_ROOM_K = 5;
 
     private record Watched(DrillLimit limit, double value, RunWatch.Value excess) {}
 
@@ -41,7 +39,7 @@ final class DrillWatches {
         Limits limits = model.rig.limits();
         watched.add(new Watched(DrillLimit.FILM, LEAST_SHARE, (t, y) -> LEAST_SHARE - leastShare(y)));
         if (model.wallGeometry.cap >= 0) {
-            double cap = limits.capK().orElse(RunLimits.CAP_K);
+            double cap = limits.capK().orElse(TypicalValues.CAP_LIMIT_K);
             watched.add(new Watched(DrillLimit.CAP, cap, (t, y) -> y[at.walls + model.wallGeometry.cap] - cap));
         }
         if (model.water.count > 0) {
@@ -60,11 +58,11 @@ final class DrillWatches {
         watched.add(new Watched(DrillLimit.OIL_LOSS, loss, (t, y) -> (before - y[at.oilMass]) / loss - 1));
         if (at.forelineSize > 0) {
             double most = DrillLimit.FORELINE_WITH_HOT_OIL_PA;
-            double airK = model.fluid.airAdmissionLimit().orElse(model.roomK + AT_ROOM_K);
+            double airK = model.fluid.airAdmissionLimit().orElse(model.roomK + TypicalValues.AT_ROOM_K);
             watched.add(new Watched(
                     DrillLimit.FORELINE,
                     most,
-                    (t, y) -> Math.min(model.forelinePa(y) / most - 1, (y[at.oil] - airK) / AT_ROOM_K)));
+                    (t, y) -> Math.min(model.forelinePa(y) / most - 1, (y[at.oil] - airK) / TypicalValues.AT_ROOM_K)));
         }
         watched.add(new Watched(
                 DrillLimit.TOUCH,
@@ -75,12 +73,8 @@ final class DrillWatches {
     /** Adds the limits to what a run watches. */
     void addTo(RunWatches watches) {
         for (Watched w : watched) {
-            watches.note(name(w.limit()), "", w.excess());
+            watches.note(WatchKind.DRILL_LIMIT, w.limit().name(), w.excess());
         }
-    }
-
-    private static String name(DrillLimit limit) {
-        return "drill-" + limit;
     }
 
     /**
@@ -94,7 +88,8 @@ final class DrillWatches {
         List<LimitTime> times = new ArrayList<>();
         for (Watched w : watched) {
             boolean before = failedS == 0 && w.excess().of(0, start) >= 0;
-            OptionalDouble passed = watches.first(name(w.limit()), "", true);
+            OptionalDouble passed =
+                    watches.first(WatchKind.DRILL_LIMIT, w.limit().name(), true);
             OptionalDouble after =
                     passed.isPresent() ? OptionalDouble.of(Math.max(0, passed.getAsDouble() - failedS)) : passed;
             times.add(new LimitTime(w.limit(), w.value(), before ? OptionalDouble.of(0) : after));

@@ -111,16 +111,16 @@ final class FaultScript {
     List<Happening> happenings(double failedS) {
         List<Happening> list = new ArrayList<>();
         if (fault != Fault.MAINS) {
-            String id = fault == Fault.WATER ? "water-stops" : "fault";
-            list.add(new Happening(id, new Running.Change(failedS, Running.after(fault)), sentence()));
+            EventKind kind = fault == Fault.WATER ? EventKind.WATER_STOPS : EventKind.FAULT;
+            list.add(new Happening(kind, new Running.Change(failedS, Running.after(fault)), sentence()));
             return list;
         }
         Protection.Battery battery = rig.protection().battery();
         boolean kept = battery.forS() > 0 && !battery.keeps().isEmpty();
-        list.add(new Happening("fault", new Running.Change(failedS, withoutMains(kept)), sentence()));
+        list.add(new Happening(EventKind.FAULT, new Running.Change(failedS, withoutMains(kept)), sentence()));
         if (kept) {
             list.add(new Happening(
-                    "battery-ends",
+                    EventKind.BATTERY_ENDS,
                     new Running.Change(failedS + battery.forS(), withoutMains(false)),
                     ModelText.BATTERY_ENDS.say()));
         }

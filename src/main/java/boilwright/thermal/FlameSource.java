@@ -7,6 +7,7 @@ import boilwright.rig.Material;
 import boilwright.rig.Parameter;
 import boilwright.rig.ParameterValues;
 import boilwright.rig.Rig;
+import boilwright.units.PhysicalConstants;
 
 /**
  * An open gas burner. Heat into the face: P eta (T_flame - T_face)/(T_flame - 373 K), with eta = eta_max (Ps/P)(1 -
@@ -14,9 +15,10 @@ import boilwright.rig.Rig;
  * An unregulated cartridge is a block of its own: fuel and can at one temperature, cooled by evaporation.
  */
 final class FlameSource implements SourceBlock {
-    private static final double REFERENCE_VESSEL_K = 373.15;
+    /** Vessel of the pot tests, K: boiling water. */
+    static final double REFERENCE_VESSEL_K = 373.15;
+
     private static final double REFERENCE_CARTRIDGE_K = 293.15;
-    private static final double REFERENCE_ROOM_PA = 101325;
 
     private final double ratedW;
     private final double bestEfficiency;
@@ -62,7 +64,7 @@ final class FlameSource implements SourceBlock {
 
     @Override
     public String stateName(int i) {
-        return i == 0 ? "cartridgeTemperatureK" : "fuelMassKg";
+        return i == 0 ? SeriesQuantity.CARTRIDGE_TEMPERATURE.key() : SeriesQuantity.FUEL_MASS.key();
     }
 
     @Override
@@ -112,17 +114,12 @@ final class FlameSource implements SourceBlock {
                 ButaneProperties.vapourPressure(cartridgeK),
                 roomPa,
                 ButaneProperties.vapourPressure(REFERENCE_CARTRIDGE_K),
-                REFERENCE_ROOM_PA);
+                PhysicalConstants.STANDARD_ATMOSPHERE_PA);
     }
 
     @Override
     public double deliveredW() {
         return delivered;
-    }
-
-    @Override
-    public double outerFaceK() {
-        return faceK;
     }
 
     @Override
@@ -154,11 +151,6 @@ final class FlameSource implements SourceBlock {
     @Override
     public void setHeld(boolean isHeld) {
         held = isHeld;
-    }
-
-    @Override
-    public double fuelKg(double[] y, int start) {
-        return cartridge == null ? 1 : y[start + 1];
     }
 
     @Override

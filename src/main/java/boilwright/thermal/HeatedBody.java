@@ -149,7 +149,7 @@ final class HeatedBody implements SourceBlock {
 
     @Override
     public String stateName(int i) {
-        return "sourceTemperatureK";
+        return SeriesQuantity.SOURCE_TEMPERATURE.key();
     }
 
     @Override
@@ -176,11 +176,6 @@ final class HeatedBody implements SourceBlock {
     @Override
     public double deliveredW() {
         return delivered;
-    }
-
-    @Override
-    public double outerFaceK() {
-        return faceK;
     }
 
     @Override

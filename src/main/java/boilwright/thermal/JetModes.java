@@ -97,15 +97,6 @@ final class JetModes {
         return true;
     }
 
-    boolean noneLit() {
-        for (boolean l : lit) {
-            if (l) {
-                return false;
-            }
-        }
-        return true;
-    }
-
     /** Foreline pressure at which a stage with this pressure before its throat fails, Pa. */
     double criticalBacking(double stagePa) {
         return backingRatio * stagePa;
@@ -159,20 +150,5 @@ final class JetModes {
 
     void toggleFull(int k) {
         full[k] = !full[k];
-    }
-
-    /** Copies the modes into a fresh array: lit, then full. */
-    boolean[] snapshot() {
-        boolean[] copy = new boolean[2 * stages];
-        System.arraycopy(lit, 0, copy, 0, stages);
-        System.arraycopy(full, 0, copy, stages, stages);
-        return copy;
-    }
-
-    /** Sets the modes from a snapshot. */
-    void restore(boolean[] snapshot) {
-        System.arraycopy(snapshot, 0, lit, 0, stages);
-        System.arraycopy(snapshot, stages, full, 0, stages);
-        updateOutlets();
     }
 }

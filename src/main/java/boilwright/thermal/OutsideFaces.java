@@ -1,13 +1,10 @@
 package boilwright.thermal;
 
 import boilwright.rig.Material;
+import boilwright.rig.TypicalValues;
 
 /** What a hand can touch outside, and how hot it is. */
 final class OutsideFaces {
-    /** Touch limits for short contact, trade figures: metal 60 C, glass 70 C. */
-    private static final double TOUCH_METAL_K = 333.15;
-
-    private static final double TOUCH_GLASS_K = 343.15;
 
     private final PumpModel model;
     private final StateLayout at;
@@ -32,7 +29,7 @@ final class OutsideFaces {
     double touchExcessK(double[] y) {
         double worst = model.boiler.touchK(y[at.boilerWall])
                 - touchLimitK(model.rig.boiler().material());
-        worst = Math.max(worst, model.source.touchK(y, at.source) - TOUCH_METAL_K);
+        worst = Math.max(worst, model.source.touchK(y, at.source) - TypicalValues.TOUCH_METAL_K);
         return Math.max(worst, bodyTouchExcessK(y, model.wallGeometry.count));
     }
 
@@ -50,7 +47,7 @@ final class OutsideFaces {
 
     /** Short contact that a hand bears on this material, K. */
     static double touchLimitK(Material material) {
-        return material.isGlass() ? TOUCH_GLASS_K : TOUCH_METAL_K;
+        return material.isGlass() ? TypicalValues.TOUCH_GLASS_K : TypicalValues.TOUCH_METAL_K;
     }
 
     private double wallTouchK(int w, double[] y) {

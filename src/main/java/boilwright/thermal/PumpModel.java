@@ -8,6 +8,7 @@ import boilwright.rig.Parameter;
 import boilwright.rig.ParameterValues;
 import boilwright.rig.Rig;
 import boilwright.thermal.StateLayout.Quadrature;
+import boilwright.units.PhysicalConstants;
 
 /**
  * The whole rig as one set of differential equations, put together from its blocks: source, boiler wall, oil, vapour column,
@@ -94,7 +95,7 @@ final class PumpModel implements OdeSystem {
         for (int j = 0; j < geometry.cells; j++) {
             facing[j] = wallGeometry.facing(geometry.midM[j]);
             double ratio = geometry.outerAreaM2[j] / (Math.PI * rig.body().innerDiameterM() * geometry.cellM[j]);
-            radiation[j] = ThermalRadiation.SIGMA
+            radiation[j] = PhysicalConstants.STEFAN_BOLTZMANN
                     * ThermalRadiation.effectiveEmissivity(
                             geometry.emissivity[j], rig.body().emissivityInside(), Math.min(1, ratio));
         }

@@ -1,6 +1,7 @@
 package boilwright.thermal;
 
 import boilwright.rig.Schedule;
+import boilwright.rig.TypicalValues;
 import boilwright.units.Dimension;
 import boilwright.units.QuantityWriter;
 import java.util.ArrayList;
@@ -44,28 +45,28 @@ final class RunEvents {
             warmingEvents();
         }
         for (String name : RunLimits.NAMES) {
-            OptionalDouble t = watches.first("limit-reached", name, true);
+            OptionalDouble t = watches.first(WatchKind.LIMIT, name, true);
             if (t.isPresent()) {
-                events.add(new TimeEvent("limit-reached", "", t, ModelText.LIMIT_PASSED.say(name)));
+                events.add(new TimeEvent(EventKind.LIMIT_REACHED, "", t, ModelText.LIMIT_PASSED.say(name)));
             }
         }
-        endedBy("cartridge-hot", true, ModelText.CARTRIDGE_HOT.say(temperature(RunLimits.CARTRIDGE_K)));
-        endedBy("dry", false, ModelText.DRY.say());
-        endedBy("wild", true, ModelText.WILD.say(temperature(RunLimits.wildOilK(model))));
+        endedBy(WatchKind.CARTRIDGE_HOT, true, ModelText.CARTRIDGE_HOT.say(temperature(RunLimits.CARTRIDGE_K)));
+        endedBy(WatchKind.DRY, false, ModelText.DRY.say());
+        endedBy(WatchKind.WILD, true, ModelText.WILD.say(temperature(RunLimits.wildOilK(model))));
         if (model.layout.sourceSize == 2 && !cooling) {
-            OptionalDouble t = watches.first("fuel-empty", "", false);
+            OptionalDouble t = watches.first(WatchKind.FUEL_EMPTY, "", false);
             if (t.isPresent()) {
-                events.add(new TimeEvent("fuel-empty", "", t, ModelText.FUEL_EMPTY.say()));
+                events.add(new TimeEvent(EventKind.FUEL_EMPTY, "", t, ModelText.FUEL_EMPTY.say()));
             }
         }
         events.sort(Comparator.comparingDouble(e -> e.timeS().orElse(Double.MAX_VALUE)));
         return events;
     }
 
-    private void endedBy(String watch, boolean rising, String reason) {
+    private void endedBy(WatchKind watch, boolean rising, String reason) {
         OptionalDouble t = watches.first(watch, "", rising);
         if (t.isPresent()) {
-            events.add(new TimeEvent("limit-reached", "", t, reason));
+            events.add(new TimeEvent(EventKind.LIMIT_REACHED, "", t, reason));
         }
     }
 
@@ -74,43 +75,60 @@ final class RunEvents {
         for (Schedule.Step step : steps) {
             double level = step instanceof Schedule.Power power ? power.fraction() : 1;
             if (level > 0 && before == 0) {
-                events.add(new TimeEvent("heat-on", "", OptionalDouble.of(step.atS()), ModelText.HEAT_ON.say()));
+                events.add(
+                        new TimeEvent(EventKind.HEAT_ON, "", OptionalDouble.of(step.atS()), ModelText.HEAT_ON.say()));
             } else if (level == 0 && before > 0) {
-                events.add(new TimeEvent("heat-off", "", OptionalDouble.of(step.atS()), ModelText.HEAT_OFF.say()));
+                events.add(
+                        new TimeEvent(EventKind.HEAT_OFF, "", OptionalDouble.of(step.atS()), ModelText.HEAT_OFF.say()));
             }
             before = level;
         }
         String foreline = pressure(model.forelinePa);
-        add("degassed", "", first("degassed", ""), ModelText.DEGASSED.say(), ModelText.DEGASSED_NOT.say());
         add(
-                "first-vapour",
+                EventKind.DEGASSED,
                 "",
-                first("first-vapour", ""),
+                first(WatchKind.DEGASSED, ""),
+                ModelText.DEGASSED.say(),
+                ModelText.DEGASSED_NOT.say());
+        add(
+                EventKind.FIRST_VAPOUR,
+                "",
+                first(WatchKind.FIRST_VAPOUR, ""),
                 ModelText.FIRST_VAPOUR.say(foreline),
                 ModelText.FIRST_VAPOUR_NOT.say(foreline));
         for (int k = 0; k < model.jets.stages; k++) {
             String stage = watches.stage(k);
             add(
-                    "front-at-stage",
+                    EventKind.FRONT_AT_STAGE,
                     stage,
-                    first("front-at-stage", stage),
+                    first(WatchKind.FRONT_AT_STAGE, stage),
                     ModelText.FRONT.say(stage),
                     ModelText.FRONT_NOT.say(stage));
-            add("jet-lit", stage, watches.lit(k).first(true), ModelText.JET_LIT.say(stage), DarkReason.of(model, k));
-            add("jet-full", stage, watches.full(k).first(true), ModelText.JET_FULL.say(stage), notFull(k));
+            add(
+                    EventKind.JET_LIT,
+                    stage,
+                    watches.lit(k).first(true),
+                    ModelText.JET_LIT.say(stage),
+                    DarkReason.of(model, k));
+            add(EventKind.JET_FULL, stage, watches.full(k).first(true), ModelText.JET_FULL.say(stage), notFull(k));
         }
         OptionalDouble pumping = model.jets.allFull() ? watches.allFull().lastOn() : OptionalDouble.empty();
-        add("full-pumping", "", pumping, ModelText.FULL_PUMPING.say(), ModelText.FULL_PUMPING_NOT.say(notFullNames()));
         add(
-                "crossover-allowed",
+                EventKind.FULL_PUMPING,
+                "",
+                pumping,
+                ModelText.FULL_PUMPING.say(),
+                ModelText.FULL_PUMPING_NOT.say(notFullNames()));
+        add(
+                EventKind.CROSSOVER_ALLOWED,
                 "",
                 pumping,
                 ModelText.CROSSOVER.say(pressure(CROSSOVER_PA)),
                 ModelText.CROSSOVER_NOT.say());
     }
 
-    private OptionalDouble first(String name, String stage) {
-        return watches.first(name, stage, true);
+    private OptionalDouble first(WatchKind kind, String stage) {
+        return watches.first(kind, stage, true);
     }
 
     private String notFull(int k) {
@@ -130,7 +148,7 @@ final class RunEvents {
     }
 
     private void coolingEvents() {
-        events.add(new TimeEvent("heat-off", "", OptionalDouble.of(0), ModelText.HEAT_OFF.say()));
+        events.add(new TimeEvent(EventKind.HEAT_OFF, "", OptionalDouble.of(0), ModelText.HEAT_OFF.say()));
         OptionalDouble gone = OptionalDouble.of(0);
         for (int k = 0; k < model.jets.stages; k++) {
             if (watches.lit(k).first(true).isEmpty()) {
@@ -138,36 +156,46 @@ final class RunEvents {
             }
             String stage = watches.stage(k);
             OptionalDouble lost = watches.lit(k).first(false);
-            add("jet-lost", stage, lost, ModelText.JET_LOST.say(stage), ModelText.JET_LOST_NOT.say(stage));
+            add(EventKind.JET_LOST, stage, lost, ModelText.JET_LOST.say(stage), ModelText.JET_LOST_NOT.say(stage));
             gone = gone.isPresent() && lost.isPresent()
                     ? OptionalDouble.of(Math.max(gone.getAsDouble(), lost.getAsDouble()))
                     : OptionalDouble.empty();
         }
-        add("jets-gone", "", gone, ModelText.JETS_GONE.say(), ModelText.JETS_GONE_NOT.say());
+        add(EventKind.JETS_GONE, "", gone, ModelText.JETS_GONE.say(), ModelText.JETS_GONE_NOT.say());
         add(
-                "flow-zero",
+                EventKind.FLOW_ZERO,
                 "",
-                already(watches.first("first-vapour", "", false)),
+                already(watches.first(WatchKind.FIRST_VAPOUR, "", false)),
                 ModelText.FLOW_ZERO.say(),
                 ModelText.FLOW_ZERO_NOT.say());
         OptionalDouble airLimit = model.fluid.airAdmissionLimit();
         add(
-                "air-allowed",
+                EventKind.AIR_ALLOWED,
                 "",
-                airLimit.isPresent() ? already(first("air-allowed", "")) : airLimit,
+                airLimit.isPresent() ? already(first(WatchKind.AIR_ALLOWED, "")) : airLimit,
                 airLimit.isPresent() ? ModelText.AIR_ALLOWED.say(temperature(airLimit.getAsDouble())) : "",
                 airLimit.isPresent() ? ModelText.AIR_ALLOWED_NOT.say() : ModelText.AIR_LIMIT_UNKNOWN.say());
         add(
-                "touch-safe",
+                EventKind.TOUCH_SAFE,
                 "",
-                already(first("touch-safe", "")),
+                already(first(WatchKind.TOUCH_SAFE, "")),
                 ModelText.TOUCH_SAFE.say(),
                 ModelText.TOUCH_SAFE_NOT.say());
-        OptionalDouble leave = already(first("water-may-stop", ""));
+        OptionalDouble leave = already(first(WatchKind.WATER_MAY_STOP, ""));
         String cold =
-                temperature(Math.min(RunWatches.LEAVE_OIL_K, model.fluid.saturationTemperature(model.forelinePa)));
-        add("water-may-stop", "", leave, ModelText.WATER_MAY_STOP.say(cold), ModelText.WATER_MAY_STOP_NOT.say());
-        add("backing-may-stop", "", leave, ModelText.BACKING_MAY_STOP.say(cold), ModelText.BACKING_MAY_STOP_NOT.say());
+                temperature(Math.min(TypicalValues.LEAVE_OIL_K, model.fluid.saturationTemperature(model.forelinePa)));
+        add(
+                EventKind.WATER_MAY_STOP,
+                "",
+                leave,
+                ModelText.WATER_MAY_STOP.say(cold),
+                ModelText.WATER_MAY_STOP_NOT.say());
+        add(
+                EventKind.BACKING_MAY_STOP,
+                "",
+                leave,
+                ModelText.BACKING_MAY_STOP.say(cold),
+                ModelText.BACKING_MAY_STOP_NOT.say());
     }
 
     /** A condition that already held at the start and was never crossed holds from 0 s. */
@@ -175,10 +203,10 @@ final class RunEvents {
         return crossing.isPresent() || !ended ? crossing : OptionalDouble.of(0);
     }
 
-    private void add(String id, String stage, OptionalDouble t, String reason, String otherwise) {
+    private void add(EventKind kind, String stage, OptionalDouble t, String reason, String otherwise) {
         String brokenOff =
                 ended ? "" : " " + ModelText.RUN_BROKEN_OFF.say(QuantityWriter.writeAuto(endS, Dimension.TIME));
-        events.add(new TimeEvent(id, stage, t, t.isPresent() ? reason : otherwise + brokenOff));
+        events.add(new TimeEvent(kind, stage, t, t.isPresent() ? reason : otherwise + brokenOff));
     }
 
     private static String pressure(double pa) {

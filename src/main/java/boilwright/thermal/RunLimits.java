@@ -1,15 +1,12 @@
 package boilwright.thermal;
 
 import boilwright.rig.Limits;
+import boilwright.rig.TypicalValues;
 import java.util.List;
 import java.util.OptionalDouble;
 
 /** Limits that are watched while a rig runs. */
 final class RunLimits {
-    /** Usual highest water outlet temperature, K (52 C): furnace maintenance article, July 2017. */
-    static final double WATER_OUT_K = 325.15;
-    /** Cap temperature at which it stops working, K (93 C): abstract on condensation in oil diffusion pumps. */
-    static final double CAP_K = 366.15;
 
     /** Names of the limits, as the events call them. */
     static final List<String> NAMES = List.of("oil too hot", "water out too hot", "cap too hot");
@@ -34,17 +31,17 @@ final class RunLimits {
         Limits limits = model.rig.limits();
         StateLayout at = model.layout;
         OptionalDouble bulk = limits.oilBulkK().isPresent() ? limits.oilBulkK() : model.fluid.bulkLimit();
-        bulk.ifPresent(limit -> watches.note("limit-reached", NAMES.get(0), (t, y) -> y[at.oil] - limit));
+        bulk.ifPresent(limit -> watches.note(WatchKind.LIMIT, NAMES.get(0), (t, y) -> y[at.oil] - limit));
         if (model.water.flows()) {
-            double limit = limits.waterOutK().orElse(WATER_OUT_K);
+            double limit = limits.waterOutK().orElse(TypicalValues.WATER_OUT_LIMIT_K);
             watches.note(
-                    "limit-reached",
+                    WatchKind.LIMIT,
                     NAMES.get(1),
                     (t, y) -> model.water.outletK(y, at.water, model.supply.enteringK(y, at.supply)) - limit);
         }
         if (model.wallGeometry.cap >= 0) {
-            double limit = limits.capK().orElse(CAP_K);
-            watches.note("limit-reached", NAMES.get(2), (t, y) -> y[at.walls + model.wallGeometry.cap] - limit);
+            double limit = limits.capK().orElse(TypicalValues.CAP_LIMIT_K);
+            watches.note(WatchKind.LIMIT, NAMES.get(2), (t, y) -> y[at.walls + model.wallGeometry.cap] - limit);
         }
     }
 }

@@ -96,11 +96,11 @@ public final class RunSimulator {
     /**
      * Something that fails.
      *
-     * @param id what it is called among the events
+     * @param kind what it is among the events
      * @param change what works from then on
      * @param sentence what is said of it
      */
-    record Happening(String id, Running.Change change, String sentence) {}
+    record Happening(EventKind kind, Running.Change change, String sentence) {}
 
     static Outcome warmup(
             PumpModel model, CancelToken cancel, ProgressSink progress, double accuracy, OdeIntegrator integrator) {
@@ -140,7 +140,7 @@ public final class RunSimulator {
         RestDetector rest = new RestDetector(model, system.lastChangeS());
         if (!script.toTheEnd()) {
             watches.add(
-                    "end",
+                    WatchKind.END,
                     "",
                     EventDirection.FALLING,
                     cooling ? this::unsafe : (t, y) -> rest.isReached() ? -1 : 1,

@@ -23,29 +23,30 @@ final class RunWatch implements EventFunction {
     }
 
     private final int id;
-    private final String name;
-    private final String stage;
+    private final WatchKind kind;
+    private final String part;
     private final EventDirection direction;
     private final Value value;
     private final Reaction reaction;
     private final List<Double> times = new ArrayList<>();
     private final List<Boolean> rises = new ArrayList<>();
 
-    RunWatch(int id, String name, String stage, EventDirection direction, Value value, Reaction reaction) {
+    RunWatch(int id, WatchKind kind, String part, EventDirection direction, Value value, Reaction reaction) {
         this.id = id;
-        this.name = name;
-        this.stage = stage;
+        this.kind = kind;
+        this.part = part;
         this.direction = direction;
         this.value = value;
         this.reaction = reaction;
     }
 
-    String name() {
-        return name;
+    WatchKind kind() {
+        return kind;
     }
 
-    String stage() {
-        return stage;
+    /** The stage or the limit it belongs to; empty for the whole pump. */
+    String part() {
+        return part;
     }
 
     @Override

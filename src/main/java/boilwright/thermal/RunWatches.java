@@ -2,6 +2,7 @@ package boilwright.thermal;
 
 import boilwright.numerics.EventAction;
 import boilwright.numerics.EventDirection;
+import boilwright.rig.TypicalValues;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
@@ -10,8 +11,6 @@ import java.util.OptionalDouble;
 final class RunWatches {
     private static final double DEGASSED = 0.05;
     private static final double FRONT_SHARE = 0.9;
-    /** Oil temperature below which water and backing pump may stop, common practice about 50-60 C. */
-    static final double LEAVE_OIL_K = 333.15;
 
     private static final double FUEL_EMPTY_KG = 1e-6;
 
@@ -40,7 +39,7 @@ final class RunWatches {
     private void modes(int k) {
         String stage = stage(k);
         add(
-                "lit-mode",
+                WatchKind.LIT_MODE,
                 stage,
                 EventDirection.RISING,
                 (t, y) -> {
@@ -53,7 +52,7 @@ final class RunWatches {
                     return EventAction.RESTART;
                 });
         add(
-                "full-mode",
+                WatchKind.FULL_MODE,
                 stage,
                 EventDirection.RISING,
                 (t, y) -> {
@@ -71,7 +70,7 @@ final class RunWatches {
         int at = model.layout.source;
         if (model.source.thermostatExcess(model.coldState(), at) != -1) {
             add(
-                    "thermostat",
+                    WatchKind.THERMOSTAT,
                     "",
                     EventDirection.RISING,
                     (t, y) -> model.source.thermostatExcess(y, at),
@@ -82,7 +81,7 @@ final class RunWatches {
         }
         if (model.supply.switches()) {
             add(
-                    "chiller",
+                    WatchKind.CHILLER,
                     "",
                     EventDirection.RISING,
                     (t, y) -> model.supply.switchExcess(y, model.layout.supply),
@@ -93,26 +92,31 @@ final class RunWatches {
         }
         if (model.layout.sourceSize == 2) {
             add(
-                    "cartridge-hot",
+                    WatchKind.CARTRIDGE_HOT,
                     "",
                     EventDirection.RISING,
                     (t, y) -> y[at] - RunLimits.CARTRIDGE_K,
                     (t, y, rising) -> EventAction.STOP);
-            add("fuel-empty", "", EventDirection.FALLING, (t, y) -> y[at + 1] - FUEL_EMPTY_KG, (t, y, rising) -> {
-                model.source.setFuelEmpty(true);
-                return EventAction.RESTART;
-            });
+            add(
+                    WatchKind.FUEL_EMPTY,
+                    "",
+                    EventDirection.FALLING,
+                    (t, y) -> y[at + 1] - FUEL_EMPTY_KG,
+                    (t, y, rising) -> {
+                        model.source.setFuelEmpty(true);
+                        return EventAction.RESTART;
+                    });
         }
     }
 
     private void crossings(boolean cooling) {
         int oil = model.layout.oil;
-        note("degassed", "", (t, y) -> DEGASSED - y[model.layout.gas]);
-        note("first-vapour", "", (t, y) -> model.fluid.vapourPressure(y[oil]) / model.forelinePa(y) - 1);
+        note(WatchKind.DEGASSED, "", (t, y) -> DEGASSED - y[model.layout.gas]);
+        note(WatchKind.FIRST_VAPOUR, "", (t, y) -> model.fluid.vapourPressure(y[oil]) / model.forelinePa(y) - 1);
         for (int k = 0; k < model.jets.stages; k++) {
             int cell = model.geometry.nozzleCell[k];
             int at = model.layout.column + cell;
-            note("front-at-stage", stage(k), (t, y) -> {
+            note(WatchKind.FRONT_AT_STAGE, stage(k), (t, y) -> {
                 model.solveFlows(y);
                 return y[at] - start[at] - FRONT_SHARE * (model.column.cellSaturationK[cell] - start[at]);
             });
@@ -121,31 +125,33 @@ final class RunWatches {
         double wild = RunLimits.wildOilK(model);
         double dry = RunLimits.LEAST_CHARGE * model.chargeKg;
         add(
-                "dry",
+                WatchKind.DRY,
                 "",
                 EventDirection.FALLING,
                 (t, y) -> y[model.layout.oilMass] - dry,
                 (t, y, rising) -> EventAction.STOP);
-        add("wild", "", EventDirection.RISING, (t, y) -> y[oil] - wild, (t, y, rising) -> EventAction.STOP);
+        add(WatchKind.WILD, "", EventDirection.RISING, (t, y) -> y[oil] - wild, (t, y, rising) -> EventAction.STOP);
         if (cooling) {
-            model.fluid.airAdmissionLimit().ifPresent(limit -> note("air-allowed", "", (t, y) -> limit - y[oil]));
-            note("touch-safe", "", (t, y) -> -model.faces.touchExcessK(y));
-            note("water-may-stop", "", (t, y) -> -leaveExcessK(model, y));
+            model.fluid
+                    .airAdmissionLimit()
+                    .ifPresent(limit -> note(WatchKind.AIR_ALLOWED, "", (t, y) -> limit - y[oil]));
+            note(WatchKind.TOUCH_SAFE, "", (t, y) -> -model.faces.touchExcessK(y));
+            note(WatchKind.WATER_MAY_STOP, "", (t, y) -> -leaveExcessK(model, y));
         }
     }
 
     /** How far the oil is above the temperature at which water and backing pump may stop and no vapour is left, K. */
     static double leaveExcessK(PumpModel model, double[] y) {
         double still = model.fluid.saturationTemperature(model.forelinePa(y));
-        return y[model.layout.oil] - Math.min(LEAVE_OIL_K, still);
+        return y[model.layout.oil] - Math.min(TypicalValues.LEAVE_OIL_K, still);
     }
 
-    void note(String name, String stage, RunWatch.Value value) {
-        add(name, stage, EventDirection.BOTH, value, (t, y, rising) -> EventAction.CONTINUE);
+    void note(WatchKind kind, String part, RunWatch.Value value) {
+        add(kind, part, EventDirection.BOTH, value, (t, y, rising) -> EventAction.CONTINUE);
     }
 
-    void add(String name, String stage, EventDirection direction, RunWatch.Value value, RunWatch.Reaction reaction) {
-        watches.add(new RunWatch(watches.size(), name, stage, direction, value, reaction));
+    void add(WatchKind kind, String part, EventDirection direction, RunWatch.Value value, RunWatch.Reaction reaction) {
+        watches.add(new RunWatch(watches.size(), kind, part, direction, value, reaction));
     }
 
     private void changed(double t) {
@@ -184,9 +190,9 @@ final class RunWatches {
     }
 
     /** First crossing of a watched quantity that held. */
-    OptionalDouble first(String name, String stage, boolean rising) {
+    OptionalDouble first(WatchKind kind, String part, boolean rising) {
         return watches.stream()
-                .filter(w -> w.name().equals(name) && w.stage().equals(stage))
+                .filter(w -> w.kind() == kind && w.part().equals(part))
                 .map(w -> w.first(rising))
                 .filter(OptionalDouble::isPresent)
                 .findFirst()

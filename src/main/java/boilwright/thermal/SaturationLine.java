@@ -4,7 +4,8 @@ import boilwright.fluid.TabulatedFluid;
 
 /**
  * Saturation temperature, kinetic condensation limit p/sqrt(2 pi Rs Ts) and what the resistance of the liquid's surface needs
- * (see {@link boilwright.heattransfer.InterfaceResistance}) against pressure, for the innermost loop: cubic
+ * (its coefficient is p/sqrt(2 pi Rs Ts) hfg^2/(Rs Ts^2): the Hertz-Knudsen flux linearised with Clausius-Clapeyron, V. P. Carey,
+ * Liquid-Vapor Phase-Change Phenomena, ch. 4; good within a few kelvin of saturation) against pressure, for the innermost loop: cubic
  * Hermite pieces found from the leading bits of the pressure, which spares the logarithm and the root. Within 1e-7 K of the
  * fluid's own answer, which is asked outside the table.
  */

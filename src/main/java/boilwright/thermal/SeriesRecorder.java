@@ -6,14 +6,14 @@ import boilwright.rig.Supply;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 
 /** Writes the time line of a run down: at every start, at the end of every step, and in between where steps are long. */
 final class SeriesRecorder implements StepHandler {
     private static final double LONGEST_GAP_S = 30;
 
-    private record Spec(
-            String key, String title, TimeSeries.Kind kind, int stage, ToDoubleFunction<double[]> reading) {}
+    private record Spec(SeriesQuantity quantity, int stage, String title, ToDoubleFunction<double[]> reading) {}
 
     private static final class Growing {
         private double[] values = new double[256];
@@ -53,87 +53,68 @@ final class SeriesRecorder implements StepHandler {
         }
     }
 
+    /** In the order of the enum; neighbours that are of a stage stand together stage by stage. */
     private void describe() {
+        SeriesQuantity[] all = SeriesQuantity.values();
+        int next;
+        for (int first = 0; first < all.length; first = next) {
+            next = first + 1;
+            boolean ofStage = all[first].isOfStage();
+            while (ofStage && next < all.length && all[next].isOfStage()) {
+                next++;
+            }
+            for (int k = 0; k < (ofStage ? model.jets.stages : 1); k++) {
+                for (SeriesQuantity quantity : Arrays.asList(all).subList(first, next)) {
+                    String title = quantity.title(model.rig.stages().get(k).name());
+                    int stage = ofStage ? k + 1 : 0;
+                    reading(quantity, k).ifPresent(r -> specs.add(new Spec(quantity, stage, title, r)));
+                }
+            }
+        }
+    }
+
+    /** How a quantity is read from the state, for a stage where it is one of a stage; empty where the rig has no such thing. */
+    private Optional<ToDoubleFunction<double[]>> reading(SeriesQuantity quantity, int k) {
         StateLayout at = model.layout;
-        add("liquidTemperatureK", "oil", TimeSeries.Kind.TEMPERATURE, 0, y -> y[at.oil]);
-        add("boilerWallK", "boiler wall", TimeSeries.Kind.TEMPERATURE, 0, y -> y[at.boilerWall]);
-        if (!Double.isNaN(model.source.bodyK(model.coldState(), at.source))) {
-            add("sourceTemperatureK", "heat source", TimeSeries.Kind.TEMPERATURE, 0, y -> y[at.source]);
-        }
-        add("columnFootK", "column foot", TimeSeries.Kind.TEMPERATURE, 0, y -> y[at.column]);
-        add("columnTopK", "column top", TimeSeries.Kind.TEMPERATURE, 0, y -> y[at.column + at.cells - 1]);
-        for (int w = 0; w < model.jets.stages; w++) {
-            int wall = w;
-            String stage = model.rig.stages().get(w).name();
-            add(
-                    "stage" + (w + 1) + "WallK",
-                    "wall at " + stage,
-                    TimeSeries.Kind.TEMPERATURE,
-                    w + 1,
-                    y -> y[at.walls + wall]);
-        }
-        if (model.wallGeometry.cap >= 0) {
-            add("capK", "cap", TimeSeries.Kind.TEMPERATURE, 0, y -> y[at.walls + model.wallGeometry.cap]);
-        }
-        if (model.water.count > 0) {
-            add(
-                    "waterOutK",
-                    "water out",
-                    TimeSeries.Kind.TEMPERATURE,
-                    0,
-                    y -> model.water.outletK(y, at.water, model.supply.enteringK(y, at.supply)));
-        }
-        add("boilerPressurePa", "boiler pressure", TimeSeries.Kind.PRESSURE, 0, y -> model.column.boilerPa());
-        add("vapourFlowKgPerS", "vapour", TimeSeries.Kind.FLOW, 0, y -> model.column.flow());
-        for (int k = 0; k < model.jets.stages; k++) {
-            int stage = k;
-            String name = model.rig.stages().get(k).name();
-            String key = "stage" + (k + 1);
-            add(key + "FlowKgPerS", "jet " + name, TimeSeries.Kind.FLOW, k + 1, y -> model.column.stageFlow[stage]);
-            add(key + "FullFlowFraction", "jet " + name, TimeSeries.Kind.SHARE, k + 1, y -> model.jets.fraction[stage]);
-            add(
-                    key + "CondensedShare",
-                    "condensed at " + name,
-                    TimeSeries.Kind.SHARE,
-                    k + 1,
-                    y -> model.walls.condensedShare[stage]);
-            add(key + "Lit", "lit " + name, TimeSeries.Kind.SHARE, k + 1, y -> model.jets.isLit(stage) ? 1 : 0);
-        }
-        add(
-                "heatDeliveredW",
-                "heat delivered",
-                TimeSeries.Kind.HEAT,
-                0,
-                y -> rates[at.quadrature(StateLayout.Quadrature.IN)] - model.water.loadW());
-        add("sourceInputW", "power taken", TimeSeries.Kind.HEAT, 0, y -> model.source.inputW());
-        add("heatToWaterW", "heat to water", TimeSeries.Kind.HEAT, 0, y -> model.toWaterW());
-        add("heatToAirW", "heat to air", TimeSeries.Kind.HEAT, 0, y -> model.toAirW());
-        supply(at);
-        add("dissolvedGasFraction", "gas left in the oil", TimeSeries.Kind.GAS, 0, y -> y[at.gas]);
-        if (at.forelineSize > 0) {
-            add("forelinePa", "foreline", TimeSeries.Kind.PRESSURE, 0, y -> y[at.foreline]);
-        }
-        add("oilMassKg", "oil", TimeSeries.Kind.MASS, 0, y -> y[at.oilMass]);
-        if (model.source.size() == 2) {
-            add("cartridgeTemperatureK", "cartridge", TimeSeries.Kind.TEMPERATURE, 0, y -> y[at.source]);
-            add("fuelMassKg", "fuel", TimeSeries.Kind.MASS, 0, y -> y[at.source + 1]);
-        }
+        int cap = model.wallGeometry.cap;
+        return switch (quantity) {
+            case TIME -> Optional.empty(); // stands before all others
+            case LIQUID_TEMPERATURE -> Optional.of(y -> y[at.oil]);
+            case BOILER_WALL -> Optional.of(y -> y[at.boilerWall]);
+            case SOURCE_TEMPERATURE ->
+                when(!Double.isNaN(model.source.bodyK(model.coldState(), at.source)), y -> y[at.source]);
+            case COLUMN_FOOT -> Optional.of(y -> y[at.column]);
+            case COLUMN_TOP -> Optional.of(y -> y[at.column + at.cells - 1]);
+            case STAGE_WALL -> Optional.of(y -> y[at.walls + k]);
+            case CAP -> when(cap >= 0, y -> y[at.walls + cap]);
+            case WATER_OUT ->
+                when(
+                        model.water.count > 0,
+                        y -> model.water.outletK(y, at.water, model.supply.enteringK(y, at.supply)));
+            case BOILER_PRESSURE -> Optional.of(y -> model.column.boilerPa());
+            case VAPOUR_FLOW -> Optional.of(y -> model.column.flow());
+            case STAGE_FLOW -> Optional.of(y -> model.column.stageFlow[k]);
+            case STAGE_FULL_FLOW_FRACTION -> Optional.of(y -> model.jets.fraction[k]);
+            case STAGE_CONDENSED_SHARE -> Optional.of(y -> model.walls.condensedShare[k]);
+            case STAGE_LIT -> Optional.of(y -> model.jets.isLit(k) ? 1 : 0);
+            case HEAT_DELIVERED ->
+                Optional.of(y -> rates[at.quadrature(StateLayout.Quadrature.IN)] - model.water.loadW());
+            case SOURCE_INPUT -> Optional.of(y -> model.source.inputW());
+            case HEAT_TO_WATER -> Optional.of(y -> model.toWaterW());
+            case HEAT_TO_AIR -> Optional.of(y -> model.toAirW());
+            case WATER_IN -> when(at.supplySize > 0, y -> y[at.supply]);
+            case CHILLER -> when(model.rig.cooling().supply() instanceof Supply.Chiller, y -> model.supply.removedW());
+            case ICE -> when(at.supplySize > 1, y -> y[at.supply + 1]);
+            case DISSOLVED_GAS -> Optional.of(y -> y[at.gas]);
+            case FORELINE -> when(at.forelineSize > 0, y -> y[at.foreline]);
+            case OIL_MASS -> Optional.of(y -> y[at.oilMass]);
+            case CARTRIDGE_TEMPERATURE -> when(model.source.size() == 2, y -> y[at.source]);
+            case FUEL_MASS -> when(model.source.size() == 2, y -> y[at.source + 1]);
+        };
     }
 
-    private void supply(StateLayout at) {
-        if (at.supplySize > 0) {
-            add("waterInK", "water in", TimeSeries.Kind.TEMPERATURE, 0, y -> y[at.supply]);
-        }
-        if (model.rig.cooling().supply() instanceof Supply.Chiller) {
-            add("chillerW", "chiller", TimeSeries.Kind.HEAT, 0, y -> model.supply.removedW());
-        }
-        if (at.supplySize > 1) {
-            add("iceKg", "ice", TimeSeries.Kind.MASS, 0, y -> y[at.supply + 1]);
-        }
-    }
-
-    private void add(String key, String title, TimeSeries.Kind kind, int stage, ToDoubleFunction<double[]> reading) {
-        specs.add(new Spec(key, title, kind, stage, reading));
+    private static Optional<ToDoubleFunction<double[]>> when(boolean there, ToDoubleFunction<double[]> reading) {
+        return there ? Optional.of(reading) : Optional.empty();
     }
 
     @Override
@@ -169,11 +150,11 @@ final class SeriesRecorder implements StepHandler {
 
     TimeSeries series() {
         List<TimeSeries.Column> columns = new ArrayList<>();
-        columns.add(new TimeSeries.Column("timeS", "time", TimeSeries.Kind.TIME, 0, times.trimmed()));
+        columns.add(new TimeSeries.Column(SeriesQuantity.TIME, 0, SeriesQuantity.TIME.title(""), times.trimmed()));
         for (int i = 0; i < specs.size(); i++) {
             Spec s = specs.get(i);
             columns.add(new TimeSeries.Column(
-                    s.key(), s.title(), s.kind(), s.stage(), data.get(i).trimmed()));
+                    s.quantity(), s.stage(), s.title(), data.get(i).trimmed()));
         }
         return new TimeSeries(columns);
     }

@@ -28,9 +28,6 @@ interface SourceBlock {
     /** Heat through the boiler's outer face at the last evaluation, W. */
     double deliveredW();
 
-    /** Temperature of the boiler's heated outer face at the last evaluation, K. */
-    double outerFaceK();
-
     /** Power taken from the mains or the fuel at the last evaluation, W. */
     double inputW();
 
@@ -69,11 +66,6 @@ interface SourceBlock {
     /** How far the thermostat is beyond its next switching point, K; negative until then. NaN-free; -1 when there is none. */
     default double thermostatExcess(double[] y, int start) {
         return -1;
-    }
-
-    /** Fuel left, kg; +1 when there is no cartridge. */
-    default double fuelKg(double[] y, int start) {
-        return 1;
     }
 
     /** Marks the cartridge as empty. */

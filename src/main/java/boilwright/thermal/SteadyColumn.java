@@ -4,6 +4,7 @@ import boilwright.errors.ComputationException;
 import boilwright.errors.Message;
 import boilwright.errors.MessageKey;
 import boilwright.numerics.DenseLu;
+import boilwright.units.PhysicalConstants;
 
 /**
  * Column temperatures at rest for a given oil temperature and given body walls: Newton with the tridiagonal part of the
@@ -132,7 +133,7 @@ final class SteadyColumn {
         }
         throw new ComputationException(Message.of(
                 MessageKey.COLUMN_NOT_AT_REST,
-                Double.toString(y[model.layout.oil] - 273.15),
+                Double.toString(y[model.layout.oil] - PhysicalConstants.ZERO_CELSIUS_K),
                 Integer.toString(ELIMINATION_ROUNDS + MOST_ROUNDS)));
     }
 

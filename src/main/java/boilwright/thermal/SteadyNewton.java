@@ -65,11 +65,6 @@ final class SteadyNewton {
         lu = new DenseLu(unknown.length);
     }
 
-    /** Rounds the last solution took. */
-    int rounds() {
-        return rounds;
-    }
-
     /** A warm pump from which the march starts, the same for every question. */
     void start(double[] y) {
         double oil = model.fluid.saturationTemperature(model.jets.requiredPa);

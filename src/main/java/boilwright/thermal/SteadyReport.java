@@ -1,5 +1,6 @@
 package boilwright.thermal;
 
+import boilwright.gasflow.Gas;
 import boilwright.gasflow.PumpSpeed;
 import boilwright.heattransfer.GlassStress;
 import boilwright.rig.Boiler;
@@ -7,6 +8,7 @@ import boilwright.rig.Material;
 import boilwright.rig.Parameter;
 import boilwright.rig.Rig;
 import boilwright.units.Dimension;
+import boilwright.units.PhysicalConstants;
 import boilwright.units.QuantityWriter;
 import java.util.ArrayList;
 import java.util.List;
@@ -14,8 +16,6 @@ import java.util.OptionalDouble;
 
 /** Reads a {@link SteadyState} off a settled model. */
 final class SteadyReport {
-    private static final double AIR_MOLAR_MASS = 0.0289647;
-    private static final double GRAVITY = 9.80665;
 
     private SteadyReport() {}
 
@@ -52,7 +52,7 @@ final class SteadyReport {
                 model.parameters.get(Parameter.SPEED_COEFFICIENT) * topShare,
                 Math.PI / 4 * bore * bore,
                 model.roomK,
-                AIR_MOLAR_MASS);
+                Gas.AIR.molarMass());
         // the derivative saw an on/off thermostat in one of its two positions; at rest it is the mean that counts
         model.source.steadyDeliveredW(faceK, oilK);
         double bodyK = model.source.steadyBodyK();
@@ -104,7 +104,7 @@ final class SteadyReport {
         }
         double depth = model.rig.chargeM3() / model.rig.boiler().surfaceAreaM2();
         double surface = model.column.boilerPa();
-        double bottom = surface + model.fluid.liquidDensity(oilK) * GRAVITY * depth;
+        double bottom = surface + model.fluid.liquidDensity(oilK) * PhysicalConstants.STANDARD_GRAVITY * depth;
         return model.fluid.saturationTemperature(bottom) - model.fluid.saturationTemperature(surface);
     }
 

@@ -7,6 +7,7 @@ import boilwright.fluid.TabulatedFluid;
 import boilwright.numerics.Roots;
 import boilwright.rig.ParameterValues;
 import boilwright.rig.Rig;
+import boilwright.units.PhysicalConstants;
 import java.util.Arrays;
 
 /**
@@ -294,7 +295,7 @@ public final class SteadySolver {
         }
         throw new ComputationException(Message.of(
                 MessageKey.COLUMN_NOT_AT_REST,
-                Double.toString(y[model.layout.oil] - 273.15),
+                Double.toString(y[model.layout.oil] - PhysicalConstants.ZERO_CELSIUS_K),
                 Integer.toString(MOST_COUPLINGS)));
     }
 

@@ -5,6 +5,7 @@ import boilwright.errors.Message;
 import boilwright.errors.MessageKey;
 import boilwright.fluid.Water;
 import boilwright.numerics.Roots;
+import boilwright.units.PhysicalConstants;
 import java.util.function.DoubleUnaryOperator;
 
 /**
@@ -69,7 +70,9 @@ final class SteadyWalls {
             }
         }
         throw new ComputationException(Message.of(
-                MessageKey.WALLS_NOT_AT_REST, Double.toString(y[layout.oil] - 273.15), Integer.toString(MOST_ROUNDS)));
+                MessageKey.WALLS_NOT_AT_REST,
+                Double.toString(y[layout.oil] - PhysicalConstants.ZERO_CELSIUS_K),
+                Integer.toString(MOST_ROUNDS)));
     }
 
     private double round(double damping) {

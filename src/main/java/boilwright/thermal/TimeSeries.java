@@ -1,6 +1,7 @@
 package boilwright.thermal;
 
 import java.util.List;
+import java.util.Optional;
 
 /**
  * Columns against time.
@@ -15,13 +16,22 @@ public record TimeSeries(List<Column> columns) {
     /**
      * One quantity.
      *
-     * @param key name with the unit at its end, for files ("liquidTemperatureK", "stage1FlowKgPerS")
-     * @param title name that people read
-     * @param kind what it measures, for grouping in pictures
+     * @param quantity which
      * @param stage number of the stage it belongs to from 1, or 0
+     * @param title name that people read
      * @param values SI values, one per time; do not change
      */
-    public record Column(String key, String title, Kind kind, int stage, double[] values) {}
+    public record Column(SeriesQuantity quantity, int stage, String title, double[] values) {
+        /** Name with the unit at its end, for files. */
+        public String key() {
+            return quantity.key(stage);
+        }
+
+        /** What it measures, for grouping in pictures. */
+        public Kind kind() {
+            return quantity.kind();
+        }
+    }
 
     /** What a column measures. */
     public enum Kind {
@@ -35,11 +45,26 @@ public record TimeSeries(List<Column> columns) {
         MASS
     }
 
-    /** The column with this key. */
-    public Column column(String key) {
+    /** The column of a quantity of the whole pump. */
+    public Column column(SeriesQuantity quantity) {
+        return column(quantity, 0);
+    }
+
+    /** The column of a quantity of a stage, counted from 1. */
+    public Column column(SeriesQuantity quantity, int stage) {
+        return find(quantity, stage)
+                .orElseThrow(() -> new IllegalArgumentException("no column " + quantity.key(stage)));
+    }
+
+    /** The column of a quantity of the whole pump; empty when the rig has no such thing. */
+    public Optional<Column> find(SeriesQuantity quantity) {
+        return find(quantity, 0);
+    }
+
+    /** The column of a quantity of a stage, counted from 1; empty when the rig has no such thing. */
+    public Optional<Column> find(SeriesQuantity quantity, int stage) {
         return columns.stream()
-                .filter(c -> c.key().equals(key))
-                .findFirst()
-                .orElseThrow(() -> new IllegalArgumentException("no column " + key));
+                .filter(c -> c.quantity() == quantity && c.stage() == stage)
+                .findFirst();
     }
 }

@@ -1,27 +1,28 @@
 package boilwright.units;
 
-import javax.measure.Unit;
-import javax.measure.UnitConverter;
+import java.math.BigDecimal;
+import java.math.MathContext;
 
 /**
  * One accepted way to write a unit of one dimension, such as "mTorr", and its conversion to the SI unit of that
  * dimension. The instances are those of {@link UnitTable}; two of them are equal only when they are the same.
+ *
+ * <p>It converts in decimals with 34 digits and rounds once, to the nearest double: 0.3 mm is 3.0E-4 m, as a person would write it.
  */
 public final class UnitSpelling {
     private final String text;
     private final Dimension dimension;
-    private final UnitConverter toSi;
-    private final UnitConverter fromSi;
+    private final BigDecimal numerator;
+    private final BigDecimal denominator;
+    private final BigDecimal offset;
 
-    UnitSpelling(String text, Dimension dimension, Unit<?> unit, Unit<?> si) {
+    /** A unit that is numerator/denominator SI units, counted from offset below its zero: SI = (value + offset) n/d. */
+    UnitSpelling(String text, Dimension dimension, String numerator, String denominator, String offset) {
         this.text = text;
         this.dimension = dimension;
-        try {
-            this.toSi = unit.getConverterToAny(si);
-            this.fromSi = si.getConverterToAny(unit);
-        } catch (javax.measure.IncommensurableException fault) {
-            throw new IllegalArgumentException(text + " does not measure " + dimension, fault);
-        }
+        this.numerator = new BigDecimal(numerator);
+        this.denominator = new BigDecimal(denominator);
+        this.offset = new BigDecimal(offset);
     }
 
     /** The spelling; "1" for a plain number, which is written without any unit. */
@@ -46,7 +47,13 @@ public final class UnitSpelling {
      * @return in the SI unit of the dimension; temperatures with their offset, in K
      */
     public double toSi(double value) {
-        return toSi.convert(value);
+        return isSi()
+                ? value
+                : BigDecimal.valueOf(value)
+                        .add(offset)
+                        .multiply(numerator)
+                        .divide(denominator, MathContext.DECIMAL128)
+                        .doubleValue();
     }
 
     /**
@@ -56,12 +63,22 @@ public final class UnitSpelling {
      * @return in this unit
      */
     public double fromSi(double si) {
-        return fromSi.convert(si);
+        return isSi()
+                ? si
+                : BigDecimal.valueOf(si)
+                        .multiply(denominator)
+                        .divide(numerator, MathContext.DECIMAL128)
+                        .subtract(offset)
+                        .doubleValue();
     }
 
     /** Whether zero in this unit is not zero in SI (degC, degF). */
     boolean hasOffset() {
-        return !toSi.isLinear();
+        return offset.signum() != 0;
+    }
+
+    private boolean isSi() {
+        return !hasOffset() && numerator.equals(denominator);
     }
 
     @Override

@@ -1,50 +1,17 @@
 package boilwright.units;
 
-import static javax.measure.MetricPrefix.CENTI;
-import static javax.measure.MetricPrefix.HECTO;
-import static javax.measure.MetricPrefix.KILO;
-import static javax.measure.MetricPrefix.MEGA;
-import static javax.measure.MetricPrefix.MICRO;
-import static javax.measure.MetricPrefix.MILLI;
-import static systems.uom.common.USCustomary.CUBIC_FOOT;
-import static systems.uom.common.USCustomary.FAHRENHEIT;
-import static systems.uom.common.USCustomary.FOOT;
-import static systems.uom.common.USCustomary.GALLON_LIQUID;
-import static systems.uom.common.USCustomary.INCH;
-import static systems.uom.common.USCustomary.POUND;
-import static tech.units.indriya.AbstractUnit.ONE;
-import static tech.units.indriya.unit.Units.CELSIUS;
-import static tech.units.indriya.unit.Units.CUBIC_METRE;
-import static tech.units.indriya.unit.Units.GRAM;
-import static tech.units.indriya.unit.Units.HOUR;
-import static tech.units.indriya.unit.Units.JOULE;
-import static tech.units.indriya.unit.Units.KELVIN;
-import static tech.units.indriya.unit.Units.KILOGRAM;
-import static tech.units.indriya.unit.Units.LITRE;
-import static tech.units.indriya.unit.Units.METRE;
-import static tech.units.indriya.unit.Units.MINUTE;
-import static tech.units.indriya.unit.Units.MOLE;
-import static tech.units.indriya.unit.Units.NEWTON;
-import static tech.units.indriya.unit.Units.PASCAL;
-import static tech.units.indriya.unit.Units.PERCENT;
-import static tech.units.indriya.unit.Units.RADIAN;
-import static tech.units.indriya.unit.Units.SECOND;
-import static tech.units.indriya.unit.Units.SQUARE_METRE;
-import static tech.units.indriya.unit.Units.WATT;
-
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import javax.measure.Unit;
 
 /**
  * The closed table of unit spellings. A spelling that is not here is refused, never guessed. Spellings are
- * case-sensitive, because mPa and MPa both exist. Defined values that JSR-385 does not bring (standard atmosphere, torr
- * as 1/760 of it, conventional millimetre of mercury, International Table BTU, standard gravity in psi) are those of
- * NIST SP 811, appendix B, and exact there. A gallon is the US one.
+ * case-sensitive, because mPa and MPa both exist. Factors are exact fractions of decimals; those outside the SI (inch, foot, pound,
+ * gallon, standard atmosphere, torr as 1/760 of it, conventional millimetre of mercury, International Table BTU, standard gravity in psi)
+ * are those of A. Thompson and B. N. Taylor, NIST Special Publication 811 (2008), appendix B. A gallon is the US one.
  */
 public final class UnitTable {
     private static final Map<Dimension, List<UnitSpelling>> BY_DIMENSION = new EnumMap<>(Dimension.class);
@@ -85,153 +52,174 @@ public final class UnitTable {
     }
 
     private static void mechanical() {
-        Rows length = new Rows(Dimension.LENGTH, METRE);
-        length.add(METRE, "m").add(CENTI(METRE), "cm").add(MILLI(METRE), "mm").add(MICRO(METRE), "um");
-        length.add(INCH, "in").add(FOOT, "ft").close();
-        Rows area = new Rows(Dimension.AREA, SQUARE_METRE);
-        area.add(SQUARE_METRE, "m2")
-                .add(CENTI(METRE).pow(2), "cm2")
-                .add(MILLI(METRE).pow(2), "mm2");
-        area.add(INCH.pow(2), "in2").close();
-        Rows volume = new Rows(Dimension.VOLUME, CUBIC_METRE);
-        volume.add(CUBIC_METRE, "m3").add(LITRE, "L").add(MILLI(LITRE), "mL");
-        volume.add(CENTI(METRE).pow(3), "cm3", "cc").add(GALLON_LIQUID, "gal").close();
-        Rows time = new Rows(Dimension.TIME, SECOND);
-        time.add(SECOND, "s").add(MINUTE, "min").add(HOUR, "h").close();
-        Rows mass = new Rows(Dimension.MASS, KILOGRAM);
-        mass.add(KILOGRAM, "kg").add(GRAM, "g").add(POUND, "lb").close();
+        new Rows(Dimension.LENGTH)
+                .si("m")
+                .add("0.01", "cm")
+                .add("0.001", "mm")
+                .add("1e-6", "um")
+                .add("0.0254", "in")
+                .add("0.3048", "ft")
+                .close();
+        new Rows(Dimension.AREA)
+                .si("m2")
+                .add("1e-4", "cm2")
+                .add("1e-6", "mm2")
+                .add("0.00064516", "in2")
+                .close();
+        new Rows(Dimension.VOLUME)
+                .si("m3")
+                .add("0.001", "L")
+                .add("1e-6", "mL")
+                .add("1e-6", "cm3", "cc")
+                // 231 cubic inches
+                .add("0.003785411784", "gal")
+                .close();
+        new Rows(Dimension.TIME).si("s").add("60", "min").add("3600", "h").close();
+        new Rows(Dimension.MASS)
+                .si("kg")
+                .add("0.001", "g")
+                .add("0.45359237", "lb")
+                .close();
     }
 
     private static void flows() {
-        Rows volumeFlow = new Rows(Dimension.VOLUME_FLOW, CUBIC_METRE.divide(SECOND));
-        volumeFlow.add(LITRE.divide(MINUTE), "L/min").add(LITRE.divide(SECOND), "L/s");
-        volumeFlow.add(LITRE.divide(HOUR), "L/h").add(MILLI(LITRE).divide(SECOND), "mL/s");
-        volumeFlow.add(MILLI(LITRE).divide(MINUTE), "mL/min").add(CUBIC_METRE.divide(SECOND), "m3/s");
-        volumeFlow.add(CUBIC_METRE.divide(HOUR), "m3/h").add(CUBIC_FOOT.divide(MINUTE), "CFM");
-        volumeFlow.add(GALLON_LIQUID.divide(MINUTE), "gal/min").close();
-        Rows massFlow = new Rows(Dimension.MASS_FLOW, KILOGRAM.divide(SECOND));
-        massFlow.add(KILOGRAM.divide(SECOND), "kg/s").add(GRAM.divide(SECOND), "g/s");
-        massFlow.add(GRAM.divide(MINUTE), "g/min").add(GRAM.divide(HOUR), "g/h");
-        massFlow.add(KILOGRAM.divide(HOUR), "kg/h").close();
-        Rows speed = new Rows(Dimension.SPEED, METRE.divide(SECOND));
-        speed.add(METRE.divide(SECOND), "m/s").add(CENTI(METRE).divide(SECOND), "cm/s");
-        speed.add(KILO(METRE).divide(HOUR), "km/h").add(FOOT.divide(MINUTE), "ft/min");
-        speed.close();
+        new Rows(Dimension.VOLUME_FLOW)
+                .ratio("0.001", "60", "L/min")
+                .add("0.001", "L/s")
+                .ratio("0.001", "3600", "L/h")
+                .add("1e-6", "mL/s")
+                .ratio("1e-6", "60", "mL/min")
+                .si("m3/s")
+                .ratio("1", "3600", "m3/h")
+                // cubic feet a minute
+                .ratio("0.028316846592", "60", "CFM")
+                .ratio("0.003785411784", "60", "gal/min")
+                .close();
+        new Rows(Dimension.MASS_FLOW)
+                .si("kg/s")
+                .add("0.001", "g/s")
+                .ratio("0.001", "60", "g/min")
+                .ratio("0.001", "3600", "g/h")
+                .ratio("1", "3600", "kg/h")
+                .close();
+        new Rows(Dimension.SPEED)
+                .si("m/s")
+                .add("0.01", "cm/s")
+                .ratio("1000", "3600", "km/h")
+                .ratio("0.3048", "60", "ft/min")
+                .close();
     }
 
     private static void pressures() {
-        Unit<?> atmosphere = PASCAL.multiply(101_325);
-        Unit<?> bar = PASCAL.multiply(100_000);
-        Unit<?> torr = atmosphere.divide(760);
-        Unit<?> millimetreOfMercury = PASCAL.multiply(133_322_387_415L).divide(1_000_000_000L);
-        Unit<?> standardGravity = METRE.divide(SECOND.pow(2)).multiply(980_665).divide(100_000);
-        Unit<?> poundPerSquareInch = POUND.multiply(standardGravity).divide(INCH.pow(2));
-        Rows pressure = new Rows(Dimension.PRESSURE, PASCAL);
-        pressure.add(PASCAL, "Pa").add(HECTO(PASCAL), "hPa").add(KILO(PASCAL), "kPa");
-        pressure.add(MEGA(PASCAL), "MPa", "N/mm2").add(bar, "bar").add(bar.divide(1_000), "mbar");
-        pressure.add(bar.divide(1_000_000), "ubar").add(torr, "Torr").add(torr.divide(1_000), "mTorr", "micron");
-        pressure.add(millimetreOfMercury, "mmHg").add(atmosphere, "atm").add(poundPerSquareInch, "psi");
-        pressure.close();
+        new Rows(Dimension.PRESSURE)
+                .si("Pa")
+                .add("100", "hPa")
+                .add("1000", "kPa")
+                .add("1e6", "MPa", "N/mm2")
+                .add("1e5", "bar")
+                .add("100", "mbar")
+                .add("0.1", "ubar")
+                .ratio("101325", "760", "Torr")
+                .ratio("101.325", "760", "mTorr", "micron")
+                .add("133.322387415", "mmHg")
+                .add("101325", "atm")
+                // 0.45359237 kg under 9.80665 m/s2 on a square inch
+                .ratio("4.4482216152605", "0.00064516", "psi")
+                .close();
     }
 
     private static void thermal() {
-        Rows temperature = new Rows(Dimension.TEMPERATURE, KELVIN);
-        temperature.add(CELSIUS, "degC", "\u00b0C").add(KELVIN, "K").add(FAHRENHEIT, "degF", "\u00b0F");
-        temperature.close();
+        new Rows(Dimension.TEMPERATURE)
+                .from("273.15", "1", "1", "degC", "\u00b0C")
+                .si("K")
+                .from("459.67", "5", "9", "degF", "\u00b0F")
+                .close();
         // Only K: "10 degC" could be a difference or a temperature, and the reader cannot know which was meant.
-        new Rows(Dimension.TEMPERATURE_DIFFERENCE, KELVIN).add(KELVIN, "K").close();
-
-        Unit<?> britishThermalUnit = JOULE.multiply(105_505_585_262L).divide(100_000_000L);
-        Rows power = new Rows(Dimension.POWER, WATT);
-        power.add(WATT, "W").add(KILO(WATT), "kW").add(britishThermalUnit.divide(HOUR), "BTU/h");
-        power.close();
-        Unit<?> squareCentimetre = CENTI(METRE).pow(2);
-        Rows flux = new Rows(Dimension.HEAT_FLUX, WATT.divide(SQUARE_METRE));
-        flux.add(WATT.divide(SQUARE_METRE), "W/m2").add(KILO(WATT).divide(SQUARE_METRE), "kW/m2");
-        flux.add(WATT.divide(squareCentimetre), "W/cm2").close();
-
-        Unit<?> perSquareMetreKelvin = WATT.divide(SQUARE_METRE).divide(KELVIN);
-        Rows coefficient = new Rows(Dimension.HEAT_TRANSFER_COEFFICIENT, perSquareMetreKelvin);
-        coefficient.add(perSquareMetreKelvin, "W/(m2 K)", "W/m2K");
-        coefficient
-                .add(perSquareMetreKelvin.multiply(1_000), "kW/(m2 K)", "kW/m2K")
+        new Rows(Dimension.TEMPERATURE_DIFFERENCE).si("K").close();
+        // one International Table BTU is 1055.05585262 J
+        new Rows(Dimension.POWER)
+                .si("W")
+                .add("1000", "kW")
+                .ratio("1055.05585262", "3600", "BTU/h")
                 .close();
-        Unit<?> perMetreKelvin = WATT.divide(METRE).divide(KELVIN);
-        new Rows(Dimension.THERMAL_CONDUCTIVITY, perMetreKelvin)
-                .add(perMetreKelvin, "W/(m K)", "W/mK")
+        new Rows(Dimension.HEAT_FLUX)
+                .si("W/m2")
+                .add("1000", "kW/m2")
+                .add("1e4", "W/cm2")
                 .close();
-        Unit<?> perKelvin = WATT.divide(KELVIN);
-        new Rows(Dimension.THERMAL_CONDUCTANCE, perKelvin).add(perKelvin, "W/K").close();
+        new Rows(Dimension.HEAT_TRANSFER_COEFFICIENT)
+                .si("W/(m2 K)", "W/m2K")
+                .add("1000", "kW/(m2 K)", "kW/m2K")
+                .close();
+        new Rows(Dimension.THERMAL_CONDUCTIVITY).si("W/(m K)", "W/mK").close();
+        new Rows(Dimension.THERMAL_CONDUCTANCE).si("W/K").close();
     }
 
     private static void properties() {
-        Unit<?> jouleKelvin = JOULE.divide(KELVIN);
-        Rows capacity = new Rows(Dimension.HEAT_CAPACITY, jouleKelvin);
-        capacity.add(jouleKelvin, "J/K")
-                .add(jouleKelvin.multiply(1_000), "kJ/K")
+        new Rows(Dimension.HEAT_CAPACITY).si("J/K").add("1000", "kJ/K").close();
+        new Rows(Dimension.SPECIFIC_HEAT)
+                .si("J/(kg K)", "J/kgK")
+                .add("1000", "kJ/(kg K)", "kJ/kgK")
                 .close();
-        Unit<?> specific = jouleKelvin.divide(KILOGRAM);
-        Rows specificHeat = new Rows(Dimension.SPECIFIC_HEAT, specific);
-        specificHeat.add(specific, "J/(kg K)", "J/kgK").add(specific.multiply(1_000), "kJ/(kg K)", "kJ/kgK");
-        specificHeat.close();
-        Unit<?> joulePerKilogram = JOULE.divide(KILOGRAM);
-        Rows energy = new Rows(Dimension.SPECIFIC_ENERGY, joulePerKilogram);
-        energy.add(joulePerKilogram, "J/kg").add(KILO(JOULE).divide(KILOGRAM), "kJ/kg");
-        energy.add(JOULE.divide(GRAM), "J/g").close();
-
-        Rows density = new Rows(Dimension.DENSITY, KILOGRAM.divide(CUBIC_METRE));
-        density.add(KILOGRAM.divide(CUBIC_METRE), "kg/m3")
-                .add(GRAM.divide(CENTI(METRE).pow(3)), "g/cm3");
-        density.add(GRAM.divide(MILLI(LITRE)), "g/mL")
-                .add(KILOGRAM.divide(LITRE), "kg/L")
+        new Rows(Dimension.SPECIFIC_ENERGY)
+                .si("J/kg")
+                .add("1000", "kJ/kg")
+                .add("1000", "J/g")
                 .close();
-        Unit<?> pascalSecond = PASCAL.multiply(SECOND);
-        Rows viscosity = new Rows(Dimension.DYNAMIC_VISCOSITY, pascalSecond);
-        viscosity
-                .add(pascalSecond, "Pa s")
-                .add(pascalSecond.divide(1_000), "mPa s", "cP")
+        new Rows(Dimension.DENSITY)
+                .si("kg/m3")
+                .add("1000", "g/cm3")
+                .add("1000", "g/mL")
+                .add("1000", "kg/L")
                 .close();
-        Unit<?> newtonPerMetre = NEWTON.divide(METRE);
-        Rows tension = new Rows(Dimension.SURFACE_TENSION, newtonPerMetre);
-        tension.add(newtonPerMetre, "N/m")
-                .add(newtonPerMetre.divide(1_000), "mN/m", "dyn/cm")
+        new Rows(Dimension.DYNAMIC_VISCOSITY)
+                .si("Pa s")
+                .add("0.001", "mPa s", "cP")
                 .close();
-
-        Unit<?> reciprocalKelvin = KELVIN.inverse();
-        new Rows(Dimension.EXPANSION, reciprocalKelvin)
-                .add(reciprocalKelvin, "1/K")
+        new Rows(Dimension.SURFACE_TENSION)
+                .si("N/m")
+                .add("0.001", "mN/m", "dyn/cm")
                 .close();
-        Rows molarMass = new Rows(Dimension.MOLAR_MASS, KILOGRAM.divide(MOLE));
-        molarMass
-                .add(KILOGRAM.divide(MOLE), "kg/mol")
-                .add(GRAM.divide(MOLE), "g/mol")
+        new Rows(Dimension.EXPANSION).si("1/K").close();
+        new Rows(Dimension.MOLAR_MASS).si("kg/mol").add("0.001", "g/mol").close();
+        new Rows(Dimension.GAS_FLOW)
+                .si("Pa m3/s")
+                .add("0.001", "Pa L/s")
+                .ratio("101.325", "760", "Torr L/s")
+                .add("0.1", "mbar L/s")
                 .close();
-        Unit<?> pascalCubicMetre = PASCAL.multiply(CUBIC_METRE).divide(SECOND);
-        Unit<?> litreSecond = LITRE.divide(SECOND);
-        Unit<?> torr = PASCAL.multiply(101_325).divide(760);
-        Rows gas = new Rows(Dimension.GAS_FLOW, pascalCubicMetre);
-        gas.add(pascalCubicMetre, "Pa m3/s").add(PASCAL.multiply(litreSecond), "Pa L/s");
-        gas.add(torr.multiply(litreSecond), "Torr L/s").add(PASCAL.multiply(100).multiply(litreSecond), "mbar L/s");
-        gas.close();
-        Unit<?> degree = RADIAN.multiply(Math.PI).divide(180);
-        new Rows(Dimension.ANGLE, RADIAN).add(degree, "deg").add(RADIAN, "rad").close();
-        new Rows(Dimension.FRACTION, ONE).add(PERCENT, "%").add(ONE, "1").close();
+        // half a turn is pi, to the digits of a double
+        new Rows(Dimension.ANGLE)
+                .ratio("3.141592653589793", "180", "deg")
+                .si("rad")
+                .close();
+        new Rows(Dimension.FRACTION).add("0.01", "%").si("1").close();
     }
 
     /** Collects the spellings of one dimension, in the order in which they are offered. */
     private static final class Rows {
         private final Dimension dimension;
-        private final Unit<?> si;
         private final List<UnitSpelling> rows = new ArrayList<>();
 
-        Rows(Dimension dimension, Unit<?> si) {
+        Rows(Dimension dimension) {
             this.dimension = dimension;
-            this.si = si;
         }
 
-        Rows add(Unit<?> unit, String... spellings) {
+        Rows si(String... spellings) {
+            return add("1", spellings);
+        }
+
+        Rows add(String siUnits, String... spellings) {
+            return ratio(siUnits, "1", spellings);
+        }
+
+        Rows ratio(String numerator, String denominator, String... spellings) {
+            return from("0", numerator, denominator, spellings);
+        }
+
+        Rows from(String offset, String numerator, String denominator, String... spellings) {
             for (String spelling : spellings) {
-                rows.add(new UnitSpelling(spelling, dimension, unit, si));
+                rows.add(new UnitSpelling(spelling, dimension, numerator, denominator, offset));
             }
             return this;
         }

@@ -5,6 +5,7 @@ import boilwright.rig.GasSide;
 import boilwright.rig.LinePiece;
 import boilwright.rig.PieceKind;
 import boilwright.rig.Rig;
+import boilwright.rig.TypicalValues;
 import boilwright.vacuum.SurfaceRates.Rate;
 import java.util.ArrayList;
 import java.util.List;
@@ -57,7 +58,7 @@ public final class GasLoads {
             return 0;
         }
         List<GasSource> sources = new ArrayList<>();
-        double since = rig.vacuum().map(side -> side.chamber().sinceAirS()).orElse(3600.0);
+        double since = rig.vacuum().map(side -> side.chamber().sinceAirS()).orElse(TypicalValues.SINCE_AIR_S);
         new GasLoads(rates, rig.room().pressurePa()).pieces("foreline.line", backing.line(), true, since, sources);
         return sum(sources);
     }

@@ -10,6 +10,7 @@ import boilwright.gasflow.TubeTransmission;
 import boilwright.gasflow.ViscousConductance;
 import boilwright.rig.LinePiece;
 import boilwright.rig.PieceKind;
+import boilwright.rig.TypicalValues;
 import java.util.List;
 
 /**
@@ -25,8 +26,6 @@ import java.util.List;
 public final class LineFlow {
     private static final double TOLERANCE = 1e-12;
     private static final int MOST_ROUNDS = 100;
-    /** Data sheets give conductances for air at 20 C, K. */
-    private static final double DATA_SHEET_K = 293.15;
 
     private final int count;
     private final double[] molecular;
@@ -95,7 +94,7 @@ public final class LineFlow {
         }
         if (shape instanceof LinePiece.Valve valve) {
             if (valve.conductanceM3PerS().isPresent()) {
-                double air = Gas.AIR.aperture(DATA_SHEET_K)
+                double air = Gas.AIR.aperture(TypicalValues.DATA_SHEET_K)
                         / valve.conductanceM3PerS().getAsDouble();
                 return Math.max(0, air - perArea(valve.innerDiameterM()));
             }

@@ -3,11 +3,11 @@ package boilwright.water;
 import boilwright.errors.InputRefusedException;
 import boilwright.errors.Message;
 import boilwright.errors.MessageKey;
-import boilwright.heattransfer.Gravity;
 import boilwright.numerics.Roots;
 import boilwright.rig.Rig;
 import boilwright.rig.Supply;
 import boilwright.units.Dimension;
+import boilwright.units.PhysicalConstants;
 import boilwright.units.QuantityWriter;
 import boilwright.units.UnitSpelling;
 import boilwright.units.UnitTable;
@@ -156,7 +156,7 @@ public final class CircuitSolver {
     }
 
     private static String metres(double pressurePa, double density) {
-        return QuantityWriter.write(pressurePa / (density * Gravity.STANDARD), METRE);
+        return QuantityWriter.write(pressurePa / (density * PhysicalConstants.STANDARD_GRAVITY), METRE);
     }
 
     private static String volume(double flowM3PerS) {

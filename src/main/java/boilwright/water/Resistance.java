@@ -1,8 +1,8 @@
 package boilwright.water;
 
 import boilwright.heattransfer.FlowCoefficient;
-import boilwright.heattransfer.Gravity;
 import boilwright.rig.Cooling;
+import boilwright.units.PhysicalConstants;
 import boilwright.water.OperatingPoint.ElementFlow;
 import java.util.OptionalDouble;
 
@@ -36,7 +36,7 @@ final class Resistance {
             return new Resistance(element, null, ratedSquare(valve.flowAtOneBarM3PerS(), density), 0);
         }
         double height = ((Cooling.Rise) fitting).heightM();
-        return new Resistance(element, null, 0, density * Gravity.STANDARD * height);
+        return new Resistance(element, null, 0, density * PhysicalConstants.STANDARD_GRAVITY * height);
     }
 
     /** Pressure drop over the square of the mass flow, Pa s2/kg2, of what passes this flow at 1 bar. */

@@ -1,7 +1,7 @@
 package boilwright.water;
 
-import boilwright.heattransfer.Gravity;
 import boilwright.rig.Supply;
+import boilwright.units.PhysicalConstants;
 
 /** Pressure that a supply gives at a flow; never rises with it and falls without end. */
 sealed interface SupplyHead {
@@ -34,7 +34,7 @@ sealed interface SupplyHead {
     record ByPump(PumpCurve curve, double density) implements SupplyHead {
         @Override
         public double pressurePa(double massFlow) {
-            return density * Gravity.STANDARD * curve.headM(massFlow / density);
+            return density * PhysicalConstants.STANDARD_GRAVITY * curve.headM(massFlow / density);
         }
 
         @Override

@@ -3,14 +3,11 @@ package boilwright.answers;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import boilwright.units.Dimension;
 import org.junit.jupiter.api.Test;
 
 class MarginMakerTest {
     private static MarginMaker maker() {
-        return MarginMaker.of("x", AnswerText.TITLE_CAP, Dimension.TEMPERATURE)
-                .cure(AnswerText.CURE_CAP)
-                .basis("basis");
+        return MarginMaker.of(MarginId.CAP).cure(AnswerText.CURE_CAP).basis("basis");
     }
 
     @Test

@@ -7,6 +7,7 @@ import boilwright.fluid.FluidLibrary;
 import boilwright.rig.HeatSource;
 import boilwright.rig.Rig;
 import boilwright.rig.file.RigReader;
+import boilwright.thermal.EventKind;
 import boilwright.thermal.SteadySolver;
 import boilwright.thermal.TestRigs;
 import java.util.List;
@@ -28,11 +29,8 @@ class QuestionsTest {
         return Stored.check(rig);
     }
 
-    private static Margin margin(CheckAnswer answer, String id) {
-        return answer.margins().stream()
-                .filter(m -> m.id().equals(id))
-                .findFirst()
-                .orElseThrow();
+    private static Margin margin(CheckAnswer answer, MarginId id) {
+        return answer.margins().stream().filter(m -> m.id() == id).findFirst().orElseThrow();
     }
 
     private static Rig withFluid(Rig r, String fluid) {
@@ -58,14 +56,14 @@ class QuestionsTest {
     @Test
     void theNeonWorkshopFailsByTheContactOfItsPlate() {
         CheckAnswer answer = check(demo("neon-workshop"));
-        Margin heat = margin(answer, "heat");
+        Margin heat = margin(answer, MarginId.HEAT);
         assertThat(heat.status()).isEqualTo(Margin.Status.FAILS);
         assertThat(heat.ratio().getAsDouble()).isBetween(0.2, 0.9);
         assertThat(answer.verdict()).contains("hot plate").contains("domed glass contact");
         assertThat(heat.cure()).contains("contact of").contains("would carry it");
         assertThat(answer.anyFails()).isTrue();
         // the plumbing is not to blame, and is not blamed
-        assertThat(margin(answer, "foreline").status()).isEqualTo(Margin.Status.HOLDS);
+        assertThat(margin(answer, MarginId.FORELINE).status()).isEqualTo(Margin.Status.HOLDS);
     }
 
     @ParameterizedTest
@@ -75,7 +73,7 @@ class QuestionsTest {
         assertThat(answer.anyFails()).as(answer.verdict()).isFalse();
         assertThat(answer.steady().stages()).allMatch(s -> s.full());
         assertThat(answer.warmup().events())
-                .anyMatch(e -> e.id().equals("full-pumping") && e.timeS().isPresent());
+                .anyMatch(e -> e.kind() == EventKind.FULL_PUMPING && e.timeS().isPresent());
     }
 
     @Test
@@ -135,16 +133,16 @@ class QuestionsTest {
     void cooldownNamesTheOrderInWhichThingsMayStop() {
         Rig rig = demo("teaching-lab");
         RunAnswer answer = Stored.answer(new CooldownQuestion(Stored.asked(rig)));
-        Map<String, OptionalDouble> times = answer.run().events().stream()
+        Map<EventKind, OptionalDouble> times = answer.run().events().stream()
                 .filter(e -> e.stage().isEmpty())
-                .collect(java.util.stream.Collectors.toMap(e -> e.id(), e -> e.timeS()));
-        assertThat(times.get("jets-gone").getAsDouble())
-                .isLessThan(times.get("flow-zero").getAsDouble());
-        assertThat(times.get("flow-zero").getAsDouble())
-                .isLessThan(times.get("air-allowed").getAsDouble());
-        assertThat(times.get("air-allowed").getAsDouble())
-                .isLessThan(times.get("water-may-stop").getAsDouble());
-        assertThat(times.get("water-may-stop")).isEqualTo(times.get("backing-may-stop"));
+                .collect(java.util.stream.Collectors.toMap(e -> e.kind(), e -> e.timeS()));
+        assertThat(times.get(EventKind.JETS_GONE).getAsDouble())
+                .isLessThan(times.get(EventKind.FLOW_ZERO).getAsDouble());
+        assertThat(times.get(EventKind.FLOW_ZERO).getAsDouble())
+                .isLessThan(times.get(EventKind.AIR_ALLOWED).getAsDouble());
+        assertThat(times.get(EventKind.AIR_ALLOWED).getAsDouble())
+                .isLessThan(times.get(EventKind.WATER_MAY_STOP).getAsDouble());
+        assertThat(times.get(EventKind.WATER_MAY_STOP)).isEqualTo(times.get(EventKind.BACKING_MAY_STOP));
     }
 
     @Test

@@ -1,5 +1,6 @@
 package boilwright.answers;
 
+import boilwright.rig.TypicalValues;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
@@ -15,6 +16,7 @@ import boilwright.rig.PieceKind;
 import boilwright.rig.Rig;
 import boilwright.rig.file.RigReader;
 import boilwright.rig.file.RigWriter;
+import boilwright.thermal.SeriesQuantity;
 import boilwright.thermal.StageState;
 import boilwright.thermal.TestRigs;
 import boilwright.vacuum.VacuumRigs;
@@ -34,7 +36,7 @@ class VacuumQuestionTest {
     private static final FluidLibrary LIBRARY = FluidLibrary.builtIn();
 
     private static VacuumAnswer answer(Rig rig) {
-        return Stored.answer(new VacuumQuestion(Stored.asked(rig), Gas.AIR, VacuumQuestion.USUAL_LOOK_S));
+        return Stored.answer(new VacuumQuestion(Stored.asked(rig), Gas.AIR, TypicalValues.PUMPED_S));
     }
 
     /** Common practice, no source: a narrow plastic hose can hold the gauge decades above the inlet while every jet is lit. */
@@ -129,7 +131,7 @@ class VacuumQuestionTest {
     void degassingRaisesTheForelineAndPasses() {
         VacuumAnswer answer = answer(VacuumRigs.hoseCase());
         double[] foreline =
-                answer.check().warmup().series().column("forelinePa").values();
+                answer.check().warmup().series().column(SeriesQuantity.FORELINE).values();
         double rest = answer.check().steady().forelinePa();
         assertThat(Arrays.stream(foreline).max().orElseThrow()).isGreaterThan(1.5 * rest);
         assertThat(foreline[foreline.length - 1] / rest).isCloseTo(1, within(0.02));

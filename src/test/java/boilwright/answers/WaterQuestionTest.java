@@ -48,13 +48,13 @@ class WaterQuestionTest {
     void atTheLeastFlowTheLimitIsJustKept() {
         WaterAnswer answer = answer(TestRigs.metal150(2200));
         WaterAnswer.LeastFlow out = answer.leastFlows().stream()
-                .filter(l -> l.limit().equals("water-out"))
+                .filter(l -> l.limit() == MarginId.WATER_OUT)
                 .findFirst()
                 .orElseThrow();
         double flow = out.flowM3PerS().orElseThrow();
         SteadyState there = ThermalProbe.steady(boilwright.thermal.RigChange.waterFlow(TestRigs.metal150(2200), flow));
         assertThat(there.waterOutK().orElseThrow()).isCloseTo(325.15, within(0.01));
-        assertThat(answer.governing().orElseThrow().limit()).isEqualTo("water-out");
+        assertThat(answer.governing().orElseThrow().limit()).isEqualTo(MarginId.WATER_OUT);
         assertThat(answer.pumpFlowM3PerS().orElseThrow()).isCloseTo(1.25 * flow, within(1e-12));
     }
 

@@ -2,6 +2,7 @@ package boilwright.choice;
 
 import boilwright.answers.CheckAnswer;
 import boilwright.answers.Margin;
+import boilwright.answers.MarginId;
 import boilwright.answers.Stored;
 import boilwright.fluid.FluidLibrary;
 import boilwright.rig.Rig;
@@ -27,14 +28,11 @@ final class ChoiceCases {
     }
 
     static double heatRatio(CheckAnswer check) {
-        return margin(check, "heat").ratio().orElseThrow();
+        return margin(check, MarginId.HEAT).ratio().orElseThrow();
     }
 
-    static Margin margin(CheckAnswer check, String id) {
-        return check.margins().stream()
-                .filter(m -> m.id().equals(id))
-                .findFirst()
-                .orElseThrow();
+    static Margin margin(CheckAnswer check, MarginId id) {
+        return check.margins().stream().filter(m -> m.id() == id).findFirst().orElseThrow();
     }
 
     /** Share of its full flow that the jet which needs the most has at rest. */

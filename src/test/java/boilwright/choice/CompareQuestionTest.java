@@ -4,11 +4,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import boilwright.Counts;
 import boilwright.answers.CheckAnswer;
 import boilwright.answers.HeatLimiter;
 import boilwright.answers.Margin;
 import boilwright.answers.Model;
 import boilwright.answers.Stored;
+import boilwright.answers.MarginId;
 import boilwright.choice.SourceRow.State;
 import boilwright.errors.CancelledException;
 import boilwright.numerics.CancelToken;
@@ -20,6 +22,7 @@ import boilwright.rig.OfferedSource;
 import boilwright.rig.Rig;
 import boilwright.rig.file.RigEdit;
 import boilwright.rig.file.SourceLibrary;
+import boilwright.thermal.SeriesQuantity;
 import boilwright.thermal.StageState;
 import boilwright.thermal.TestRigs;
 import java.util.HashMap;
@@ -177,9 +180,9 @@ class CompareQuestionTest {
     void theAnswerDoesNotDependOnThreads() {
         Rig rig = ChoiceCases.demo("mirror-club");
         List<OfferedSource> all = SourceLibrary.builtIn().sources();
-        String one = CompareJson.write(compare(rig, all, 1), HeatSpread.NONE);
-        assertThat(CompareJson.write(compare(rig, all, 2), HeatSpread.NONE)).isEqualTo(one);
-        assertThat(CompareJson.write(demo("mirror-club"), HeatSpread.NONE)).isEqualTo(one);
+        List<OfferedSource> some = all.subList(0, Counts.of(8, all.size()));
+        assertThat(CompareJson.write(compare(rig, some, 2), HeatSpread.NONE))
+                .isEqualTo(CompareJson.write(compare(rig, some, 1), HeatSpread.NONE));
     }
 
     /** Energy of the warm-up and of two hours of pumping, the latter from the power that the check finds at that setting. */
@@ -204,7 +207,7 @@ class CompareQuestionTest {
     void energyUnderAThermostatIsCountedRight() {
         CheckAnswer check =
                 demo("neon-workshop").row("hot-plate-1000-domed").orElseThrow().check();
-        double[] times = check.warmup().series().column("timeS").values();
+        double[] times = check.warmup().series().column(SeriesQuantity.TIME).values();
         double end = times[times.length - 1];
         double from = java.util.Arrays.stream(times)
                 .filter(t -> t > end - 2400)
@@ -221,10 +224,10 @@ class CompareQuestionTest {
         assertThat(row.jetsFull()).isEqualTo(3);
         assertThat(row.oilRatio().orElseThrow())
                 .isEqualTo(Math.min(
-                        ChoiceCases.margin(check, "oil-bulk").ratio().orElseThrow(),
-                        ChoiceCases.margin(check, "oil-film").ratio().orElseThrow()));
+                        ChoiceCases.margin(check, MarginId.OIL_BULK).ratio().orElseThrow(),
+                        ChoiceCases.margin(check, MarginId.OIL_FILM).ratio().orElseThrow()));
         assertThat(row.glassRatio()).isPresent();
-        assertThat(ChoiceCases.margin(check, "heat").status()).isEqualTo(Margin.Status.HOLDS);
+        assertThat(ChoiceCases.margin(check, MarginId.HEAT).status()).isEqualTo(Margin.Status.HOLDS);
     }
 
     /** 2.2 kW burn 160 g of butane an hour (a usual rating, from memory; the gross heating value gives the same). */

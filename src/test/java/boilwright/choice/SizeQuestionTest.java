@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import boilwright.answers.CheckAnswer;
 import boilwright.answers.Margin;
+import boilwright.answers.MarginId;
 import boilwright.choice.SizeAnswer.Least;
 import boilwright.rig.HeatSource;
 import boilwright.rig.Rig;
@@ -131,8 +132,8 @@ class SizeQuestionTest {
         double high = window.highW().orElseThrow();
         CheckAnswer below = ChoiceCases.check(withPower(rig, 0.995 * high / 0.65));
         CheckAnswer above = ChoiceCases.check(withPower(rig, 1.005 * high / 0.65));
-        assertThat(ChoiceCases.margin(below, window.limitId()).status()).isNotEqualTo(Margin.Status.FAILS);
-        assertThat(ChoiceCases.margin(above, window.limitId()).status()).isEqualTo(Margin.Status.FAILS);
+        assertThat(ChoiceCases.margin(below, window.limit().orElseThrow()).status()).isNotEqualTo(Margin.Status.FAILS);
+        assertThat(ChoiceCases.margin(above, window.limit().orElseThrow()).status()).isEqualTo(Margin.Status.FAILS);
         double low = window.lowW().orElseThrow();
         assertThat(ChoiceCases.heatRatio(ChoiceCases.check(withPower(rig, low / 0.65))))
                 .isCloseTo(1, within(0.005));
@@ -150,7 +151,7 @@ class SizeQuestionTest {
                 java.util.Set.of());
         PowerWindow window = ChoiceCases.size(limited, 1.25).window();
         assertThat(window.isOpen()).isFalse();
-        assertThat(window.limitId()).isEqualTo("oil-bulk");
+        assertThat(window.limit()).contains(MarginId.OIL_BULK);
         assertThat(window.highW().orElseThrow()).isLessThan(window.lowW().orElseThrow());
         assertThat(window.sentence()).contains("oil temperature");
     }

@@ -168,7 +168,7 @@ class NewCommandTest {
         StoredModel stored = StoredModel.with(Margin.Status.HOLDS);
         CommandRun run = run(stored);
         assertThat(run.code()).isEqualTo(4);
-        assertThat(run.err()).contains("its folder does not exist");
+        assertThat(run.err()).contains(out.toString());
         assertThat(stored.asked()).isZero();
     }
 

@@ -3,13 +3,17 @@ package boilwright.commandline;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assumptions.assumeThat;
 
+import boilwright.dashboard.ShownControls;
+import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.attribute.PosixFilePermissions;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.TimeUnit;
+import javax.imageio.ImageIO;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -75,6 +79,70 @@ class StartScriptIT {
         assertThat(ended.code()).as(ended.err()).isEqualTo(1);
         assertThat(ended.out()).contains("x fails");
         assertThat(ended.err()).isEmpty();
+    }
+
+    @Test
+    void drawsTheWindowWithoutAScreenAndWithoutAWord() throws Exception {
+        Path picture = folder.resolve("window.png");
+        Map<String, String> apart = Map.of("BOILWRIGHT_JAVA_OPTIONS", "-Dboilwright.state=" + folder.resolve("state"));
+        Ended ended = run(
+                folder,
+                apart,
+                SCRIPT.toString(),
+                "dashboard",
+                "demo:mirror-club",
+                "--size",
+                "1440x900",
+                "--picture",
+                picture.toString());
+        assertThat(ended.err()).isEmpty();
+        assertThat(ended.code()).isZero();
+        BufferedImage drawn = ImageIO.read(picture.toFile());
+        assertThat(drawn.getWidth()).isEqualTo(1440);
+        assertThat(drawn.getHeight()).isEqualTo(900);
+    }
+
+    /** The same jars and options as the window's, and another main class. */
+    @Test
+    void theControlsOfTheWindowsLibraryOpenWithoutAWord() throws Exception {
+        Ended line = run(folder, javaThatShowsItsArguments(""), SCRIPT.toString(), "dashboard");
+        List<String> arguments = new ArrayList<>(line.out().lines().toList());
+        int jars = arguments.indexOf("-cp") + 1;
+        String tests = Path.of("target", "test-classes").toAbsolutePath().toString();
+        arguments.set(jars, arguments.get(jars) + System.getProperty("path.separator") + tests);
+        arguments.set(jars + 1, ShownControls.class.getName());
+        List<String> command = new ArrayList<>();
+        command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
+        command.addAll(arguments.subList(0, jars + 2));
+        Ended ended = run(folder, Map.of(), command.toArray(String[]::new));
+        assertThat(ended.err()).isEmpty();
+        assertThat(ended.out().lines()).containsExactly("shown");
+        assertThat(ended.code()).isZero();
+    }
+
+    /** JavaFX comes on the class path; flags for its modules would only be warned of, unless Java itself has them. */
+    @Test
+    void opensTheModulesOfAJavaThatBringsJavaFxItself() throws Exception {
+        String opened = "--add-opens=javafx.graphics/javafx.scene=ALL-UNNAMED";
+        Ended with = run(
+                folder,
+                javaThatShowsItsArguments("MODULES=\"java.base javafx.base javafx.graphics\""),
+                SCRIPT.toString(),
+                "dashboard");
+        assertThat(with.out().lines()).contains(opened, "--add-exports=javafx.base/com.sun.javafx.event=ALL-UNNAMED");
+        Ended without = run(folder, javaThatShowsItsArguments("MODULES=\"java.base\""), SCRIPT.toString(), "dashboard");
+        assertThat(without.out()).contains("-Xmx1g").doesNotContain("--add-");
+        assertThat(with.err() + without.err()).isEmpty();
+    }
+
+    /** A folder like that of a Java, whose program prints what it was started with, one argument a line. */
+    private Map<String, String> javaThatShowsItsArguments(String release) throws IOException {
+        Path home = Files.createTempDirectory(folder, "java");
+        Path program = Files.createDirectory(home.resolve("bin")).resolve("java");
+        Files.writeString(program, "#!/bin/sh\nprintf '%s\\n' \"$@\"\n");
+        Files.setPosixFilePermissions(program, PosixFilePermissions.fromString("rwxr-xr-x"));
+        Files.writeString(home.resolve("release"), release + "\n");
+        return Map.of("JAVA_HOME", home.toString());
     }
 
     private static Ended run(Path in, Map<String, String> environment, String... command)

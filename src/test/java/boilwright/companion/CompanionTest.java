@@ -3,12 +3,15 @@ package boilwright.companion;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import boilwright.Counts;
 import boilwright.sequence.Action;
 import boilwright.sequence.Clock;
 import boilwright.sequence.PlanAnswer;
 import boilwright.sequence.PlanCases;
 import boilwright.sequence.Rule;
 import boilwright.sequence.Variant;
+import boilwright.thermal.EventKind;
+import boilwright.thermal.SeriesQuantity;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -74,15 +77,16 @@ class CompanionTest {
     void readingsAreToldWithWhatIsComputedForThisMoment() {
         bench.heated();
         bench.pass(300);
-        double[] time = Bench.PLAN.check().warmup().series().column("timeS").values();
+        double[] time =
+                Bench.PLAN.check().warmup().series().column(SeriesQuantity.TIME).values();
         double[] oil = Bench.PLAN
                 .check()
                 .warmup()
                 .series()
-                .column("liquidTemperatureK")
+                .column(SeriesQuantity.LIQUID_TEMPERATURE)
                 .values();
         double heatOn = Bench.PLAN.check().warmup().events().stream()
-                .filter(e -> e.id().equals("heat-on"))
+                .filter(e -> e.kind() == EventKind.HEAT_ON)
                 .findFirst()
                 .orElseThrow()
                 .timeS()
@@ -303,7 +307,7 @@ class CompanionTest {
 
     @Test
     void everyVariantOfEveryDemoIsWalkedThroughFromBeginningToEnd() {
-        for (String demo : List.of("mirror-club", "teaching-lab", "neon-workshop")) {
+        for (String demo : Counts.firstOf("mirror-club", "teaching-lab", "neon-workshop")) {
             for (Variant variant : Variant.values()) {
                 PlanAnswer plan = PlanCases.plan(PlanCases.demo(demo), variant);
                 if (plan.plan().isEmpty()) {

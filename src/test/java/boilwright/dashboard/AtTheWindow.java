@@ -21,7 +21,7 @@ abstract class AtTheWindow {
     Path folder;
 
     final ToolkitLog log = new ToolkitLog();
-    final FxRobot robot = new FxRobot();
+    final FxRobot robot = new Keyboard();
     /** Opened by each test or before it. */
     OpenWindow open;
 

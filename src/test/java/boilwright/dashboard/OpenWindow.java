@@ -110,20 +110,20 @@ final class OpenWindow implements FileAsker {
     void until(String what, BooleanSupplier reached) {
         try {
             WaitForAsyncUtils.waitFor(
-                    30, TimeUnit.SECONDS, () -> WaitForAsyncUtils.waitForAsyncFx(10_000, reached::getAsBoolean));
+                    60, TimeUnit.SECONDS, () -> WaitForAsyncUtils.waitForAsyncFx(10_000, reached::getAsBoolean));
         } catch (TimeoutException e) {
             throw new AssertionError("waited in vain for " + what, e);
         }
-        WaitForAsyncUtils.waitForFxEvents();
+        Settled.windows();
     }
 
     /** Does something on the window's thread and waits for it. */
     void onWindowsThread(Runnable what) {
-        WaitForAsyncUtils.waitForAsyncFx(20_000, () -> {
+        WaitForAsyncUtils.waitForAsyncFx(60_000, () -> {
             what.run();
             return null;
         });
-        WaitForAsyncUtils.waitForFxEvents();
+        Settled.windows();
     }
 
     /** Gives it another size and waits until it is laid out. */

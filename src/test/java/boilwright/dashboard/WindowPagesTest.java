@@ -3,6 +3,7 @@ package boilwright.dashboard;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import boilwright.answers.Margin;
+import boilwright.answers.MarginId;
 import boilwright.dashboard.chart.ChartData;
 import boilwright.dashboard.chart.SeriesChart;
 import boilwright.dashboard.work.RigAnswer;
@@ -41,9 +42,9 @@ class WindowPagesTest extends AtTheWindow {
             assertThat(OpenWindow.words(open.window().frame())).contains(verdict);
             for (PageName page : PageName.values()) {
                 open.act(Action.of(page));
-                open.act(Action.THEME);
                 assertThat(open.window().frame().pageProperty().get()).isEqualTo(page);
             }
+            open.act(Action.THEME);
         }
     }
 
@@ -60,7 +61,7 @@ class WindowPagesTest extends AtTheWindow {
                 .contains(weak.check().verdict());
         open.act(Action.PAGE_HEAT);
         String cure = weak.check().margins().stream()
-                .filter(margin -> margin.id().equals("heat"))
+                .filter(margin -> margin.id() == MarginId.HEAT)
                 .findFirst()
                 .orElseThrow()
                 .cure();
@@ -266,7 +267,7 @@ class WindowPagesTest extends AtTheWindow {
 
     private static Margin.Status heat(RigAnswer answer) {
         return answer.check().margins().stream()
-                .filter(margin -> margin.id().equals("heat"))
+                .filter(margin -> margin.id() == MarginId.HEAT)
                 .findFirst()
                 .orElseThrow()
                 .status();

@@ -23,7 +23,6 @@ import javafx.scene.input.KeyCode;
 import javafx.scene.layout.GridPane;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.testfx.api.FxRobot;
 
 /** The water page with a person at it. */
 class WindowWaterTest extends AtTheWindow {
@@ -184,7 +183,6 @@ class WindowWaterTest extends AtTheWindow {
 
     @Test
     void everythingIsReachedByKeyboard() {
-        FxRobot robot = new FxRobot();
         open.onWindowsThread(() -> open.find("water-supply", Node.class).requestFocus());
         Set<String> reached = new LinkedHashSet<>();
         for (int i = 0; i < 24; i++) {

@@ -3,6 +3,7 @@ package boilwright.drill;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import boilwright.Counts;
 import boilwright.answers.CheckAnswer;
 import boilwright.answers.Stored;
 import boilwright.drill.Interlock.Standing;
@@ -21,10 +22,14 @@ import boilwright.thermal.DrillRun;
 import boilwright.thermal.DrillRun.LimitTime;
 import boilwright.thermal.Fault;
 import boilwright.thermal.FaultDrill;
+import boilwright.thermal.SeriesQuantity;
 import boilwright.thermal.TimeSeries;
 import boilwright.vacuum.BackingSide;
 import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
@@ -40,18 +45,19 @@ class DrillQuestionTest {
                 new DrillQuestion(Stored.asked(rig), List.of(faults), OptionalDouble.empty(), DrillQuestion.LATE_S));
     }
 
+    /** Played once however many tests look at it. */
     private static DrillAnswer play(Rig rig, Fault fault) {
         return answer(rig, fault).played().get(0);
     }
 
-    private static double[] column(DrillRun run, String key) {
-        return run.run().series().column(key).values();
+    private static double[] column(DrillRun run, SeriesQuantity quantity) {
+        return run.run().series().column(quantity).values();
     }
 
-    private static double at(DrillRun run, String key, double timeS) {
+    private static double at(DrillRun run, SeriesQuantity quantity, double timeS) {
         TimeSeries series = run.run().series();
-        double[] time = series.column("timeS").values();
-        double[] value = series.column(key).values();
+        double[] time = series.column(SeriesQuantity.TIME).values();
+        double[] value = series.column(quantity).values();
         for (int i = 1; i < time.length; i++) {
             if (time[i] >= timeS && time[i] > time[i - 1]) {
                 return value[i - 1] + (value[i] - value[i - 1]) * (timeS - time[i - 1]) / (time[i] - time[i - 1]);
@@ -81,11 +87,11 @@ class DrillQuestionTest {
     void withoutMainsElectricHeatEndsAndAFlameBurnsOn() {
         DrillAnswer electric = play(CLUB, Fault.MAINS);
         assertThat(electric.heatEnds()).isTrue();
-        assertThat(at(electric.heatOn(), "sourceInputW", 1)).isZero();
+        assertThat(at(electric.heatOn(), SeriesQuantity.SOURCE_INPUT, 1)).isZero();
         assertThat(electric.longestTripDelayS()).isEmpty();
         DrillAnswer flame = play(flame(CLUB), Fault.MAINS);
         assertThat(flame.heatEnds()).isFalse();
-        assertThat(at(flame.heatOn(), "sourceInputW", 1)).isGreaterThan(1000);
+        assertThat(at(flame.heatOn(), SeriesQuantity.SOURCE_INPUT, 1)).isGreaterThan(1000);
         assertThat(flame.acts()).anyMatch(s -> s.contains("flame burns on"));
         assertThat(flame.cautions()).anyMatch(s -> s.contains("flame goes on burning"));
         assertThat(flame.first().get(0)).contains("gas");
@@ -99,8 +105,8 @@ class DrillQuestionTest {
         DrillRun on = play(CLUB, Fault.BACKING).heatOn();
         BackingSide side = BackingSide.of(CLUB);
         double climb = (side.restingLoad() + side.ownLoad()) / side.volumeM3();
-        double start = column(on, "forelinePa")[0];
-        assertThat(at(on, "forelinePa", 60) - start).isCloseTo(60 * climb, within(0.05 * 60 * climb));
+        double start = column(on, SeriesQuantity.FORELINE)[0];
+        assertThat(at(on, SeriesQuantity.FORELINE, 60) - start).isCloseTo(60 * climb, within(0.05 * 60 * climb));
         double hot = (DrillLimit.FORELINE_WITH_HOT_OIL_PA - start) / climb;
         assertThat(passed(on, DrillLimit.FORELINE)).isCloseTo(hot, within(0.05 * hot));
     }
@@ -115,10 +121,10 @@ class DrillQuestionTest {
         double areaCm2 = Math.PI / 4 * Math.pow(100 * FaultDrill.OPENING_M, 2);
         double flow = 20e-3 * areaCm2 * CLUB.room().pressurePa();
         double volume = BackingSide.of(CLUB).volumeM3();
-        double start = column(on, "forelinePa")[0];
+        double start = column(on, SeriesQuantity.FORELINE)[0];
         double constant = volume * FaultDrill.FOLLOWED_PA / flow;
-        double[] time = column(on, "timeS");
-        double[] pressure = column(on, "forelinePa");
+        double[] time = column(on, SeriesQuantity.TIME);
+        double[] pressure = column(on, SeriesQuantity.FORELINE);
         int read = 0;
         for (int i = 0; i < time.length && pressure[i] < 800; i++) {
             double expected = FaultDrill.FOLLOWED_PA - (FaultDrill.FOLLOWED_PA - start) * Math.exp(-time[i] / constant);
@@ -129,7 +135,7 @@ class DrillQuestionTest {
                 .as("records before the backing pump takes a share worth counting")
                 .isGreaterThan(2);
         assertThat(passed(on, DrillLimit.FORELINE)).isLessThan(0.1);
-        assertThat(last(column(on, "forelinePa"))).isLessThanOrEqualTo(FaultDrill.FOLLOWED_PA);
+        assertThat(last(column(on, SeriesQuantity.FORELINE))).isLessThanOrEqualTo(FaultDrill.FOLLOWED_PA);
         assertThat(on.jetsGoneS()).isPresent();
     }
 
@@ -138,11 +144,11 @@ class DrillQuestionTest {
     void withoutItsChillerTheTankWarmsByWhatTheWaterBrings() {
         DrillRun on = play(CLUB, Fault.CHILLER_TRIP).heatOn();
         Supply.Chiller chiller = (Supply.Chiller) CLUB.cooling().supply();
-        double heat = at(on, "heatToWaterW", 30) + chiller.pump().heatW();
+        double heat = at(on, SeriesQuantity.HEAT_TO_WATER, 30) + chiller.pump().heatW();
         double capacity = chiller.volumeM3() * 998 * 4184;
-        double rise = at(on, "waterInK", 60) - at(on, "waterInK", 30);
+        double rise = at(on, SeriesQuantity.WATER_IN, 60) - at(on, SeriesQuantity.WATER_IN, 30);
         assertThat(rise).isCloseTo(30 * heat / capacity, within(0.05 * 30 * heat / capacity));
-        assertThat(at(on, "chillerW", 10)).isZero();
+        assertThat(at(on, SeriesQuantity.CHILLER, 10)).isZero();
     }
 
     @Test
@@ -151,16 +157,16 @@ class DrillQuestionTest {
         double rated = CLUB.heatSource().ratedPowerW();
         double before = PlanCases.check(CLUB).steady().sourceInputW();
         assertThat(before).isLessThan(0.9 * rated);
-        assertThat(at(stuck.heatOn(), "sourceInputW", 10)).isCloseTo(rated, within(1e-6 * rated));
-        assertThat(last(column(stuck.heatOn(), "liquidTemperatureK")))
-                .isGreaterThan(column(stuck.heatOn(), "liquidTemperatureK")[0] + 3);
+        assertThat(at(stuck.heatOn(), SeriesQuantity.SOURCE_INPUT, 10)).isCloseTo(rated, within(1e-6 * rated));
+        assertThat(last(column(stuck.heatOn(), SeriesQuantity.LIQUID_TEMPERATURE)))
+                .isGreaterThan(column(stuck.heatOn(), SeriesQuantity.LIQUID_TEMPERATURE)[0] + 3);
     }
 
     @Test
     void withoutFuelTheJetsGoOutFromFullPower() {
         DrillAnswer empty = play(flame(CLUB), Fault.CARTRIDGE_EMPTY);
         assertThat(empty.heatEnds()).isTrue();
-        assertThat(at(empty.heatOn(), "sourceInputW", 1)).isZero();
+        assertThat(at(empty.heatOn(), SeriesQuantity.SOURCE_INPUT, 1)).isZero();
         assertThat(empty.heatOn().jetsGoneS()).isPresent();
         assertThat(empty.first()).anyMatch(s -> s.contains("burner's tap"));
     }
@@ -170,7 +176,8 @@ class DrillQuestionTest {
         Rig rig = CLUB.withCooling(new boilwright.rig.Cooling(
                 new Supply.FinsAndFan(293.15, 4, 0.004, 0.02, 0.0005, boilwright.rig.Material.ALUMINIUM), List.of()));
         DrillAnswer fan = play(rig, Fault.FAN);
-        double[] wall = column(fan.heatOn(), "stage1WallK");
+        double[] wall =
+                fan.heatOn().run().series().column(SeriesQuantity.STAGE_WALL, 1).values();
         assertThat(last(wall)).isGreaterThan(wall[0] + 10);
     }
 
@@ -211,7 +218,7 @@ class DrillQuestionTest {
     /** With the set points and delays it was told, every fault that the interlocks catch is caught. */
     @Test
     void theInterlocksThatAreAskedForCatchWhatTheySayTheyCatch() {
-        for (Rig rig : List.of(CLUB, LAB)) {
+        for (Rig rig : Counts.firstOf(CLUB, LAB)) {
             DrillSet first = answer(rig, Fault.values());
             List<Trip> trips = new ArrayList<>();
             for (Interlock lock : first.interlocks()) {

@@ -38,7 +38,7 @@ class MoreFlowTest {
         }
     }
 
-    @Property(tries = 40, seed = "7102", shrinking = ShrinkingMode.OFF, edgeCases = EdgeCasesMode.NONE)
+    @Property(seed = "7102", shrinking = ShrinkingMode.OFF, edgeCases = EdgeCasesMode.NONE)
     void heatTransferInGaps(
             @ForAll AnnulusWall wall,
             @ForAll @Scale(5) @DoubleRange(min = 0.1, max = 0.999) double ratio,
@@ -49,7 +49,7 @@ class MoreFlowTest {
         neverJumps(re -> AnnulusFlow.nusselt(wall, ratio, re, prandtl, dOverL, floor), 2300, 4000);
     }
 
-    @Property(tries = 40, seed = "7103", shrinking = ShrinkingMode.OFF, edgeCases = EdgeCasesMode.NONE)
+    @Property(seed = "7103", shrinking = ShrinkingMode.OFF, edgeCases = EdgeCasesMode.NONE)
     void heatTransferInCoils(
             @ForAll @Scale(5) @DoubleRange(min = 0.7, max = 300) double prandtl,
             @ForAll @Scale(5) @DoubleRange(min = 0, max = 0.2) double curvature,
@@ -62,7 +62,7 @@ class MoreFlowTest {
                 2.2e4);
     }
 
-    @Property(tries = 40, seed = "7104", shrinking = ShrinkingMode.OFF, edgeCases = EdgeCasesMode.NONE)
+    @Property(seed = "7104", shrinking = ShrinkingMode.OFF, edgeCases = EdgeCasesMode.NONE)
     void pressureLossInTubesGapsAndCoils(
             @ForAll @Scale(5) @DoubleRange(min = 0, max = 0.02) double roughness,
             @ForAll @Scale(5) @DoubleRange(min = 0.1, max = 0.999) double ratio,
@@ -74,13 +74,13 @@ class MoreFlowTest {
         neverJumps(re -> MishraGupta.timesReynolds(re, curvature, roughness), 1, 1 / Math.sqrt(curvature));
     }
 
-    @Property(tries = 60, seed = "7105", shrinking = ShrinkingMode.OFF, edgeCases = EdgeCasesMode.NONE)
+    @Property(seed = "7105", shrinking = ShrinkingMode.OFF, edgeCases = EdgeCasesMode.NONE)
     void airAcrossBodiesAndThroughFins(@ForAll @Scale(5) @DoubleRange(min = 0.65, max = 0.75) double prandtl) {
         neverFalls(re -> ChurchillBernstein.nusselt(re, prandtl));
         neverFalls(re -> PlateFinChannel.nusselt(re, prandtl));
     }
 
-    @Property(tries = 60, seed = "7106", shrinking = ShrinkingMode.OFF, edgeCases = EdgeCasesMode.NONE)
+    @Property(seed = "7106", shrinking = ShrinkingMode.OFF, edgeCases = EdgeCasesMode.NONE)
     void moreFlowTakesMoreHeatAndLeavesColder(
             @ForAll @Scale(5) @DoubleRange(min = 0.1, max = 5000) double conductance,
             @ForAll @Scale(5) @DoubleRange(min = 280, max = 370) double wallK) {

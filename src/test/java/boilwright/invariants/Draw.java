@@ -1,14 +1,28 @@
 package boilwright.invariants;
 
 import java.util.List;
+import java.util.SplittableRandom;
+import java.util.function.DoubleSupplier;
 
-/** Turns a row of numbers from 0 to 1 into the choices and sizes of a random rig, one after another. */
+/** Turns numbers from 0 to 1 into the choices and sizes of a random rig, one after another. */
 final class Draw {
-    private final double[] shares;
-    private int next;
+    private final DoubleSupplier shares;
 
-    Draw(double[] shares) {
+    private Draw(DoubleSupplier shares) {
         this.shares = shares;
+    }
+
+    /** The numbers of a row, which somebody else draws and makes smaller. */
+    static Draw from(double[] row) {
+        int[] next = new int[1];
+        return new Draw(() -> row[next[0]++]);
+    }
+
+    /** The numbers of one rig of a seeded series: the same for the same two numbers, whatever was drawn before. */
+    static Draw from(long seed, int index) {
+        SplittableRandom first = new SplittableRandom(seed);
+        SplittableRandom own = new SplittableRandom(first.nextLong() + index);
+        return new Draw(own::nextDouble);
     }
 
     /** Evenly between two ends. */
@@ -32,6 +46,6 @@ final class Draw {
     }
 
     private double share() {
-        return shares[next++];
+        return shares.getAsDouble();
     }
 }

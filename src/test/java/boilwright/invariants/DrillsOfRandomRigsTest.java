@@ -29,14 +29,14 @@ class DrillsOfRandomRigsTest {
     private static final double SAME_S = 0.2;
 
     @Property(tries = 4, seed = "7201", shrinking = ShrinkingMode.OFF, edgeCases = EdgeCasesMode.NONE)
-    @Domain(PumpRigs.class)
+    @Domain(RandomRigs.class)
     void everyFaultIsPlayedThrough(@ForAll Rig rig) {
         assertDrills(rig);
     }
 
     @Tag("deep")
     @Property(tries = 200, seed = "7202", shrinking = ShrinkingMode.OFF, edgeCases = EdgeCasesMode.NONE)
-    @Domain(PumpRigs.class)
+    @Domain(RandomRigs.class)
     void everyFaultIsPlayedThroughForManyMore(@ForAll Rig rig) {
         assertDrills(rig);
     }

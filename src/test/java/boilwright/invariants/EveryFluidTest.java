@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import boilwright.fluid.FluidLibrary;
 import boilwright.rig.Rig;
+import boilwright.thermal.EventKind;
 import boilwright.thermal.RigChange;
 import boilwright.thermal.RunResult;
 import boilwright.thermal.SteadyState;
@@ -45,7 +46,7 @@ class EveryFluidTest {
                         ThermalProbe.fluid(rig.fluidId()).vapourPressure(steady.liquidTemperatureK()));
         RunResult warm = ThermalProbe.warmup(rig);
         assertThat(warm.balance().closureRelative()).isLessThan(1e-3);
-        assertThat(ThermalProbe.time(warm, "first-vapour", "")).isPresent();
+        assertThat(ThermalProbe.time(warm, EventKind.FIRST_VAPOUR, "")).isPresent();
         assertThat(ThermalProbe.cooldown(rig).balance().closureRelative()).isLessThan(1e-3);
     }
 }

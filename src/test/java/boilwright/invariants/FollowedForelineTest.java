@@ -9,11 +9,10 @@ import boilwright.numerics.CancelToken;
 import boilwright.numerics.ProgressSink;
 import boilwright.rig.ParameterValues;
 import boilwright.rig.Rig;
-import boilwright.rig.SourceKind;
 import boilwright.thermal.RunResult;
 import boilwright.thermal.RunSimulator;
+import boilwright.thermal.SeriesQuantity;
 import boilwright.vacuum.BackingSide;
-import boilwright.vacuum.VacuumRigs;
 import java.util.List;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.ForAll;
@@ -30,17 +29,17 @@ class FollowedForelineTest {
 
     @Provide
     Arbitrary<Rig> rigs() {
-        return RandomRigs.rigs(FLUIDS, List.of(SourceKind.values())).map(rig -> rig.withForeline(VacuumRigs.backing()));
+        return RandomRigs.overABackingPump(FLUIDS);
     }
 
     /** Heat closes as with a given pressure; oil gives its air off, the foreline rises over it and comes back to rest. */
-    @Property(tries = 12, seed = "5201", shrinking = ShrinkingMode.OFF)
+    @Property(tries = 8, seed = "5201", shrinking = ShrinkingMode.OFF)
     void warmUpClosesAndTheForelineComesBackToRest(@ForAll("rigs") Rig rig) {
         TabulatedFluid fluid = TabulatedFluid.of(FluidLibrary.builtIn().find(rig.fluidId()));
         RunResult run = RunSimulator.warmup(rig, fluid, ParameterValues.of(rig), new CancelToken(), ProgressSink.NONE);
         assertThat(run.balance().closureRelative()).isLessThan(1e-3);
-        double[] foreline = run.series().column("forelinePa").values();
-        double[] dissolved = run.series().column("dissolvedGasFraction").values();
+        double[] foreline = run.series().column(SeriesQuantity.FORELINE).values();
+        double[] dissolved = run.series().column(SeriesQuantity.DISSOLVED_GAS).values();
         double rest = BackingSide.of(rig).restingPa();
         for (double pressure : foreline) {
             assertThat(pressure).isGreaterThan(rest - INTEGRATION_PA);

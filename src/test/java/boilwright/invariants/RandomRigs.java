@@ -1,10 +1,11 @@
 package boilwright.invariants;
 
+import boilwright.fluid.FluidLibrary;
 import boilwright.rig.Body;
 import boilwright.rig.Boiler;
 import boilwright.rig.Column;
-import boilwright.rig.Cooling;
 import boilwright.rig.Foreline;
+import boilwright.rig.HeatSource;
 import boilwright.rig.Limits;
 import boilwright.rig.Material;
 import boilwright.rig.Parameter;
@@ -13,7 +14,9 @@ import boilwright.rig.Room;
 import boilwright.rig.Schedule;
 import boilwright.rig.SourceKind;
 import boilwright.rig.Stage;
+import boilwright.rig.SupplyKind;
 import boilwright.rig.TopCap;
+import boilwright.thermal.RigChange;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashMap;
@@ -23,55 +26,131 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
+import net.jqwik.api.Combinators;
 import net.jqwik.api.Provide;
 import net.jqwik.api.RandomDistribution;
 import net.jqwik.api.domains.DomainContextBase;
 
 /**
- * Random rigs that somebody could have built: 30 to 200 mm bore, glass and metal, one to four stages, every kind of heat
- * source and every fluid, with parts that fit one another and sizes that the file reader accepts. Sizes are engineering
- * judgement. Use {@code @Domain(RandomRigs.class)} and a {@code @ForAll Rig}, or {@link #rigs()}.
+ * The one generator of random rigs. A third of a series is plausible: 30 to 200 mm bore, glass and metal, one to four stages, every
+ * kind of heat source and supply and every fluid, with parts that fit one another; sizes are engineering judgement. A third
+ * has one to three figures anywhere in the range that a file may have, as long as the whole is still accepted. A third is
+ * brought near a limit: one figure is turned until a margin comes out near 1.
+ *
+ * <p>{@link #of} gives the rigs of a seeded series one by one. For properties, {@code @Domain(RandomRigs.class)} and a
+ * {@code @ForAll Rig} give plausible rigs in surroundings that stand still: a measured flow and a given foreline pressure.
  */
 public final class RandomRigs extends DomainContextBase {
-    /** The fluids that come with the program. */
-    public static final List<String> FLUIDS = List.of(
-            "704-type",
-            "705-type",
-            "five-ring-polyphenyl-ether",
-            "medium-hydrocarbon",
-            "di-2-ethylhexyl-phthalate",
-            "di-n-butyl-phthalate",
-            "mercury");
+    /** The fluids for pumps that come with the program. */
+    public static final List<String> FLUIDS = FluidLibrary.builtIn().workingFluids();
 
     private static final int NUMBERS = 160;
     private static final List<Material> METALS =
             List.of(Material.STAINLESS, Material.MILD_STEEL, Material.COPPER, Material.ALUMINIUM);
 
-    /** Any rig. */
-    @Provide
-    Arbitrary<Rig> rig() {
-        return rigs();
+    /** How a rig of a series is made. */
+    public enum Mode {
+        PLAUSIBLE,
+        ANYWHERE,
+        NEAR_A_LIMIT
     }
 
-    /** Any rig. */
-    public static Arbitrary<Rig> rigs() {
+    /**
+     * A rig of a series.
+     *
+     * @param rig the rig; the reader accepts it
+     * @param mode how it was made
+     * @param told what was done to a plausible rig to make it; empty for nothing
+     * @param margin the margin that was brought near its limit; empty for none
+     * @param refused how many rigs and figures were refused by the reader on the way
+     */
+    public record Drawn(Rig rig, Mode mode, String told, String margin, int refused) {}
+
+    /**
+     * A rig of a series: the same for the same two numbers, whatever was drawn before.
+     *
+     * @param seed which series
+     * @param index which of its rigs, from 0; fluids, sources, supplies and modes take turns by it
+     */
+    public static Drawn of(long seed, int index) {
+        Mode mode = Mode.values()[index % Mode.values().length];
+        int turn = index / Mode.values().length;
+        Draw draw = Draw.from(seed, index);
+        Altered altered = new Altered(draw);
+        Rig rig = whole(draw, turn);
+        while (!altered.isAccepted(rig)) {
+            rig = whole(draw, turn);
+        }
+        return switch (mode) {
+            case PLAUSIBLE -> new Drawn(rig, mode, "", "", altered.refused());
+            case ANYWHERE -> altered.anywhere(rig);
+            case NEAR_A_LIMIT -> altered.nearALimit(rig);
+        };
+    }
+
+    /** Any rig of any series. */
+    public static Arbitrary<Drawn> drawn() {
+        return Combinators.combine(Arbitraries.longs(), Arbitraries.integers().greaterOrEqual(0))
+                .as(RandomRigs::of);
+    }
+
+    /** Any plausible rig in surroundings that stand still. */
+    @Provide
+    Arbitrary<Rig> rig() {
         return rigs(FLUIDS, Arrays.asList(SourceKind.values()));
     }
 
-    /** Rigs with one of these fluids and one of these kinds of heat source. */
+    /** Plausible rigs in surroundings that stand still, with one of these fluids and one of these kinds of heat source. */
     public static Arbitrary<Rig> rigs(List<String> fluids, List<SourceKind> sources) {
+        return row().map(numbers -> {
+            Draw draw = Draw.from(numbers);
+            return rig(draw, draw.of(fluids), draw.of(sources), SupplyKind.GIVEN_FLOW);
+        });
+    }
+
+    /** Plausible rigs over a backing pump whose pressure follows the gas, with one of these fluids. */
+    public static Arbitrary<Rig> overABackingPump(List<String> fluids) {
+        return row().map(numbers -> {
+            Draw draw = Draw.from(numbers);
+            return rig(draw, draw.of(fluids), draw.of(Arrays.asList(SourceKind.values())), SupplyKind.GIVEN_FLOW)
+                    .withForeline(RandomGasSides.backing(draw));
+        });
+    }
+
+    /** Plausible rigs with a supply of one of these kinds. */
+    public static Arbitrary<Rig> suppliedBy(SupplyKind... kinds) {
+        return row().map(numbers -> {
+            Draw draw = Draw.from(numbers);
+            return rig(
+                    draw, draw.of(FLUIDS), draw.of(Arrays.asList(SourceKind.values())), draw.of(Arrays.asList(kinds)));
+        });
+    }
+
+    private static Arbitrary<double[]> row() {
         return Arbitraries.doubles()
                 .between(0, 1)
                 .ofScale(6)
                 .withDistribution(RandomDistribution.uniform())
                 .array(double[].class)
-                .ofSize(NUMBERS)
-                .map(numbers -> rig(new Draw(numbers), fluids, sources));
+                .ofSize(NUMBERS);
     }
 
-    private static Rig rig(Draw draw, List<String> fluids, List<SourceKind> sources) {
-        String fluid = draw.of(fluids);
-        SourceKind kind = draw.of(sources);
+    /** A plausible rig with all that a rig can have. */
+    private static Rig whole(Draw draw, int turn) {
+        String fluid = FLUIDS.get(turn % FLUIDS.size());
+        SourceKind source = SourceKind.values()[turn % SourceKind.values().length];
+        SupplyKind supply = SupplyKind.values()[turn % SupplyKind.values().length];
+        Rig rig = rig(draw, fluid, source, supply);
+        if (draw.chance(0.5)) {
+            rig = rig.withForeline(RandomGasSides.backing(draw));
+        }
+        if (draw.chance(0.4)) {
+            rig = rig.withVacuum(RandomGasSides.chamber(draw, rig.body().innerDiameterM()));
+        }
+        return draw.chance(0.3) ? rig.withProtection(RandomGasSides.protection(draw)) : rig;
+    }
+
+    private static Rig rig(Draw draw, String fluid, SourceKind kind, SupplyKind supply) {
         double bore = draw.ratio(0.03, 0.2);
         boolean glass = kind != SourceKind.CLAMPED_HEATER && bore < 0.1 && draw.chance(0.6);
         Material wall = glass ? Material.BOROSILICATE : draw.of(METALS);
@@ -90,21 +169,27 @@ public final class RandomRigs extends DomainContextBase {
                 Math.PI / 4 * bore * bore * draw.between(0.5, 0.8), draw.between(0.001, 0.004), Material.COPPER);
         double throats = stages.stream().mapToDouble(Stage::throatAreaM2).sum();
         double power = draw.ratio(0.5, 3) * (1e6 * throats + 7e3 * boiler.surfaceAreaM2());
+        String note = draw.chance(0.5) ? "Line one\nline \"two\", with \u00b5 and \u00e9." : "";
+        double charge = Math.max(1.2e-5, boiler.surfaceAreaM2() * draw.between(0.006, 0.03));
+        HeatSource source = RandomSources.source(draw, kind, power, boiler);
+        Schedule schedule = schedule(draw);
+        Foreline foreline = new Foreline.GivenPressure(draw.ratio(0.5, 15));
+        Room room = new Room(draw.between(285, 305), draw.between(85e3, 103e3));
         return new Rig(
                 "Random rig",
-                draw.chance(0.5) ? "Line one\nline \"two\", with \u00b5 and \u00e9." : "",
+                note,
                 fluid,
-                Math.max(1.2e-5, boiler.surfaceAreaM2() * draw.between(0.006, 0.03)),
+                charge,
                 boiler,
                 column,
                 stages,
                 body,
                 capped ? Optional.of(cap) : Optional.empty(),
-                RandomSources.source(draw, kind, power, boiler),
-                schedule(draw),
-                new Foreline.GivenPressure(draw.ratio(0.5, 15)),
-                cooling(draw, stages, body, capped),
-                new Room(draw.between(285, 305), draw.between(85e3, 103e3)),
+                source,
+                schedule,
+                foreline,
+                RandomCooling.of(draw, supply, stages, body, capped, power, room),
+                room,
                 draw.chance(0.3) ? limits(draw) : Limits.USUAL,
                 draw.chance(0.3) ? parameters(draw) : Map.of());
     }
@@ -168,38 +253,6 @@ public final class RandomRigs extends DomainContextBase {
         return new Schedule(List.of(new Schedule.Power(0, 0), new Schedule.Power(start, 1), last));
     }
 
-    private static Cooling cooling(Draw draw, List<Stage> stages, Body body, boolean capped) {
-        double inlet = draw.between(280, 300);
-        if (draw.chance(0.1)) {
-            return new Cooling(inlet, 0, List.of(), OptionalDouble.empty());
-        }
-        List<String> downward = new ArrayList<>();
-        stages.forEach(stage -> downward.add(0, stage.name()));
-        List<Cooling.Element> elements = new ArrayList<>();
-        if (capped) {
-            elements.add(new Cooling.CapCoil(draw.between(0.004, 0.008), draw.between(0.2, 1), draw.between(5, 40)));
-        }
-        int cut = downward.size() > 1 && draw.chance(0.3) ? 1 : downward.size();
-        elements.add(element(draw, body, downward.subList(0, cut)));
-        if (cut < downward.size()) {
-            elements.add(element(draw, body, downward.subList(cut, downward.size())));
-        }
-        return new Cooling(
-                inlet,
-                draw.ratio(0.2, 4) * 1e-3 / 60,
-                elements,
-                draw.chance(0.3) ? OptionalDouble.of(draw.ratio(200, 4000)) : OptionalDouble.empty());
-    }
-
-    private static Cooling.Element element(Draw draw, Body body, List<String> covers) {
-        if (body.material().isGlass() || draw.chance(0.4)) {
-            return new Cooling.Jacket(covers, draw.between(0.003, 0.01), draw.between(0.001, 0.003));
-        }
-        double turn = Math.PI * (body.innerDiameterM() + 2 * body.wallThicknessM());
-        double turns = covers.size() * draw.between(2, 4);
-        return new Cooling.SolderedCoil(covers, draw.between(0.005, 0.01), turns * turn, draw.between(5, 40));
-    }
-
     private static Limits limits(Draw draw) {
         return new Limits(
                 OptionalDouble.of(draw.between(40, 270)),
@@ -226,5 +279,32 @@ public final class RandomRigs extends DomainContextBase {
             }
         }
         return values;
+    }
+
+    /** The same rig with the last level of its schedule from the beginning. */
+    public static Rig constant(Rig rig) {
+        List<Schedule.Step> steps = rig.schedule().steps();
+        Schedule.Step last = steps.get(steps.size() - 1);
+        Schedule.Step only = last instanceof Schedule.HoldOil hold
+                ? new Schedule.HoldOil(0, hold.oilK())
+                : new Schedule.Power(0, ((Schedule.Power) last).fraction());
+        return RigChange.schedule(rig, new Schedule(List.of(only)));
+    }
+
+    /** True when nothing in the rig switches, swings or runs out, so that a run must end in the steady state. */
+    public static boolean isConstant(Rig rig) {
+        List<Schedule.Step> steps = rig.schedule().steps();
+        if (steps.get(steps.size() - 1) instanceof Schedule.HoldOil) {
+            return false;
+        }
+        HeatSource source = rig.heatSource();
+        if (source instanceof HeatSource.GasBurner burner) {
+            return burner.cartridge().isEmpty();
+        } else if (source instanceof HeatSource.ContactPlate plate) {
+            return plate.thermostat() == HeatSource.Thermostat.PROPORTIONAL;
+        } else if (source instanceof HeatSource.ClampedHeater clamped) {
+            return clamped.thermostat() == HeatSource.Thermostat.PROPORTIONAL;
+        }
+        return true;
     }
 }

@@ -16,7 +16,7 @@ import net.jqwik.api.domains.Domain;
 
 /** What the writer writes, the reader reads: every rig that fits together, to the last bit. */
 class RigRoundTripTest {
-    @Property(tries = 100, seed = "2041", shrinking = ShrinkingMode.BOUNDED)
+    @Property(seed = "2041", shrinking = ShrinkingMode.BOUNDED)
     @Domain(RandomRigs.class)
     void aSavedRigReadsBackEqual(@ForAll Rig rig) throws IOException {
         Path file = Files.createTempFile("rig", ".json");
@@ -28,7 +28,7 @@ class RigRoundTripTest {
         }
     }
 
-    @Property(tries = 50, seed = "2042")
+    @Property(seed = "2042")
     @Domain(RandomRigs.class)
     void writingIsTheSameEveryTime(@ForAll Rig rig) {
         assertThat(RigWriter.write(rig)).isEqualTo(RigWriter.write(rig)).doesNotContain("\r");

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import boilwright.rig.Rig;
+import boilwright.thermal.EventKind;
 import boilwright.thermal.NeededState;
 import boilwright.thermal.RunResult;
 import boilwright.thermal.SteadyState;
@@ -28,17 +29,17 @@ class KnownRigsTest {
         steady(rig, 498.590, 102.976, 558.770, 412.045, 146.725);
         needed(rig, 471.866, 569.865);
         RunResult run = ThermalProbe.warmup(rig);
-        event(run, "first-vapour", "", 137.58);
-        event(run, "front-at-stage", "first", 244.98);
-        event(run, "jet-lit", "first", 216.09);
-        event(run, "jet-lit", "top", 345.03);
-        event(run, "full-pumping", "", 346.86);
-        event(run, "degassed", "", 449.39);
+        event(run, EventKind.FIRST_VAPOUR, "", 137.58);
+        event(run, EventKind.FRONT_AT_STAGE, "first", 244.98);
+        event(run, EventKind.JET_LIT, "first", 216.09);
+        event(run, EventKind.JET_LIT, "top", 345.03);
+        event(run, EventKind.FULL_PUMPING, "", 346.86);
+        event(run, EventKind.DEGASSED, "", 449.39);
         RunResult cool = ThermalProbe.cooldown(rig);
-        event(cool, "jets-gone", "", 54.56);
-        event(cool, "flow-zero", "", 143.26);
-        event(cool, "air-allowed", "", 902.2);
-        event(cool, "backing-may-stop", "", 1285.9);
+        event(cool, EventKind.JETS_GONE, "", 54.56);
+        event(cool, EventKind.FLOW_ZERO, "", 143.26);
+        event(cool, EventKind.AIR_ALLOWED, "", 902.2);
+        event(cool, EventKind.BACKING_MAY_STOP, "", 1285.9);
     }
 
     /** The same pump on a hot plate in poor contact. */
@@ -48,9 +49,9 @@ class KnownRigsTest {
         steady(rig, 471.332, 21.600, 173.503, 74.846, 98.657);
         needed(rig, 495.207, 109.278);
         RunResult run = ThermalProbe.warmup(rig);
-        event(run, "first-vapour", "", 607.10);
-        event(run, "front-at-stage", "second", 1279.5);
-        assertThat(ThermalProbe.time(run, "jet-lit", "first")).isEmpty();
+        event(run, EventKind.FIRST_VAPOUR, "", 607.10);
+        event(run, EventKind.FRONT_AT_STAGE, "second", 1279.5);
+        assertThat(ThermalProbe.time(run, EventKind.JET_LIT, "first")).isEmpty();
     }
 
     /** The 150 mm metal pump with its clamped heater at 2.2 kW. */
@@ -60,13 +61,13 @@ class KnownRigsTest {
         steady(rig, 521.087, 330.468, 1662.144, 1536.535, 125.605);
         needed(rig, 441.672, 2181.458);
         RunResult run = ThermalProbe.warmup(rig);
-        event(run, "first-vapour", "", 380.71);
-        event(run, "jet-lit", "lower", 485.48);
-        event(run, "jet-lit", "top", 545.62);
-        event(run, "full-pumping", "", 546.38);
+        event(run, EventKind.FIRST_VAPOUR, "", 380.71);
+        event(run, EventKind.JET_LIT, "lower", 485.48);
+        event(run, EventKind.JET_LIT, "top", 545.62);
+        event(run, EventKind.FULL_PUMPING, "", 546.38);
         RunResult cool = ThermalProbe.cooldown(rig);
-        event(cool, "jets-gone", "", 794.5);
-        event(cool, "flow-zero", "", 1949.6);
+        event(cool, EventKind.JETS_GONE, "", 794.5);
+        event(cool, EventKind.FLOW_ZERO, "", 1949.6);
     }
 
     private static void steady(
@@ -85,8 +86,8 @@ class KnownRigsTest {
         assertThat(state.heatAvailableW()).isCloseTo(availableW, within(SHARE * availableW));
     }
 
-    private static void event(RunResult run, String id, String stage, double timeS) {
-        double found = ThermalProbe.time(run, id, stage).orElseThrow();
-        assertThat(found).as(id + " " + stage).isCloseTo(timeS, within(Math.max(SECONDS, 1e-3 * timeS)));
+    private static void event(RunResult run, EventKind kind, String stage, double timeS) {
+        double found = ThermalProbe.time(run, kind, stage).orElseThrow();
+        assertThat(found).as(kind + " " + stage).isCloseTo(timeS, within(Math.max(SECONDS, 1e-3 * timeS)));
     }
 }

@@ -3,6 +3,7 @@ package boilwright.report;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import boilwright.answers.Margin;
+import boilwright.answers.MarginId;
 import org.junit.jupiter.api.Test;
 
 class CheckTextTest {
@@ -36,7 +37,7 @@ class CheckTextTest {
     void givesAFailingMarginWithItsMarkLimitBasisAndCure() {
         assertThat(text)
                 .containsSubsequence(
-                        "x fails    heat available at the oil",
+                        "x fails    " + MarginId.HEAT.title(),
                         "412 W  at least 660 W",
                         "0.62",
                         "Heat needed for full",
@@ -45,12 +46,12 @@ class CheckTextTest {
 
     @Test
     void saysWhatIsNotKnown() {
-        assertThat(text).containsSubsequence("? unknown  oil at the heated wall", "257 degC", "limit not known");
+        assertThat(text).containsSubsequence("? unknown  " + MarginId.OIL_FILM.title(), "257 degC", "limit not known");
     }
 
     @Test
     void writesAPlainNumberAsSuchAndNotAsAPercentage() {
-        assertThat(text).containsSubsequence("Mach number in the column", "0.110  at most 0.300");
+        assertThat(text).containsSubsequence(MarginId.COLUMN_MACH.title(), "0.110  at most 0.300");
     }
 
     @Test

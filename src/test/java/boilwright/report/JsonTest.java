@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import boilwright.answers.Margin;
+import boilwright.answers.MarginId;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import tools.jackson.databind.JsonNode;
@@ -42,7 +43,8 @@ class JsonTest {
     @Test
     void stagesStandBottomToTopAndMarginsAsGiven() {
         assertThat(names("stages", check.get("steady"), "name")).containsExactly("lower", "middle", "upper");
-        assertThat(names("margins", check, "id")).containsExactly("heat", "oil-film", "column-mach");
+        assertThat(names("margins", check, "id"))
+                .containsExactly(MarginId.HEAT.id(), MarginId.OIL_FILM.id(), MarginId.COLUMN_MACH.id());
         assertThat(check.get("margins").get(0).get("status").stringValue()).isEqualTo("fails");
     }
 

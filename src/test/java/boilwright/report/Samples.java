@@ -3,6 +3,7 @@ package boilwright.report;
 import boilwright.answers.Asked;
 import boilwright.answers.CheckAnswer;
 import boilwright.answers.Margin;
+import boilwright.answers.MarginId;
 import boilwright.answers.RunAnswer;
 import boilwright.fluid.FluidLibrary;
 import boilwright.rig.Body;
@@ -20,14 +21,14 @@ import boilwright.rig.Stage;
 import boilwright.thermal.ColumnHistory;
 import boilwright.thermal.ElementState;
 import boilwright.thermal.EnergyBalance;
+import boilwright.thermal.EventKind;
 import boilwright.thermal.NeededState;
 import boilwright.thermal.RunResult;
+import boilwright.thermal.SeriesQuantity;
 import boilwright.thermal.StageState;
 import boilwright.thermal.SteadyState;
 import boilwright.thermal.TimeEvent;
 import boilwright.thermal.TimeSeries;
-import boilwright.thermal.TimeSeries.Kind;
-import boilwright.units.Dimension;
 import boilwright.water.OperatingPoint;
 import java.util.ArrayList;
 import java.util.List;
@@ -103,12 +104,10 @@ public final class Samples {
     private static List<Margin> margins(Margin.Status heat) {
         return List.of(
                 new Margin(
-                        "heat",
-                        "heat available at the oil",
+                        MarginId.HEAT,
                         Margin.Side.AT_LEAST,
                         OptionalDouble.of(412),
                         OptionalDouble.of(660),
-                        Dimension.POWER,
                         OptionalDouble.of(0.62),
                         heat,
                         "Heat needed for full flow of jet upper, with the usual reserve of a quarter (common practice).",
@@ -116,23 +115,19 @@ public final class Samples {
                                 ? "Bed the boiler in a metal cup that fills the gap to the plate."
                                 : ""),
                 new Margin(
-                        "oil-film",
-                        "oil at the heated wall",
+                        MarginId.OIL_FILM,
                         Margin.Side.AT_MOST,
                         OptionalDouble.of(530.15),
                         NONE,
-                        Dimension.TEMPERATURE,
                         NONE,
                         Margin.Status.UNKNOWN,
                         "The fluid data give no limit for the film.",
                         ""),
                 new Margin(
-                        "column-mach",
-                        "Mach number in the column",
+                        MarginId.COLUMN_MACH,
                         Margin.Side.AT_MOST,
                         OptionalDouble.of(0.11),
                         OptionalDouble.of(0.3),
-                        Dimension.FRACTION,
                         OptionalDouble.of(2.7),
                         Margin.Status.HOLDS,
                         "Above it the column's own pressure loss starves the upper jets.",
@@ -202,13 +197,14 @@ public final class Samples {
         return new RunResult(
                 kind,
                 List.of(
-                        event("heat-on", "", 0, "The plate is switched on."),
-                        event("first-vapour", "", 430.2, "The vapour pressure passes that of the foreline."),
-                        event("front-at-stage", "lower", 520, ""),
-                        event("jet-lit", "lower", 611, "The lower jet lights."),
-                        event("jet-lit", "middle", 640, ""),
-                        event("jet-full", "lower", 1010, ""),
-                        new TimeEvent("jet-lit", "upper", NONE, "Too little pressure reaches it: 36 Pa of 60 Pa.")),
+                        event(EventKind.HEAT_ON, "", 0, "The plate is switched on."),
+                        event(EventKind.FIRST_VAPOUR, "", 430.2, "The vapour pressure passes that of the foreline."),
+                        event(EventKind.FRONT_AT_STAGE, "lower", 520, ""),
+                        event(EventKind.JET_LIT, "lower", 611, "The lower jet lights."),
+                        event(EventKind.JET_LIT, "middle", 640, ""),
+                        event(EventKind.JET_FULL, "lower", 1010, ""),
+                        new TimeEvent(
+                                EventKind.JET_LIT, "upper", NONE, "Too little pressure reaches it: 36 Pa of 60 Pa.")),
                 series(),
                 new ColumnHistory(new double[] {0.1}, new double[][] {{300}}),
                 new EnergyBalance(720e3, 410e3, 120e3, 2e3, 188e3, 2.1e-7),
@@ -217,34 +213,31 @@ public final class Samples {
                 Map.of("steps", 900L));
     }
 
-    private static TimeEvent event(String id, String stage, double timeS, String reason) {
-        return new TimeEvent(id, stage, OptionalDouble.of(timeS), reason);
+    private static TimeEvent event(EventKind kind, String stage, double timeS, String reason) {
+        return new TimeEvent(kind, stage, OptionalDouble.of(timeS), reason);
     }
 
     private static TimeSeries series() {
         int count = 361;
         List<TimeSeries.Column> columns = new ArrayList<>();
-        columns.add(column("timeS", "time", Kind.TIME, 0, count, t -> t));
-        columns.add(
-                column("liquidTemperatureK", "oil", Kind.TEMPERATURE, 0, count, t -> 475 - 180 * Math.exp(-t / 400)));
-        columns.add(column("plateK", "plate", Kind.TEMPERATURE, 0, count, t -> 723 - 430 * Math.exp(-t / 200)));
-        columns.add(column("waterOutK", "water outlet", Kind.TEMPERATURE, 0, count, t -> 291 + t / 900));
+        columns.add(column(SeriesQuantity.TIME, 0, "time", count, t -> t));
+        columns.add(column(SeriesQuantity.LIQUID_TEMPERATURE, 0, "oil", count, t -> 475 - 180 * Math.exp(-t / 400)));
+        columns.add(column(SeriesQuantity.SOURCE_TEMPERATURE, 0, "plate", count, t -> 723 - 430 * Math.exp(-t / 200)));
+        columns.add(column(SeriesQuantity.WATER_OUT, 0, "water outlet", count, t -> 291 + t / 900));
         String[] names = {"lower", "middle", "upper"};
         for (int stage = 1; stage <= names.length; stage++) {
             double delay = 450.0 + 60 * stage;
             double flow = 1.2e-5 / stage;
             columns.add(column(
-                    "stage" + stage + "WallK",
-                    "wall at jet " + names[stage - 1],
-                    Kind.TEMPERATURE,
+                    SeriesQuantity.STAGE_WALL,
                     stage,
+                    "wall at jet " + names[stage - 1],
                     count,
                     t -> 294 + (t > delay ? 40 * (1 - Math.exp(-(t - delay) / 200)) : 0)));
             columns.add(column(
-                    "stage" + stage + "FlowKgPerS",
-                    "flow of jet " + names[stage - 1],
-                    Kind.FLOW,
+                    SeriesQuantity.STAGE_FLOW,
                     stage,
+                    "flow of jet " + names[stage - 1],
                     count,
                     t -> t > delay ? flow * (1 - Math.exp(-(t - delay) / 300)) : 0));
         }
@@ -252,11 +245,11 @@ public final class Samples {
     }
 
     private static TimeSeries.Column column(
-            String key, String title, Kind kind, int stage, int count, java.util.function.DoubleUnaryOperator of) {
+            SeriesQuantity quantity, int stage, String title, int count, java.util.function.DoubleUnaryOperator of) {
         double[] values = new double[count];
         for (int i = 0; i < count; i++) {
             values[i] = of.applyAsDouble(5.0 * i);
         }
-        return new TimeSeries.Column(key, title, kind, stage, values);
+        return new TimeSeries.Column(quantity, stage, title, values);
     }
 }

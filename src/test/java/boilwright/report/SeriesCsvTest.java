@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import boilwright.answers.Margin;
+import boilwright.thermal.SeriesQuantity;
 import boilwright.thermal.TimeSeries;
 import java.io.IOException;
 import java.util.Arrays;
@@ -45,8 +46,8 @@ class SeriesCsvTest {
 
     @Test
     void aValueThatIsNoNumberIsAFaultOfTheProgram() {
-        TimeSeries series = new TimeSeries(List.of(new TimeSeries.Column(
-                "timeS", "time", TimeSeries.Kind.TIME, 0, new double[] {0, Double.POSITIVE_INFINITY})));
+        TimeSeries series = new TimeSeries(List.of(
+                new TimeSeries.Column(SeriesQuantity.TIME, 0, "time", new double[] {0, Double.POSITIVE_INFINITY})));
         assertThatThrownBy(() -> SeriesCsv.write(series)).hasMessageContaining("timeS");
     }
 }

@@ -11,7 +11,7 @@ import net.jqwik.api.constraints.Size;
 
 /** Whatever a record holds, there is an answer in finite numbers. */
 class AnyRecordTest {
-    @Property(tries = 100, seed = "55")
+    @Property(seed = "55")
     void hasAnAnswer(
             @ForAll @Size(min = 5, max = 40) List<@DoubleRange(min = -8, max = 5) Double> decades,
             @ForAll @Size(min = 40, max = 40) List<@DoubleRange(min = -3, max = 4) Double> intervals,

@@ -212,12 +212,10 @@ class RiseFileTest {
         Path file = folder.resolve("run.csv");
         assertThat(refusal(file)).endsWith("run.csv: the file cannot be read: it does not exist.");
         assertThat(refusal(folder)).endsWith(": the file cannot be read: it is a folder.");
-        Files.write(file, new byte[0]);
-        assertThat(refusal(file)).endsWith("the file has no readings in it.");
-        Files.writeString(file, " \n\n");
-        assertThat(refusal(file)).endsWith("the file has no readings in it.");
-        Files.writeString(file, "# only words\n");
-        assertThat(refusal(file)).endsWith("the file has no readings in it.");
+        for (String empty : List.of("", " \n\n", "# only words\n")) {
+            Files.writeString(file, empty);
+            assertThat(refusal(file)).endsWith("the file has no readings in it.");
+        }
         Files.write(file, new byte[] {'t', 0, 1});
         assertThat(refusal(file)).contains("not a text file: byte 2 is zero");
         Files.write(file, "t_s,p_Pa".getBytes(StandardCharsets.UTF_16));

@@ -14,6 +14,8 @@ import boilwright.fluid.FluidLibrary;
 import boilwright.rig.HeatSource;
 import boilwright.rig.Rig;
 import boilwright.rig.file.RigReader;
+import boilwright.thermal.EventKind;
+import boilwright.thermal.SeriesQuantity;
 import boilwright.thermal.TestRigs;
 import boilwright.thermal.TimeSeries;
 import java.io.IOException;
@@ -42,13 +44,13 @@ class BrokenRulesTest {
     }
 
     /** A value of a run, read without the checker's own reader: the record at or next after a time. */
-    private static double next(TimeSeries series, String key, double seconds) {
-        double[] time = series.column("timeS").values();
+    private static double next(TimeSeries series, SeriesQuantity quantity, double seconds) {
+        double[] time = series.column(SeriesQuantity.TIME).values();
         int i = 0;
         while (i < time.length - 1 && time[i] < seconds) {
             i++;
         }
-        return series.column(key).values()[i];
+        return series.column(quantity).values()[i];
     }
 
     private static void assertNamed(PlanAnswer answer, RuleFinding breach) {
@@ -138,8 +140,8 @@ class BrokenRulesTest {
         RuleFinding breach = breach(answer, Rule.HEAT_WITHIN_LIMITS);
         TimeSeries series = answer.check().warmup().series();
         double passed = breach.moment().orElseThrow().atS() - 120;
-        assertThat(next(series, "liquidTemperatureK", passed - 60)).isLessThan(509.15);
-        assertThat(next(series, "liquidTemperatureK", passed + 60)).isGreaterThan(509.15);
+        assertThat(next(series, SeriesQuantity.LIQUID_TEMPERATURE, passed - 60)).isLessThan(509.15);
+        assertThat(next(series, SeriesQuantity.LIQUID_TEMPERATURE, passed + 60)).isGreaterThan(509.15);
         assertThat(breach.limit()).contains("236 degC");
         assertNamed(answer, breach);
     }
@@ -200,7 +202,7 @@ class BrokenRulesTest {
         PlanAnswer answer = held(CLUB, without(OF_CLUB, Action.CLOSE_VALVE));
         RuleFinding breach = breach(answer, Rule.VALVE_WITH_JETS);
         double lost = answer.cooldown().events().stream()
-                .filter(e -> e.id().equals("jet-lost"))
+                .filter(e -> e.kind() == EventKind.JET_LOST)
                 .mapToDouble(e -> e.timeS().orElseThrow())
                 .min()
                 .orElseThrow();
@@ -219,7 +221,7 @@ class BrokenRulesTest {
                         Action.LOOK_JETS_GONE));
         RuleFinding breach = breach(answer, Rule.AIR_ON_COLD_OIL);
         assertThat(breach.moment()).contains(hot(1800));
-        double oil = next(answer.cooldown().series(), "liquidTemperatureK", 1800) - 273.15;
+        double oil = next(answer.cooldown().series(), SeriesQuantity.LIQUID_TEMPERATURE, 1800) - 273.15;
         assertThat(Double.parseDouble(breach.value().split(" ")[0])).isBetween(oil - 1, oil + 1);
         assertNamed(answer, breach);
     }
@@ -234,7 +236,7 @@ class BrokenRulesTest {
                         Action.LOOK_JETS_GONE));
         RuleFinding breach = breach(answer, Rule.WATER_UNTIL_COLD);
         assertThat(breach.moment()).contains(hot(900));
-        double oil = next(answer.cooldown().series(), "liquidTemperatureK", 900) - 273.15;
+        double oil = next(answer.cooldown().series(), SeriesQuantity.LIQUID_TEMPERATURE, 900) - 273.15;
         assertThat(Double.parseDouble(breach.value().split(" ")[0])).isBetween(oil - 1, oil + 1);
         assertNamed(answer, breach);
     }

@@ -17,6 +17,7 @@ import boilwright.rig.Foreline;
 import boilwright.rig.Protection;
 import boilwright.rig.Rig;
 import boilwright.rig.Schedule;
+import boilwright.thermal.EventKind;
 import boilwright.thermal.TestRigs;
 import boilwright.vacuum.VacuumRigs;
 import java.lang.reflect.Proxy;
@@ -76,7 +77,7 @@ class PlanQuestionTest {
         Plan plan = answer.plan().orElseThrow();
         double wait = step(plan, Action.HEAT).moment().atS() - 8 * 60;
         double full = answer.check().warmup().events().stream()
-                .filter(e -> e.id().equals("full-pumping"))
+                .filter(e -> e.kind() == EventKind.FULL_PUMPING)
                 .mapToDouble(e -> e.timeS().orElseThrow())
                 .findFirst()
                 .orElseThrow();

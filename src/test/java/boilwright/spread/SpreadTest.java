@@ -3,9 +3,11 @@ package boilwright.spread;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import boilwright.Counts;
 import boilwright.answers.CheckAnswer;
 import boilwright.answers.Margin;
 import boilwright.answers.Model;
+import boilwright.answers.MarginId;
 import boilwright.answers.RunAnswer;
 import boilwright.answers.Stored;
 import boilwright.answers.Trial;
@@ -26,7 +28,7 @@ import java.util.Set;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class SpreadTest {
@@ -49,20 +51,23 @@ class SpreadTest {
         return new SpreadPlan(runs, 7, threads, scope, List.of(ranges));
     }
 
-    private static MarginSpread margin(SpreadAnswer answer, String id) {
-        return answer.margins().stream()
-                .filter(m -> m.id().equals(id))
-                .findFirst()
-                .orElseThrow();
+    private static MarginSpread margin(SpreadAnswer answer, MarginId id) {
+        return answer.margins().stream().filter(m -> m.id() == id).findFirst().orElseThrow();
+    }
+
+    static List<SpreadScope> scopes() {
+        return Counts.firstOf(SpreadScope.CHECK, SpreadScope.REST, SpreadScope.WARMUP);
     }
 
     @ParameterizedTest
-    @EnumSource(SpreadScope.class)
+    @MethodSource("scopes")
     void anyNumberOfThreadsGivesTheSameBits(SpreadScope scope) {
         Rig rig = demo("teaching-lab");
-        String one = SpreadJson.write(run(rig, plan(30, 1, scope)));
-        assertThat(SpreadJson.write(run(rig, plan(30, 2, scope)))).isEqualTo(one);
-        assertThat(SpreadJson.write(run(rig, plan(30, 7, scope)))).isEqualTo(one);
+        int runs = Counts.of(SpreadPlan.FEWEST_RUNS, 30);
+        String one = SpreadJson.write(run(rig, plan(runs, 1, scope)));
+        assertThat(Counts.firstOf(3, 2, 7))
+                .allMatch(threads ->
+                        SpreadJson.write(run(rig, plan(runs, threads, scope))).equals(one));
     }
 
     @Tag("deep")
@@ -82,12 +87,12 @@ class SpreadTest {
         SpreadAnswer answer = run(rig, plan(n, 2, SpreadScope.REST));
         SpreadInputs inputs = new SpreadInputs(rig, List.of());
         SobolPoints points = new SobolPoints(inputs.list().size(), 7);
-        for (String id : List.of("heat", "oil-film", "boiler-pressure")) {
+        for (MarginId id : List.of(MarginId.HEAT, MarginId.OIL_FILM, MarginId.BOILER_PRESSURE)) {
             double[] ratios = new double[n];
             for (int i = 0; i < n; i++) {
                 SpreadInputs.Drawn drawn = inputs.draw(points.point(i));
                 ratios[i] = Trial.atRest(Stored.asked(rig).with(drawn.rig(), drawn.values())).margins().stream()
-                        .filter(m -> m.id().equals(id))
+                        .filter(m -> m.id() == id)
                         .mapToDouble(m -> m.ratio().orElseThrow())
                         .findFirst()
                         .orElseThrow();
@@ -115,7 +120,7 @@ class SpreadTest {
         Bands bands = answer.bands();
         assertThat(keys).allMatch(key -> bands.event(key).isPresent());
         assertThat(bands.samples()).isEqualTo(20);
-        assertThat(bands.margin("heat")).isPresent();
+        assertThat(bands.margin(MarginId.HEAT)).isPresent();
     }
 
     @Test
@@ -164,7 +169,7 @@ class SpreadTest {
         assertThat(left).isBetween(20L, 35L);
         assertThat(answer.accepted() + left).isEqualTo(answer.done()).isEqualTo(40);
         assertThat(answer.verdict()).contains(left + " of 40 samples gave no answer");
-        assertThat(margin(answer, "heat").band().failing().samples()).isEqualTo(answer.accepted());
+        assertThat(margin(answer, MarginId.HEAT).band().failing().samples()).isEqualTo(answer.accepted());
     }
 
     @Test
@@ -188,12 +193,12 @@ class SpreadTest {
                         SpreadScope.REST,
                         new SpreadRange("boiler.outsideArea", 0.5 * area(rig), 1.5 * area(rig)),
                         new SpreadRange("boiler.insulationThickness", 0, 0.03)));
-        MarginSpread heat = margin(answer, "heat");
+        MarginSpread heat = margin(answer, MarginId.HEAT);
         assertThat(heat.shares().get(0).inputId()).isEqualTo("contact-domed-glass");
         assertThat(heat.shares().get(0).share()).isGreaterThan(0.5);
         assertThat(heat.shares()).hasSize(answer.inputs().size());
         Optional<Advice> advice = answer.advice().stream()
-                .filter(a -> a.marginId().equals("heat"))
+                .filter(a -> a.marginId() == MarginId.HEAT)
                 .findFirst();
         assertThat(advice).isPresent();
     }
@@ -206,7 +211,7 @@ class SpreadTest {
     void whatCannotBeHelpedByMeasuringIsSaidSo() {
         SpreadAnswer answer = run(demo("neon-workshop"), plan(150, 2, SpreadScope.REST));
         Advice heat = answer.advice().stream()
-                .filter(a -> a.marginId().equals("heat"))
+                .filter(a -> a.marginId() == MarginId.HEAT)
                 .findFirst()
                 .orElseThrow();
         assertThat(heat.inputId()).isEmpty();
@@ -218,18 +223,18 @@ class SpreadTest {
     void aMarginThatDecidesNamesItsInput() {
         SpreadAnswer answer = run(demo("mirror-club"), plan(200, 2, SpreadScope.REST));
         Advice film = answer.advice().stream()
-                .filter(a -> a.marginId().equals("oil-film"))
+                .filter(a -> a.marginId() == MarginId.OIL_FILM)
                 .findFirst()
                 .orElseThrow();
         assertThat(film.inputId()).hasValue("boiling-heat-transfer-factor");
-        assertThat(margin(answer, "oil-film").band().failing().share()).isBetween(0.05, 0.5);
+        assertThat(margin(answer, MarginId.OIL_FILM).band().failing().share()).isBetween(0.05, 0.5);
         assertThat(answer.margins().stream().map(MarginSpread::side)).contains(Margin.Side.AT_LEAST);
     }
 
     @Test
     void fewSamplesSayThatTheyAreTooFewToRank() {
         SpreadAnswer answer = run(demo("mirror-club"), plan(30, 2, SpreadScope.REST));
-        assertThat(margin(answer, "oil-film").shares()).isEmpty();
+        assertThat(margin(answer, MarginId.OIL_FILM).shares()).isEmpty();
         assertThat(answer.advice().stream().map(Advice::sentence)).anyMatch(s -> s.contains("too few samples"));
     }
 }

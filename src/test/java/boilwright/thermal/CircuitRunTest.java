@@ -62,11 +62,11 @@ class CircuitRunTest {
     @Test
     void aLargeChillerHoldsItsSetPoint() {
         Rig rig = Plumbing.behind(METAL, Plumbing.chiller(4000, Supply.Control.MODULATING, 1));
-        double[] in = warmup(rig).series().column("waterInK").values();
+        double[] in = warmup(rig).series().column(SeriesQuantity.WATER_IN).values();
         assertThat(in[in.length - 1]).isCloseTo(293.15, within(0.5));
         assertThat(Arrays.stream(in).max().orElseThrow()).isLessThan(293.15 + 0.5);
         SteadyState steady = ThermalProbe.steady(rig);
-        double[] chiller = warmup(rig).series().column("chillerW").values();
+        double[] chiller = warmup(rig).series().column(SeriesQuantity.CHILLER).values();
         assertThat(chiller[chiller.length - 1])
                 .as("duty and pump heat")
                 .isCloseTo(steady.heatToWaterW() + 60, within(0.01 * steady.heatToWaterW()));
@@ -76,8 +76,8 @@ class CircuitRunTest {
     void aSmallChillerSettlesWhereItsCapacityMeetsTheDuty() {
         Supply.Chiller small = Plumbing.chiller(1300, Supply.Control.MODULATING, 1);
         RunResult run = warmup(Plumbing.behind(METAL, small));
-        double[] in = run.series().column("waterInK").values();
-        double[] duty = run.series().column("heatToWaterW").values();
+        double[] in = run.series().column(SeriesQuantity.WATER_IN).values();
+        double[] duty = run.series().column(SeriesQuantity.HEAT_TO_WATER).values();
         double end = in[in.length - 1];
         double capacity = 1300 + 0.025 * 1300 * (end - 293.15);
         assertThat(end).isGreaterThan(295);
@@ -88,8 +88,8 @@ class CircuitRunTest {
     void anOnOffChillerCyclesWithinItsBand() {
         Rig rig = Plumbing.behind(METAL, Plumbing.chiller(4000, Supply.Control.ON_OFF, 2));
         RunResult run = warmup(rig);
-        double[] in = run.series().column("waterInK").values();
-        double[] chiller = run.series().column("chillerW").values();
+        double[] in = run.series().column(SeriesQuantity.WATER_IN).values();
+        double[] chiller = run.series().column(SeriesQuantity.CHILLER).values();
         assertThat(Arrays.stream(in).max().orElseThrow()).isLessThan(293.15 + 1 + 0.2);
         assertThat(Arrays.stream(in).min().orElseThrow()).isGreaterThan(293.15 - 1 - 0.2);
         int switches = 0;
@@ -105,8 +105,8 @@ class CircuitRunTest {
     void iceHoldsATankNearFreezingUntilItIsGone() {
         Rig rig = Plumbing.behind(METAL, Plumbing.tank(273.15, 0.015, 3));
         RunResult run = warmup(rig);
-        double[] ice = run.series().column("iceKg").values();
-        double[] in = run.series().column("waterInK").values();
+        double[] ice = run.series().column(SeriesQuantity.ICE).values();
+        double[] in = run.series().column(SeriesQuantity.WATER_IN).values();
         double last = 3;
         for (int i = 0; i < ice.length; i++) {
             assertThat(ice[i]).isLessThanOrEqualTo(last + 1e-6);

@@ -73,10 +73,11 @@ class FaultDrillTest {
         assertThat(on.firstJetLostS().orElseThrow()).isBetween(film - 60, film + 120);
         assertThat(limit(on, DrillLimit.WATER_BOILS).orNever()).isLessThan(film);
         TimeSeries series = on.run().series();
-        double[] oil = series.column("liquidTemperatureK").values();
+        double[] oil = series.column(SeriesQuantity.LIQUID_TEMPERATURE).values();
         for (int k = 1; k <= METAL.stages().size(); k++) {
-            double[] wall = series.column("stage" + k + "WallK").values();
-            double[] share = series.column("stage" + k + "CondensedShare").values();
+            double[] wall = series.column(SeriesQuantity.STAGE_WALL, k).values();
+            double[] share =
+                    series.column(SeriesQuantity.STAGE_CONDENSED_SHARE, k).values();
             for (int i = 0; i < oil.length; i++) {
                 if (wall[i] >= oil[i]) {
                     assertThat(share[i]).isZero();
@@ -99,6 +100,6 @@ class FaultDrillTest {
         assertThat(limit(early, DrillLimit.WATER_BOILS).orNever())
                 .as("a cold pump holds out longer")
                 .isGreaterThan(limit(rest, DrillLimit.WATER_BOILS).orNever());
-        assertThat(early.run().events().get(0).id()).isEqualTo("water-stops");
+        assertThat(early.run().events().get(0).kind()).isEqualTo(EventKind.WATER_STOPS);
     }
 }

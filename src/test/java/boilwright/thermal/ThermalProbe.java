@@ -92,9 +92,9 @@ public final class ThermalProbe {
     }
 
     /** When something happened to a stage (empty name: to the pump), s; empty when it did not. */
-    public static OptionalDouble time(RunResult run, String id, String stage) {
+    public static OptionalDouble time(RunResult run, EventKind kind, String stage) {
         return run.events().stream()
-                .filter(e -> e.id().equals(id) && e.stage().equals(stage))
+                .filter(e -> e.kind() == kind && e.stage().equals(stage))
                 .map(TimeEvent::timeS)
                 .findFirst()
                 .orElse(OptionalDouble.empty());

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import boilwright.rig.Rig;
 import boilwright.rig.Schedule;
+import boilwright.thermal.EventKind;
 import boilwright.thermal.RigChange;
 import boilwright.thermal.RunResult;
 import boilwright.thermal.StageState;
@@ -29,7 +30,7 @@ class CommonPracticeTest {
     void asMuchGasAsTheLabelSaysIsTooLittle() {
         Rig rig = TestRigs.fourStageGlass(TestRigs.flame(800));
         assertThat(ThermalProbe.steady(rig).stages()).anyMatch(stage -> !stage.full());
-        assertThat(ThermalProbe.time(ThermalProbe.warmup(rig), "full-pumping", ""))
+        assertThat(ThermalProbe.time(ThermalProbe.warmup(rig), EventKind.FULL_PUMPING, ""))
                 .isEmpty();
     }
 
@@ -39,7 +40,7 @@ class CommonPracticeTest {
     void twoToThreeTimesTheLabelIsEnough(double fuelW) {
         Rig rig = TestRigs.fourStageGlass(TestRigs.flame(fuelW));
         assertThat(ThermalProbe.steady(rig).stages()).allMatch(StageState::full);
-        assertThat(ThermalProbe.time(ThermalProbe.warmup(rig), "full-pumping", ""))
+        assertThat(ThermalProbe.time(ThermalProbe.warmup(rig), EventKind.FULL_PUMPING, ""))
                 .isPresent();
     }
 
@@ -50,7 +51,7 @@ class CommonPracticeTest {
         SteadyState steady = ThermalProbe.steady(rig);
         assertThat(steady.stages()).noneMatch(StageState::full);
         assertThat(steady.speedM3PerS()).isZero();
-        assertThat(ThermalProbe.time(ThermalProbe.warmup(rig), "full-pumping", ""))
+        assertThat(ThermalProbe.time(ThermalProbe.warmup(rig), EventKind.FULL_PUMPING, ""))
                 .isEmpty();
     }
 
@@ -85,7 +86,7 @@ class CommonPracticeTest {
         double before = 0;
         double gap = 0;
         for (var stage : rig.stages()) {
-            OptionalDouble lit = ThermalProbe.time(run, "jet-lit", stage.name());
+            OptionalDouble lit = ThermalProbe.time(run, EventKind.JET_LIT, stage.name());
             assertThat(lit).as(stage.name()).isPresent();
             gap = lit.getAsDouble() - before;
             assertThat(gap).as(stage.name()).isPositive();
@@ -103,19 +104,20 @@ class CommonPracticeTest {
                 TestRigs.fourStageGlass(TestRigs.flame(1600)),
                 new Schedule(List.of(new Schedule.Power(0, 0), new Schedule.Power(900, 1))));
         RunResult run = ThermalProbe.warmup(rig);
-        assertThat(ThermalProbe.time(run, "degassed", "").orElseThrow() / 60).isBetween(5.0, 10.0);
-        assertThat(ThermalProbe.time(run, "heat-on", "").orElseThrow()).isEqualTo(900);
+        assertThat(ThermalProbe.time(run, EventKind.DEGASSED, "").orElseThrow() / 60)
+                .isBetween(5.0, 10.0);
+        assertThat(ThermalProbe.time(run, EventKind.HEAT_ON, "").orElseThrow()).isEqualTo(900);
     }
 
     /** A 150 mm metal pump at 2.2 kW is pumping fully after 8 to 25 minutes. Common practice, no source. */
     @Test
     void aMetalPumpIsReadyInItsTime() {
         RunResult run = ThermalProbe.warmup(TestRigs.metal150(2200));
-        assertThat(ThermalProbe.time(run, "full-pumping", "").orElseThrow() / 60)
+        assertThat(ThermalProbe.time(run, EventKind.FULL_PUMPING, "").orElseThrow() / 60)
                 .isBetween(8.0, 25.0);
         RunResult demo = ThermalProbe.warmup(DemoRig.named("mirror-club"));
-        double heat = ThermalProbe.time(demo, "heat-on", "").orElseThrow();
-        assertThat((ThermalProbe.time(demo, "full-pumping", "").orElseThrow() - heat) / 60)
+        double heat = ThermalProbe.time(demo, EventKind.HEAT_ON, "").orElseThrow();
+        assertThat((ThermalProbe.time(demo, EventKind.FULL_PUMPING, "").orElseThrow() - heat) / 60)
                 .isBetween(8.0, 25.0);
     }
 }

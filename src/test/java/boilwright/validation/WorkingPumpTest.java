@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import boilwright.rig.Rig;
 import boilwright.rig.Schedule;
+import boilwright.thermal.EventKind;
 import boilwright.thermal.RigChange;
 import boilwright.thermal.RunResult;
 import boilwright.thermal.StageState;
@@ -80,7 +81,7 @@ class WorkingPumpTest {
                 DemoRig.named("mirror-club"),
                 new Schedule(List.of(new Schedule.HoldOil(0, 443.15), new Schedule.Power(leave, 1))));
         RunResult run = ThermalProbe.warmup(rig);
-        double reheat = ThermalProbe.time(run, "full-pumping", "").orElseThrow() - leave;
+        double reheat = ThermalProbe.time(run, EventKind.FULL_PUMPING, "").orElseThrow() - leave;
         assertThat(reheat).isBetween(60.0, 8 * 60.0);
     }
 
@@ -88,9 +89,10 @@ class WorkingPumpTest {
     @Test
     void coolDownTakesThatLong() {
         RunResult run = ThermalProbe.cooldown(DemoRig.named("mirror-club"));
-        double off = ThermalProbe.time(run, "backing-may-stop", "").orElseThrow();
+        double off = ThermalProbe.time(run, EventKind.BACKING_MAY_STOP, "").orElseThrow();
         assertThat(off / 60).isBetween(30.0, 150.0);
-        assertThat(ThermalProbe.time(run, "jets-gone", "").orElseThrow()).isBetween(30.0, off / 3);
+        assertThat(ThermalProbe.time(run, EventKind.JETS_GONE, "").orElseThrow())
+                .isBetween(30.0, off / 3);
     }
 
     /** Common practice and trade: without water a pump of this size no longer pumps, and its oil goes. */

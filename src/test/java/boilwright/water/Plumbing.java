@@ -10,7 +10,6 @@ import boilwright.thermal.TestRigs;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
-import java.util.Random;
 
 /** Circuits for tests; invented data. */
 public final class Plumbing {
@@ -78,54 +77,5 @@ public final class Plumbing {
                 new Cooling.CooledPart(Cooling.Part.FORELINE_TRAP, 0.006, 1.2, 20, 0.1, branch("c")),
                 rise(-0.4, ""),
                 hose(0.008, 2, ""));
-    }
-
-    /** Any element but a cap coil's second, in a branch that has friction. */
-    static Element element(Random random, String branch) {
-        Place place = branch(branch);
-        double bore = 0.003 + 0.012 * random.nextDouble();
-        double length = 0.05 * Math.pow(200, random.nextDouble());
-        return switch (random.nextInt(7)) {
-            case 0 -> new Cooling.Jacket(List.of("lower", "middle"), 0.001 + 0.01 * random.nextDouble(), 0.003, place);
-            case 1 -> new Cooling.SolderedCoil(List.of("top"), bore, length, 20, place);
-            case 2 -> new Cooling.CapCoil(bore, length, 20, place);
-            case 3 -> new Cooling.CooledPart(Cooling.Part.BAFFLE, bore, length, 10, 0, place);
-            case 4 -> new Cooling.CooledPart(Cooling.Part.FORELINE_TRAP, bore, length, 10, 0, place);
-            case 5 -> valve(1 + 30 * random.nextDouble(), branch);
-            default -> new Cooling.Hose(bore, length, 0, place);
-        };
-    }
-
-    /** A stretch, two to four branches side by side, a stretch; some with rises that not every supply overcomes. */
-    static List<Element> circuit(Random random) {
-        List<Element> elements = new ArrayList<>();
-        some(random, elements, "");
-        int branches = 2 + random.nextInt(3);
-        for (int b = 0; b < branches; b++) {
-            some(random, elements, "b" + b);
-        }
-        some(random, elements, "");
-        return elements;
-    }
-
-    private static void some(Random random, List<Element> elements, String branch) {
-        int count = 1 + random.nextInt(3);
-        for (int i = 0; i < count; i++) {
-            elements.add(element(random, branch));
-        }
-        if (random.nextInt(3) == 0) {
-            elements.add(rise(2 * random.nextDouble() - 0.5, branch));
-        }
-    }
-
-    /** A pump or a tap, from an aquarium's to the mains. */
-    static Supply supply(Random random) {
-        double flow = 0.5 * Math.pow(100, random.nextDouble());
-        double head = 1 * Math.pow(40, random.nextDouble());
-        if (random.nextInt(3) == 0) {
-            return tap(head * 1e4, flow);
-        }
-        double middle = random.nextDouble();
-        return tank(0, head, flow * 0.5, head * (0.1 + 0.8 * middle), flow, 0);
     }
 }

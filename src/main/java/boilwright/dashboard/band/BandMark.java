@@ -4,11 +4,11 @@ import boilwright.dashboard.model.JetState;
 import boilwright.dashboard.model.RunTimeline;
 import boilwright.dashboard.text.WindowText;
 import boilwright.report.EventWords;
+import boilwright.thermal.EventKind;
 import boilwright.thermal.TimeEvent;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Set;
 import java.util.stream.Collectors;
 
 /**
@@ -48,22 +48,6 @@ record BandMark(double axisS, Sign sign, String label, String when, String title
         }
     }
 
-    private static final Set<String> LABELLED = Set.of(
-            "degassed",
-            "heat-on",
-            "first-vapour",
-            "full-pumping",
-            "crossover-allowed",
-            "limit-reached",
-            "fuel-empty",
-            "heat-off",
-            "flow-zero",
-            "jets-gone",
-            "air-allowed",
-            "touch-safe",
-            "water-may-stop",
-            "backing-may-stop");
-
     /** All marks of an axis, in order. */
     static List<BandMark> of(RunTimeline line) {
         List<String> jets = line.at(0).jets().stream().map(JetState::name).toList();
@@ -76,10 +60,10 @@ record BandMark(double axisS, Sign sign, String label, String when, String title
 
     private static BandMark of(RunTimeline line, TimeEvent event, int jet) {
         double axisS = event.timeS().orElseThrow();
-        Sign sign = sign(event.id());
+        Sign sign = sign(event.kind());
         boolean ofJet = sign.isOfJet() && jet > 0;
         String title = ofJet
-                ? WindowText.say("band.title." + event.id(), Integer.toString(jet), event.stage())
+                ? WindowText.say("band.title." + event.kind().id(), Integer.toString(jet), event.stage())
                 : EventWords.title(event);
         return new BandMark(
                 axisS, sign, ofJet ? Integer.toString(jet) : label(event), when(line, event), title, event.reason());
@@ -111,20 +95,51 @@ record BandMark(double axisS, Sign sign, String label, String when, String title
                 cooling ? "band.mark.when.cooldown" : "band.mark.when.warmup", EventWords.clock(line.clockS(axisS)));
     }
 
-    private static Sign sign(String id) {
-        return switch (id) {
-            case "front-at-stage" -> Sign.FRONT;
-            case "jet-lit" -> Sign.LIT;
-            case "jet-full" -> Sign.FULL;
-            case "jet-lost" -> Sign.LOST;
-            case "limit-reached", "fuel-empty" -> Sign.LIMIT;
-            default -> Sign.NONE;
+    private static Sign sign(EventKind kind) {
+        return switch (kind) {
+            case FRONT_AT_STAGE -> Sign.FRONT;
+            case JET_LIT -> Sign.LIT;
+            case JET_FULL -> Sign.FULL;
+            case JET_LOST -> Sign.LOST;
+            case LIMIT_REACHED, FUEL_EMPTY -> Sign.LIMIT;
+            case HEAT_ON,
+                    DEGASSED,
+                    FIRST_VAPOUR,
+                    FULL_PUMPING,
+                    CROSSOVER_ALLOWED,
+                    HEAT_OFF,
+                    FLOW_ZERO,
+                    JETS_GONE,
+                    AIR_ALLOWED,
+                    TOUCH_SAFE,
+                    WATER_MAY_STOP,
+                    BACKING_MAY_STOP,
+                    FAULT,
+                    WATER_STOPS,
+                    BATTERY_ENDS -> Sign.NONE;
         };
     }
 
+    /** What stands at the mark where no number of a jet does. */
     private static String label(TimeEvent event) {
-        return LABELLED.contains(event.id())
-                ? WindowText.say("band.label." + event.id().toLowerCase(Locale.ROOT))
-                : EventWords.title(event);
+        return switch (event.kind()) {
+            case HEAT_ON,
+                    DEGASSED,
+                    FIRST_VAPOUR,
+                    FULL_PUMPING,
+                    CROSSOVER_ALLOWED,
+                    LIMIT_REACHED,
+                    FUEL_EMPTY,
+                    HEAT_OFF,
+                    FLOW_ZERO,
+                    JETS_GONE,
+                    AIR_ALLOWED,
+                    TOUCH_SAFE,
+                    WATER_MAY_STOP,
+                    BACKING_MAY_STOP ->
+                WindowText.say("band.label." + event.kind().id());
+            case FRONT_AT_STAGE, JET_LIT, JET_FULL, JET_LOST, FAULT, WATER_STOPS, BATTERY_ENDS ->
+                EventWords.title(event);
+        };
     }
 }

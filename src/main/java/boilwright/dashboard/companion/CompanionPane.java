@@ -4,6 +4,7 @@ import boilwright.companion.Companion;
 import boilwright.companion.Outcome;
 import boilwright.companion.RunView;
 import boilwright.companion.Sight;
+import boilwright.dashboard.parts.OnOffSwitch;
 import boilwright.dashboard.text.WindowText;
 import boilwright.sequence.Clock;
 import java.time.InstantSource;
@@ -15,7 +16,6 @@ import javafx.beans.binding.Bindings;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.ButtonBase;
-import javafx.scene.control.CheckBox;
 import javafx.scene.control.ComboBoxBase;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
@@ -47,7 +47,7 @@ final class CompanionPane extends BorderPane {
     private final RunTable table = new RunTable();
     private final Label outcome = Says.label("companion-message");
     private final Label logLine = new Label();
-    private final CheckBox sound = new CheckBox(WindowText.say("companion.sound"));
+    private final OnOffSwitch sound = new OnOffSwitch(WindowText.say("companion.sound"));
     private final Label silent = new Label();
     private final Button tick = button("tick", this::tick);
     private final Button firstJet = button("first-jet", () -> see(Sight.FIRST_JET));
@@ -159,7 +159,6 @@ final class CompanionPane extends BorderPane {
     private Node foot() {
         Region gap = new Region();
         HBox.setHgrow(gap, Priority.ALWAYS);
-        sound.setMinWidth(Region.USE_PREF_SIZE);
         end.setMinWidth(Region.USE_PREF_SIZE);
         HBox foot = new HBox(logLine, gap, silent, sound, end);
         foot.getStyleClass().add("companion-foot");
@@ -364,7 +363,7 @@ final class CompanionPane extends BorderPane {
         if (owner instanceof Button button) {
             return button;
         }
-        boolean other = owner instanceof ButtonBase && event.getCode() == KeyCode.SPACE;
+        boolean other = (owner instanceof ButtonBase || owner == sound) && event.getCode() == KeyCode.SPACE;
         return other ? null : tick;
     }
 

@@ -13,6 +13,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import javafx.application.Platform;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.css.CssMetaData;
@@ -21,22 +22,27 @@ import javafx.geometry.Bounds;
 import javafx.scene.AccessibleRole;
 import javafx.scene.canvas.Canvas;
 import javafx.scene.control.Label;
+import javafx.scene.control.Tooltip;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.Region;
+import javafx.util.Duration;
 
 /**
- * The pump, drawn to scale from the rig's own numbers and cut open, at one moment of its run. Its parts can be hovered, and
- * walked through with Tab and the arrow keys; each tells its figures.
+ * The pump, drawn to scale from the rig's own numbers and cut open, at one moment of its run. Its parts can be pointed at, and
+ * walked through with Tab and the arrow keys; each tells its figures. A click, Enter or Space opens a part's card beside it; while
+ * it is open it goes along with the focus.
  */
 public final class PumpDrawing extends Region implements PaletteProperties.Owner {
     private static final double USUAL_SIZE = 580;
     private static final double GROWTH = 1900;
     private static final double SMALLEST = 0.88;
     private static final double LARGEST = 1.75;
+    private static final Duration TIP_AFTER = Duration.millis(250);
 
     private final Canvas canvas = new Canvas();
     private final Label lettering = new Label("m");
-    private final ReadingCard card = new ReadingCard();
+    private final PartCard card = new PartCard();
+    private final Tooltip tip = new Tooltip();
     private final PaletteProperties colors = new PaletteProperties(this, this::recolour);
     private final Map<Part, PartSpot> spots = new HashMap<>();
     private final ReadOnlyObjectWrapper<PartReading> focusedPart = new ReadOnlyObjectWrapper<>(this, "focusedPart");
@@ -52,6 +58,7 @@ public final class PumpDrawing extends Region implements PaletteProperties.Owner
     private Map<Part, Bounds> places = Map.of();
     private Part hovered;
     private Part focused;
+    private Part carded;
 
     public PumpDrawing() {
         getStyleClass().add("pump-drawing");
@@ -60,7 +67,11 @@ public final class PumpDrawing extends Region implements PaletteProperties.Owner
         lettering.setVisible(false);
         lettering.setManaged(false);
         canvas.setMouseTransparent(true);
-        getChildren().addAll(canvas, lettering, card);
+        getChildren().addAll(canvas, lettering);
+        tip.setShowDelay(TIP_AFTER);
+        tip.setShowDuration(Duration.INDEFINITE);
+        card.setOnHidden(event -> carded(null));
+        sceneProperty().addListener((property, before, now) -> card.hide());
         lettering.fontProperty().addListener((property, before, now) -> refit());
         addEventHandler(KeyEvent.KEY_PRESSED, this::walk);
     }
@@ -136,6 +147,7 @@ public final class PumpDrawing extends Region implements PaletteProperties.Owner
             return;
         }
         if (canvas.getWidth() != width || canvas.getHeight() != height) {
+            card.hide();
             canvas.setWidth(width);
             canvas.setHeight(height);
             picture = null;
@@ -175,22 +187,47 @@ public final class PumpDrawing extends Region implements PaletteProperties.Owner
                 .toList();
         for (Part part : gone) {
             getChildren().remove(spots.remove(part));
+            if (part.equals(carded)) {
+                card.hide();
+            }
         }
         List<javafx.scene.Node> order = new ArrayList<>();
         places.forEach((part, bounds) -> {
-            PartSpot spot = spots.computeIfAbsent(part, key -> new PartSpot(key, this::pointed));
+            PartSpot spot = spots.computeIfAbsent(part, this::spot);
             spot.setAccessibleText(Readings.name(shape, part));
             spot.resizeRelocate(bounds.getMinX(), bounds.getMinY(), bounds.getWidth(), bounds.getHeight());
             order.add(spot);
         });
-        // the spots between canvas and card; set anew only when they changed, since that moves the focus
+        // the spots above the canvas; set anew only when they changed, since that moves the focus
         List<javafx.scene.Node> wanted = new ArrayList<>();
         wanted.add(canvas);
         wanted.add(lettering);
         wanted.addAll(order);
-        wanted.add(card);
         if (!getChildren().equals(wanted)) {
             getChildren().setAll(wanted);
+        }
+    }
+
+    private PartSpot spot(Part part) {
+        PartSpot spot = new PartSpot(part, this::pointed, this::open);
+        Tooltip.install(spot, tip);
+        return spot;
+    }
+
+    private void open(PartSpot spot) {
+        PartReading reading = reading(spot.part());
+        card.show(spot, reading);
+        carded(spot.part());
+    }
+
+    /** A part whose card is open needs no tip beside it. */
+    private void carded(Part part) {
+        if (spots.containsKey(carded)) {
+            Tooltip.install(spots.get(carded), tip);
+        }
+        carded = part;
+        if (part != null) {
+            Tooltip.uninstall(spots.get(part), tip);
         }
     }
 
@@ -205,21 +242,51 @@ public final class PumpDrawing extends Region implements PaletteProperties.Owner
         } else if (spot.part().equals(focused)) {
             focused = null;
         }
+        if (card.isShowing() && spot.isFocused() && !spot.part().equals(carded)) {
+            open(spot);
+        } else if (getScene() == null || !(getScene().getFocusOwner() instanceof PartSpot)) {
+            card.hide();
+        }
         read();
     }
 
-    /** The reading of the part that is pointed at, if any. */
+    /** The reading of the part that is pointed at, if any, and what an open card tells. */
     private void read() {
+        if (carded != null && places.containsKey(carded)) {
+            tellCard(carded);
+        }
         Part part = hovered != null ? hovered : focused;
         if (part == null || !places.containsKey(part)) {
             focusedPart.set(null);
-            card.setVisible(false);
             return;
         }
-        PartReading reading = new Readings(shape, moment, margins, guesses).of(part);
+        PartReading reading = reading(part);
         focusedPart.set(reading);
         spots.get(part).setAccessibleText(reading.spoken());
-        card.show(reading, places.get(part), getWidth(), getHeight());
+        tip.setText(reading.name() + "\n" + String.join("\n", reading.lines()));
+    }
+
+    /** What an open card tells now; one that needs another height is set beside the part anew, after this layout. */
+    private void tellCard(Part part) {
+        PartReading reading = reading(part);
+        if (card.isAsHighFor(reading)) {
+            card.tell(reading);
+        } else {
+            Platform.runLater(() -> {
+                if (part.equals(carded)) {
+                    open(spots.get(part));
+                }
+            });
+        }
+    }
+
+    private PartReading reading(Part part) {
+        return new Readings(shape, moment, margins, guesses).of(part);
+    }
+
+    /** The card of a part; showing while it is open. */
+    PartCard card() {
+        return card;
     }
 
     /** The picture as it is fitted into the sheet; null before the first layout. */

@@ -1,6 +1,8 @@
 package boilwright.dashboard.drawing;
 
 import boilwright.answers.Margin;
+import boilwright.answers.MarginId;
+import boilwright.dashboard.drawing.PartReading.MarginLine;
 import boilwright.dashboard.model.JetState;
 import boilwright.dashboard.model.MomentState;
 import boilwright.dashboard.text.WindowText;
@@ -9,25 +11,10 @@ import boilwright.units.Dimension;
 import boilwright.units.QuantityWriter;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
 
 /** What each part reads at a moment: temperature, flow, watts, and the margins that live there. */
 final class Readings {
-    private static final Map<Part.Kind, Set<String>> MARGINS = Map.ofEntries(
-            Map.entry(Part.Kind.OIL, Set.of("oil-bulk", "oil-film", "liquid", "superheat")),
-            Map.entry(Part.Kind.VAPOUR, Set.of("boiler-pressure")),
-            Map.entry(Part.Kind.BOILER, Set.of("glass-boiler")),
-            Map.entry(Part.Kind.SOURCE, Set.of("source", "fuel")),
-            Map.entry(Part.Kind.TO_BOILER, Set.of("heat")),
-            Map.entry(Part.Kind.COLUMN, Set.of("column-mach")),
-            Map.entry(Part.Kind.JET, Set.of("jets")),
-            Map.entry(Part.Kind.WALL, Set.of("glass-body", "film-margin")),
-            Map.entry(Part.Kind.WATER, Set.of("water-in", "water-out", "water-flow")),
-            Map.entry(Part.Kind.TO_WATER, Set.of("chiller")),
-            Map.entry(Part.Kind.CAP, Set.of("cap")),
-            Map.entry(Part.Kind.FORELINE, Set.of("foreline", "oil-loss")));
-
     private final PumpShape shape;
     private final MomentState moment;
     private final List<Margin> margins;
@@ -71,16 +58,11 @@ final class Readings {
             lines.addAll(figures(part));
         }
         lines.addAll(outlines(part));
-        Set<String> here = MARGINS.getOrDefault(part.kind(), Set.of());
-        margins.stream()
-                .filter(m -> here.contains(m.id()))
-                .map(Readings::margin)
-                .forEach(lines::add);
-        boolean guess = guesses.contains(part);
-        if (guess) {
-            lines.add(WindowText.say("drawing.guess.why"));
-        }
-        return new PartReading(name(shape, part), lines, guess);
+        List<MarginLine> found = margins.stream()
+                .filter(m -> place(m.id()) == part.kind())
+                .map(m -> new MarginLine(margin(m), m))
+                .toList();
+        return new PartReading(name(shape, part), lines, found, guesses.contains(part));
     }
 
     private List<String> figures(Part part) {
@@ -167,6 +149,25 @@ final class Readings {
                 List.of(WindowText.say(
                         "drawing.source.rated", write(rig.heatSource().ratedPowerW(), Dimension.POWER)));
             default -> List.of();
+        };
+    }
+
+    /** The part that a margin is about. */
+    private static Part.Kind place(MarginId id) {
+        return switch (id) {
+            case OIL_BULK, OIL_FILM, LIQUID, SUPERHEAT -> Part.Kind.OIL;
+            case BOILER_PRESSURE -> Part.Kind.VAPOUR;
+            case GLASS_BOILER -> Part.Kind.BOILER;
+            case SOURCE, FUEL -> Part.Kind.SOURCE;
+            case HEAT -> Part.Kind.TO_BOILER;
+            case COLUMN_MACH -> Part.Kind.COLUMN;
+            case JETS -> Part.Kind.JET;
+            case GLASS_BODY, FILM_MARGIN -> Part.Kind.WALL;
+            case WATER_IN, WATER_OUT, WATER_FLOW -> Part.Kind.WATER;
+            case CHILLER -> Part.Kind.TO_WATER;
+            case CAP -> Part.Kind.CAP;
+            case FORELINE, OIL_LOSS -> Part.Kind.FORELINE;
+            case GAUGE, OIL_VAPOUR, THROUGHPUT, OVERLOAD, GAUGE_RANGE -> Part.Kind.INLET;
         };
     }
 

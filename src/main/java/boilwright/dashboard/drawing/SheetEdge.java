@@ -1,12 +1,12 @@
 package boilwright.dashboard.drawing;
 
 import boilwright.dashboard.text.Lettering;
+import boilwright.units.PhysicalConstants;
 import javafx.scene.text.TextAlignment;
 
 /** The foot of the sheet: the scale of lengths and the scale of temperatures. */
 final class SheetEdge {
     private static final double[] STEPS_M = {0.001, 0.002, 0.005, 0.01, 0.02, 0.05, 0.1, 0.2, 0.5, 1, 2, 5, 10};
-    private static final double ZERO_C = 273.15;
 
     private SheetEdge() {}
 
@@ -63,8 +63,8 @@ final class SheetEdge {
         g.setStroke(palette.ink());
         g.setLineWidth(line);
         g.strokeRect(x, y, width, h);
-        double low = scale.lowK() - ZERO_C;
-        double high = scale.highK() - ZERO_C;
+        double low = scale.lowK() - PhysicalConstants.ZERO_CELSIUS_K;
+        double high = scale.highK() - PhysicalConstants.ZERO_CELSIUS_K;
         lettering.write(g, "degC", x - 0.4 * lettering.size(), y + h / 2, false, palette.muted(), TextAlignment.RIGHT);
         double labelWidth = lettering.width("888", false);
         double step = 50;

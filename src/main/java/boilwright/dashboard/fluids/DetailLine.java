@@ -2,6 +2,7 @@ package boilwright.dashboard.fluids;
 
 import boilwright.dashboard.text.WindowText;
 import boilwright.fluid.PropertyLine;
+import boilwright.units.PhysicalConstants;
 import boilwright.units.QuantityWriter;
 import java.util.ArrayList;
 import java.util.List;
@@ -18,7 +19,6 @@ import java.util.OptionalDouble;
  * @param source the whole citation; empty when there is no figure
  */
 public record DetailLine(String title, String value, String range, String uncertainty, String place, String source) {
-    private static final double ZERO_CELSIUS_K = 273.15;
 
     /** Every line that is known of a fluid, and then its sources by the numbers that the lines give them. */
     public static List<DetailLine> all(List<PropertyLine> lines, double temperatureK) {
@@ -83,6 +83,6 @@ public record DetailLine(String title, String value, String range, String uncert
     }
 
     private static String celsius(double kelvin) {
-        return Long.toString(Math.round(kelvin - ZERO_CELSIUS_K));
+        return Long.toString(Math.round(kelvin - PhysicalConstants.ZERO_CELSIUS_K));
     }
 }

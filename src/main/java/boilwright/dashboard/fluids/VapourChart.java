@@ -8,6 +8,7 @@ import boilwright.dashboard.chart.Series;
 import boilwright.dashboard.chart.Spot;
 import boilwright.dashboard.text.WindowText;
 import boilwright.units.Dimension;
+import boilwright.units.PhysicalConstants;
 import boilwright.units.QuantityWriter;
 import java.util.ArrayList;
 import java.util.Collection;
@@ -16,9 +17,9 @@ import java.util.List;
 /** The chart of all vapour pressures: one fluid in front of the others, what boilers need, and how warm the room is. */
 final class VapourChart {
     /** What boilers of vapour-jet pumps usually work at: 0.5 to 3 Torr; common practice, no source. */
-    static final double BOILERS_LOW_PA = 0.5 * 101325 / 760;
+    static final double BOILERS_LOW_PA = 0.5 * PhysicalConstants.TORR_PA;
 
-    static final double BOILERS_HIGH_PA = 3.0 * 101325 / 760;
+    static final double BOILERS_HIGH_PA = 3.0 * PhysicalConstants.TORR_PA;
 
     /** Lower pressures can't be told from nothing. */
     private static final double LOWEST_PA = 1e-8;

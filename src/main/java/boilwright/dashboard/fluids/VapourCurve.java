@@ -3,6 +3,7 @@ package boilwright.dashboard.fluids;
 import boilwright.fluid.FluidRecord;
 import boilwright.fluid.PropertyLine;
 import boilwright.units.Dimension;
+import boilwright.units.PhysicalConstants;
 import java.util.List;
 import java.util.Optional;
 
@@ -17,7 +18,7 @@ import java.util.Optional;
  */
 record VapourCurve(String id, double[] temperaturesK, double[] pressuresPa, double[] lowPa, double[] highPa) {
     /** Freezing water: no pump is colder. */
-    static final double COLDEST_K = 273.15;
+    static final double COLDEST_K = PhysicalConstants.ZERO_CELSIUS_K;
     /** Hotter than any boiler. */
     static final double HOTTEST_K = 623.15;
 

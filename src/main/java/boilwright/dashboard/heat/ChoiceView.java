@@ -1,6 +1,7 @@
 package boilwright.dashboard.heat;
 
 import boilwright.answers.Asked;
+import boilwright.answers.MarginId;
 import boilwright.choice.CompareQuestion;
 import boilwright.choice.SizeQuestion;
 import boilwright.choice.SourceRow;
@@ -11,6 +12,7 @@ import boilwright.dashboard.work.Answering;
 import boilwright.dashboard.work.BackgroundWork;
 import boilwright.dashboard.work.BackgroundWork.Urgency;
 import boilwright.dashboard.work.RigAnswer;
+import boilwright.rig.TypicalValues;
 import boilwright.rig.file.SourceLibrary;
 import boilwright.spread.Advice;
 import boilwright.spread.Bands.MarginBand;
@@ -153,7 +155,7 @@ public final class ChoiceView extends VBox {
     }
 
     private void take(SourceRow row, SpreadAnswer answer) {
-        answer.bands().margin("heat").ifPresent(band -> {
+        answer.bands().margin(MarginId.HEAT).ifPresent(band -> {
             bands.put(row.id(), band);
             table.spread(row.id(), band);
         });

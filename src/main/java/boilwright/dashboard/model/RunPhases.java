@@ -1,5 +1,6 @@
 package boilwright.dashboard.model;
 
+import boilwright.thermal.EventKind;
 import boilwright.thermal.RunResult;
 import boilwright.thermal.StageState;
 import boilwright.thermal.SteadyState;
@@ -10,7 +11,8 @@ import java.util.Set;
 
 /** Cuts the axis into named stretches. */
 final class RunPhases {
-    private static final Set<String> ARRIVALS = Set.of("front-at-stage", "jet-lit", "jet-full");
+    private static final Set<EventKind> ARRIVALS =
+            Set.of(EventKind.FRONT_AT_STAGE, EventKind.JET_LIT, EventKind.JET_FULL);
 
     private final List<RunPhase> phases = new ArrayList<>();
     private double reachedS;
@@ -21,15 +23,15 @@ final class RunPhases {
             RunResult warmup, SteadyState steady, RunResult cooldown, double warmS, double restS, double endS) {
         RunPhases phases = new RunPhases();
         List<TimeEvent> events = warmup.events();
-        double heatOn = first(events, "heat-on", 0);
-        double vapour = first(events, "first-vapour", warmS);
-        double arrived = first(events, "full-pumping", lastArrival(events, vapour));
-        phases.upTo(RunPhase.Kind.DEGAS, Math.min(vapour, Math.max(heatOn, first(events, "degassed", heatOn))));
+        double heatOn = first(events, EventKind.HEAT_ON, 0);
+        double vapour = first(events, EventKind.FIRST_VAPOUR, warmS);
+        double arrived = first(events, EventKind.FULL_PUMPING, lastArrival(events, vapour));
+        phases.upTo(RunPhase.Kind.DEGAS, Math.min(vapour, Math.max(heatOn, first(events, EventKind.DEGASSED, heatOn))));
         phases.upTo(RunPhase.Kind.HEAT, vapour);
         phases.upTo(RunPhase.Kind.FRONT_CLIMBS, arrived);
         phases.upTo(atRest(steady), warmS + restS);
         if (cooldown != null) {
-            double safe = first(cooldown.events(), "air-allowed", endS - warmS - restS);
+            double safe = first(cooldown.events(), EventKind.AIR_ALLOWED, endS - warmS - restS);
             phases.upTo(RunPhase.Kind.COOLING, warmS + restS + safe);
             phases.upTo(RunPhase.Kind.SAFE_TO_OPEN, endS);
         }
@@ -50,9 +52,9 @@ final class RunPhases {
         return steady.stages().stream().anyMatch(StageState::lit) ? RunPhase.Kind.PARTLY_LIT : RunPhase.Kind.NO_JET;
     }
 
-    private static double first(List<TimeEvent> events, String id, double otherwise) {
+    private static double first(List<TimeEvent> events, EventKind kind, double otherwise) {
         return events.stream()
-                .filter(event -> event.id().equals(id) && event.timeS().isPresent())
+                .filter(event -> event.kind() == kind && event.timeS().isPresent())
                 .mapToDouble(event -> event.timeS().getAsDouble())
                 .min()
                 .orElse(otherwise);
@@ -60,7 +62,8 @@ final class RunPhases {
 
     private static double lastArrival(List<TimeEvent> events, double otherwise) {
         return events.stream()
-                .filter(event -> ARRIVALS.contains(event.id()) && event.timeS().isPresent())
+                .filter(event ->
+                        ARRIVALS.contains(event.kind()) && event.timeS().isPresent())
                 .mapToDouble(event -> event.timeS().getAsDouble())
                 .max()
                 .orElse(otherwise);

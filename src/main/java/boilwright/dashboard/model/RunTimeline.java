@@ -1,6 +1,7 @@
 package boilwright.dashboard.model;
 
 import boilwright.thermal.RunResult;
+import boilwright.thermal.SeriesQuantity;
 import boilwright.thermal.StageState;
 import boilwright.thermal.SteadyState;
 import boilwright.thermal.TimeEvent;
@@ -40,8 +41,9 @@ public final class RunTimeline {
         restS = REST_OVER_RUNS * (warmS + coolS);
         endS = warmS + restS + coolS;
         coldK = warmup.cellsK(warmup.place(0));
-        heldAtRest = warmup.last("oilMassKg") / warmup.first("oilMassKg") - steady.liquidFraction();
-        waterInK = warmup.has("waterOutK") ? warmup.first("waterOutK") : Double.NaN;
+        heldAtRest =
+                warmup.last(SeriesQuantity.OIL_MASS) / warmup.first(SeriesQuantity.OIL_MASS) - steady.liquidFraction();
+        waterInK = warmup.has(SeriesQuantity.WATER_OUT) ? warmup.first(SeriesQuantity.WATER_OUT) : Double.NaN;
         marks = marks(warm, cool);
         phases = RunPhases.of(warm, steady, cool, warmS, restS, endS);
     }
@@ -112,9 +114,9 @@ public final class RunTimeline {
 
     private MomentState moment(RunPart part, RunTrack track, double clockS) {
         RunTrack.Place at = track.place(clockS);
-        double flow = track.value("vapourFlowKgPerS", at);
-        double waterOut = track.value("waterOutK", at);
-        double oil = track.value("liquidTemperatureK", at);
+        double flow = track.value(SeriesQuantity.VAPOUR_FLOW, at);
+        double waterOut = track.value(SeriesQuantity.WATER_OUT, at);
+        double oil = track.value(SeriesQuantity.LIQUID_TEMPERATURE, at);
         double[] cells = track.cellsK(at);
         List<JetState> jets = new ArrayList<>();
         for (int k = 0; k < steady.stages().size(); k++) {
@@ -126,34 +128,34 @@ public final class RunTimeline {
                 part,
                 clockS,
                 oil,
-                track.value("boilerWallK", at),
-                track.value("sourceTemperatureK", at),
+                track.value(SeriesQuantity.BOILER_WALL, at),
+                track.value(SeriesQuantity.SOURCE_TEMPERATURE, at),
                 track.heightsM(),
                 cells,
                 jets,
-                track.value("capK", at),
+                track.value(SeriesQuantity.CAP, at),
                 waterOut,
-                track.value("boilerPressurePa", at),
+                track.value(SeriesQuantity.BOILER_PRESSURE, at),
                 flow,
-                track.value("heatDeliveredW", at),
-                track.value("heatToWaterW", at),
-                track.value("heatToAirW", at),
-                Math.max(0, track.value("oilMassKg", at) / warmup.first("oilMassKg") - held),
+                track.value(SeriesQuantity.HEAT_DELIVERED, at),
+                track.value(SeriesQuantity.HEAT_TO_WATER, at),
+                track.value(SeriesQuantity.HEAT_TO_AIR, at),
+                Math.max(0, track.value(SeriesQuantity.OIL_MASS, at) / warmup.first(SeriesQuantity.OIL_MASS) - held),
                 flow > 0 ? front(track.heightsM(), cells, oil) : 0);
     }
 
     private JetState jet(RunTrack track, RunTrack.Place at, int k, double waterOut) {
-        String key = "stage" + (k + 1);
-        double fraction = track.value(key + "FullFlowFraction", at);
-        boolean lit = track.flag(key + "Lit", at);
+        int stage = k + 1;
+        double fraction = track.value(SeriesQuantity.STAGE_FULL_FLOW_FRACTION, stage, at);
+        boolean lit = track.flag(SeriesQuantity.STAGE_LIT, stage, at);
         return new JetState(
                 steady.stages().get(k).name(),
-                track.value(key + "WallK", at),
-                track.value(key + "FlowKgPerS", at),
+                track.value(SeriesQuantity.STAGE_WALL, stage, at),
+                track.value(SeriesQuantity.STAGE_FLOW, stage, at),
                 fraction,
                 lit,
                 lit && fraction >= JetState.FULL_SHARE,
-                track.value(key + "CondensedShare", at),
+                track.value(SeriesQuantity.STAGE_CONDENSED_SHARE, stage, at),
                 waterAt(k, waterOut));
     }
 
@@ -169,7 +171,7 @@ public final class RunTimeline {
     private MomentState rest() {
         List<JetState> jets = new ArrayList<>();
         for (StageState s : steady.stages()) {
-            double water = warmup.has("waterOutK") ? s.waterK() : Double.NaN;
+            double water = warmup.has(SeriesQuantity.WATER_OUT) ? s.waterK() : Double.NaN;
             jets.add(new JetState(
                     s.name(),
                     s.wallK(),
@@ -186,13 +188,13 @@ public final class RunTimeline {
                 RunPart.REST,
                 warmS,
                 steady.liquidTemperatureK(),
-                warmup.last("boilerWallK"),
+                warmup.last(SeriesQuantity.BOILER_WALL),
                 steady.sourceK().orElse(Double.NaN),
                 heights,
                 cells,
                 jets,
                 steady.capK().orElse(Double.NaN),
-                steady.waterOutK().orElse(warmup.last("waterOutK")),
+                steady.waterOutK().orElse(warmup.last(SeriesQuantity.WATER_OUT)),
                 steady.boilerPressurePa(),
                 steady.vapourFlowKgPerS(),
                 steady.heatDeliveredW(),
@@ -231,7 +233,7 @@ public final class RunTimeline {
 
     private static TimeEvent moved(TimeEvent event, double byS) {
         return new TimeEvent(
-                event.id(), event.stage(), OptionalDouble.of(event.timeS().getAsDouble() + byS), event.reason());
+                event.kind(), event.stage(), OptionalDouble.of(event.timeS().getAsDouble() + byS), event.reason());
     }
 
     private static double[] toArray(List<Double> values) {

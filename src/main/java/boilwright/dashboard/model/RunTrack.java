@@ -1,6 +1,7 @@
 package boilwright.dashboard.model;
 
 import boilwright.thermal.RunResult;
+import boilwright.thermal.SeriesQuantity;
 import boilwright.thermal.TimeSeries;
 import java.util.Arrays;
 import java.util.HashMap;
@@ -20,7 +21,7 @@ final class RunTrack {
         for (TimeSeries.Column column : run.series().columns()) {
             columns.put(column.key(), column.values());
         }
-        times = run.series().column("timeS").values();
+        times = run.series().column(SeriesQuantity.TIME).values();
         heightsM = run.column().heightsM();
         cellsK = run.column().temperatureK();
     }
@@ -50,27 +51,32 @@ final class RunTrack {
         return new Place(before, before + 1, (s - times[before]) / (times[before + 1] - times[before]));
     }
 
-    boolean has(String key) {
-        return columns.containsKey(key);
+    boolean has(SeriesQuantity quantity) {
+        return columns.containsKey(quantity.key());
     }
 
     /** A value, NaN when the run has no such column. */
-    double value(String key, Place at) {
-        double[] values = columns.get(key);
+    double value(SeriesQuantity quantity, Place at) {
+        return value(quantity, 0, at);
+    }
+
+    /** A value of a stage, counted from 1; NaN when the run has no such column. */
+    double value(SeriesQuantity quantity, int stage, Place at) {
+        double[] values = columns.get(quantity.key(stage));
         return values == null ? Double.NaN : between(values[at.before()], values[at.after()], at.share());
     }
 
-    /** A value that is one or the other and never between. */
-    boolean flag(String key, Place at) {
-        return columns.get(key)[at.before()] > 0.5;
+    /** A value of a stage that is one or the other and never between. */
+    boolean flag(SeriesQuantity quantity, int stage, Place at) {
+        return columns.get(quantity.key(stage))[at.before()] > 0.5;
     }
 
-    double first(String key) {
-        return columns.get(key)[0];
+    double first(SeriesQuantity quantity) {
+        return columns.get(quantity.key())[0];
     }
 
-    double last(String key) {
-        double[] values = columns.get(key);
+    double last(SeriesQuantity quantity) {
+        double[] values = columns.get(quantity.key());
         return values == null ? Double.NaN : values[values.length - 1];
     }
 

@@ -2,6 +2,7 @@ package boilwright.dashboard.model;
 
 import boilwright.fluid.WorkingFluid;
 import boilwright.rig.Rig;
+import boilwright.units.PhysicalConstants;
 import javafx.scene.paint.Color;
 
 /**
@@ -28,7 +29,6 @@ public final class TemperatureScale {
     }
 
     private static final int STEPS = 512;
-    private static final double ZERO_C = 273.15;
     private static final double LOW_STEP = 10;
     private static final double HIGH_STEP = 50;
     /** Room above the hottest oil for the walls that heat it, K. */
@@ -72,9 +72,10 @@ public final class TemperatureScale {
         double coldest = Math.min(rig.room().temperatureK(), rig.cooling().inletTemperatureK());
         double designPa = rig.limits().requiredBoilerPressurePa().orElse(fluid.usualBoilerPressure());
         double hottest = fluid.saturationTemperature(2 * designPa) + WALLS_ABOVE_OIL_K;
-        double low = Math.floor((coldest - ZERO_C) / LOW_STEP) * LOW_STEP;
-        double high = Math.max(low + HIGH_STEP, Math.ceil((hottest - ZERO_C) / HIGH_STEP) * HIGH_STEP);
-        return of(low + ZERO_C, high + ZERO_C, look);
+        double low = Math.floor((coldest - PhysicalConstants.ZERO_CELSIUS_K) / LOW_STEP) * LOW_STEP;
+        double high = Math.max(
+                low + HIGH_STEP, Math.ceil((hottest - PhysicalConstants.ZERO_CELSIUS_K) / HIGH_STEP) * HIGH_STEP);
+        return of(low + PhysicalConstants.ZERO_CELSIUS_K, high + PhysicalConstants.ZERO_CELSIUS_K, look);
     }
 
     /** The colour of a temperature, K; beyond the ends that of the end. */

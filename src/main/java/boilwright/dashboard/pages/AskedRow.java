@@ -1,6 +1,8 @@
 package boilwright.dashboard.pages;
 
+import boilwright.dashboard.parts.ChoiceBoxes;
 import boilwright.dashboard.text.WindowText;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
 import javafx.geometry.Pos;
@@ -11,7 +13,6 @@ import javafx.scene.control.TextField;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
-import javafx.util.StringConverter;
 
 /** One line of a form that is filled in from nothing: what is asked, where to answer, and what is wrong with the answer. */
 final class AskedRow extends VBox {
@@ -50,21 +51,19 @@ final class AskedRow extends VBox {
 
     /** A line answered with one of some words; the first is chosen, unless none need be. */
     static AskedRow chosen(String key, List<String> ids, Function<String, String> words, boolean needed) {
-        ComboBox<String> box = new ComboBox<>();
+        List<String> choices = new ArrayList<>(ids);
         if (!needed) {
-            box.getItems().add("");
+            choices.add(0, "");
         }
-        box.getItems().addAll(ids);
-        box.setValue(box.getItems().get(0));
-        box.setConverter(new StringConverter<>() {
-            @Override
-            public String toString(String id) {
-                return id == null || id.isEmpty() ? WindowText.say("pages.new.not-known") : words.apply(id);
-            }
-
-            @Override
-            public String fromString(String text) {
-                return box.getValue();
+        ComboBox<String> box =
+                ChoiceBoxes.of(choices, id -> id.isEmpty() ? WindowText.say("pages.new.not-known") : words.apply(id));
+        String[] chosen = {choices.get(0)};
+        box.setValue(chosen[0]);
+        ChoiceBoxes.onChosen(box, id -> {
+            if (id == null) {
+                box.setValue(chosen[0]);
+            } else {
+                chosen[0] = id;
             }
         });
         return new AskedRow(key, box);

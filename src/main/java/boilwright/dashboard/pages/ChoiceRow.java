@@ -1,9 +1,9 @@
 package boilwright.dashboard.pages;
 
+import boilwright.dashboard.parts.ChoiceBoxes;
 import boilwright.dashboard.session.FieldDefaults;
 import boilwright.dashboard.session.SourceDefaults;
 import boilwright.dashboard.session.SupplyDefaults;
-import boilwright.dashboard.text.WindowText;
 import boilwright.rig.Cooling;
 import boilwright.rig.HeatSource;
 import boilwright.rig.Rig;
@@ -12,62 +12,50 @@ import boilwright.rig.SupplyKind;
 import boilwright.rig.file.RigFields;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 import javafx.scene.control.ComboBox;
-import javafx.util.StringConverter;
 
-/** A field that holds one of a closed set of words. */
+/** A field that holds one of some entries: words of the catalogue, a fluid of the library, a material of the outgassing data. */
 final class ChoiceRow extends FieldRow {
-    private final ComboBox<String> box = new ComboBox<>();
+    private final ComboBox<String> box;
     private boolean showing;
 
-    ChoiceRow(PageContext context, String path) {
+    /**
+     * @param choices ids of the entries
+     * @param words what an entry is called
+     */
+    ChoiceRow(PageContext context, String path, List<String> choices, Function<String, String> words) {
         super(context, path);
-        boolean fluid = path.equals("fluid");
-        List<String> choices = fluid ? context.fluids().workingFluids() : field().choices();
-        Function<String, String> words =
-                fluid ? id -> context.fluids().find(id).title() : id -> WindowText.say("pages.choice." + id);
-        box.getItems().setAll(choices);
-        if (fluid) {
-            context.shelf().libraryProperty().addListener((property, before, now) -> offer(now.workingFluids()));
-        }
+        box = ChoiceBoxes.of(choices, words);
         box.setMaxWidth(Double.MAX_VALUE);
-        box.setConverter(new StringConverter<>() {
-            @Override
-            public String toString(String id) {
-                return id == null ? "" : words.apply(id);
-            }
-
-            @Override
-            public String fromString(String text) {
-                return box.getItems().stream()
-                        .filter(id -> words.apply(id).equals(text))
-                        .findFirst()
-                        .orElse(null);
-            }
-        });
-        box.valueProperty().addListener((property, before, now) -> {
-            if (!showing && now != null) {
+        ChoiceBoxes.onChosen(box, now -> {
+            if (!showing) {
                 chosen(now);
             }
         });
         put(box);
     }
 
-    private void offer(List<String> choices) {
+    /** Offers other entries; what was chosen stays chosen. */
+    void offer(List<String> choices) {
         if (!box.getItems().equals(choices)) {
             showing = true;
-            String chosen = box.getValue();
-            box.getItems().setAll(choices);
-            box.setValue(chosen);
+            ChoiceBoxes.offer(box, choices, box.getValue());
             showing = false;
         }
     }
 
     private void chosen(String id) {
+        RigFields now = RigFields.of(context().session().rig());
+        if (id == null || now.text(path()).equals(Optional.of(id))) {
+            // Closed without a choice: what the rig has stands there again.
+            showValue(now);
+            return;
+        }
         boolean accepted = switch (path()) {
             case "heatSource.kind" -> changeSource(id);
             case "cooling.supply.kind" -> changeSupply(id);

@@ -3,6 +3,7 @@ package boilwright.dashboard.pages;
 import boilwright.answers.Cautions.Place;
 import boilwright.answers.CheckAnswer;
 import boilwright.answers.Margin;
+import boilwright.answers.MarginId;
 import boilwright.dashboard.chart.SeriesChart;
 import boilwright.dashboard.model.RunTimeline;
 import boilwright.dashboard.text.WindowText;
@@ -83,7 +84,7 @@ public final class HeatPage extends ScrollPane {
         CheckAnswer check = answer.check();
         SteadyState steady = check.steady();
         Optional<Margin> heat =
-                check.margins().stream().filter(m -> m.id().equals("heat")).findFirst();
+                check.margins().stream().filter(m -> m.id() == MarginId.HEAT).findFirst();
         double needed = check.needed().heatNeededW();
         double available = check.needed().heatAvailableW();
         need.show(List.of(

@@ -1,5 +1,6 @@
 package boilwright.dashboard.pages;
 
+import boilwright.dashboard.parts.OnOffSwitch;
 import boilwright.dashboard.session.RigFiles;
 import boilwright.dashboard.text.FormWords;
 import boilwright.dashboard.text.WindowText;
@@ -22,7 +23,6 @@ import java.util.Set;
 import java.util.function.BiConsumer;
 import java.util.stream.Collectors;
 import javafx.scene.control.Button;
-import javafx.scene.control.CheckBox;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.HBox;
@@ -34,7 +34,7 @@ public final class NewRigForm extends ScrollPane {
             FieldCatalogue.fields().stream().map(Field::path).collect(Collectors.toUnmodifiableSet());
 
     private final Map<String, AskedRow> rows = new LinkedHashMap<>();
-    private final CheckBox airCooled = new CheckBox(WindowText.say("pages.new.air-cooled"));
+    private final OnOffSwitch airCooled = new OnOffSwitch(WindowText.say("pages.new.air-cooled"));
     private final Label message = new Label();
     private final Button meant = new Button(WindowText.say("pages.new.meant"));
     private final VBox all = new VBox();
@@ -77,6 +77,7 @@ public final class NewRigForm extends ScrollPane {
         add(AskedRow.typed("water-inlet", "18 degC"));
         add(AskedRow.typed("water-flow", "1 L/min"));
         add(AskedRow.typed("foreline", "40 mTorr"));
+        airCooled.setId("new-air-cooled");
         all.getChildren().add(airCooled);
         buttons();
     }

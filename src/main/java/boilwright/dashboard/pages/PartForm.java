@@ -154,7 +154,8 @@ final class PartForm extends VBox {
 
     private FieldRow row(String path, Field field) {
         FieldRow row = FieldRows.of(context, path);
-        if (FieldDefaults.mayBeLeftOut(path) && field.kind() == Field.Kind.QUANTITY) {
+        boolean removable = field.kind() == Field.Kind.QUANTITY || FieldRows.isGasMaterial(field);
+        if (FieldDefaults.mayBeLeftOut(path) && removable) {
             row.append(small("pages.form.leave-out", field, () -> change(field, fields -> fields.without(path))));
         }
         rows.add(row);

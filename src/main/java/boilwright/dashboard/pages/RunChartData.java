@@ -1,6 +1,7 @@
 package boilwright.dashboard.pages;
 
 import boilwright.answers.Margin;
+import boilwright.answers.MarginId;
 import boilwright.dashboard.chart.Axis;
 import boilwright.dashboard.chart.ChartData;
 import boilwright.dashboard.chart.Limit;
@@ -10,6 +11,7 @@ import boilwright.dashboard.model.MomentState;
 import boilwright.dashboard.model.RunTimeline;
 import boilwright.dashboard.text.WindowText;
 import boilwright.dashboard.work.RigAnswer;
+import boilwright.thermal.SeriesQuantity;
 import boilwright.units.Dimension;
 import java.util.ArrayList;
 import java.util.List;
@@ -36,15 +38,15 @@ public final class RunChartData {
     /** Temperatures of oil, boiler, source, column and water. */
     ChartData temperatures() {
         List<Series> all = new ArrayList<>();
-        add(all, "liquidTemperatureK", "pages.time.curve.oil", MomentState::oilK);
-        add(all, "boilerWallK", "pages.time.curve.boiler-wall", MomentState::boilerWallK);
-        add(all, "sourceTemperatureK", "pages.time.curve.source", MomentState::sourceK);
-        add(all, "columnTopK", "pages.time.curve.column-top", m -> m.columnK()[m.columnK().length - 1]);
-        add(all, "waterOutK", "pages.time.curve.water-out", MomentState::waterOutK);
+        add(all, SeriesQuantity.LIQUID_TEMPERATURE, "pages.time.curve.oil", MomentState::oilK);
+        add(all, SeriesQuantity.BOILER_WALL, "pages.time.curve.boiler-wall", MomentState::boilerWallK);
+        add(all, SeriesQuantity.SOURCE_TEMPERATURE, "pages.time.curve.source", MomentState::sourceK);
+        add(all, SeriesQuantity.COLUMN_TOP, "pages.time.curve.column-top", m -> m.columnK()[m.columnK().length - 1]);
+        add(all, SeriesQuantity.WATER_OUT, "pages.time.curve.water-out", MomentState::waterOutK);
         List<Limit> limits = new ArrayList<>();
-        limit(limits, "oil-bulk", "pages.time.limit.oil");
-        limit(limits, "source", "pages.time.limit.source");
-        limit(limits, "water-out", "pages.time.limit.water-out");
+        limit(limits, MarginId.OIL_BULK, "pages.time.limit.oil");
+        limit(limits, MarginId.SOURCE, "pages.time.limit.source");
+        limit(limits, MarginId.WATER_OUT, "pages.time.limit.water-out");
         return chart("pages.time.temperatures", "pages.time.axis.temperature", Dimension.TEMPERATURE, false, all)
                 .withLimits(limits);
     }
@@ -58,7 +60,8 @@ public final class RunChartData {
         for (int k = 0; k < names.size(); k++) {
             int jet = k;
             curves.curve(
-                            "stage" + (k + 1) + "FullFlowFraction",
+                            SeriesQuantity.STAGE_FULL_FLOW_FRACTION,
+                            k + 1,
                             WindowText.say("pages.time.curve.jet", names.get(k)),
                             m -> m.jets().get(jet).fullFlowFraction())
                     .ifPresent(all::add);
@@ -72,9 +75,9 @@ public final class RunChartData {
     /** Pressure over the oil. */
     ChartData pressure() {
         List<Series> all = new ArrayList<>();
-        add(all, "boilerPressurePa", "pages.time.curve.pressure", MomentState::boilerPressurePa);
+        add(all, SeriesQuantity.BOILER_PRESSURE, "pages.time.curve.pressure", MomentState::boilerPressurePa);
         List<Limit> limits = new ArrayList<>();
-        limit(limits, "boiler-pressure", "pages.time.limit.pressure");
+        limit(limits, MarginId.BOILER_PRESSURE, "pages.time.limit.pressure");
         return chart("pages.time.pressure", "pages.time.axis.pressure", Dimension.PRESSURE, true, all)
                 .withLimits(limits)
                 .withMarks(curves.marks(RunCurves.JETS));
@@ -83,9 +86,9 @@ public final class RunChartData {
     /** Heat into the boiler and out of it, and the heat that the jets need. */
     ChartData heat() {
         List<Series> all = new ArrayList<>();
-        add(all, "heatDeliveredW", "pages.heat.curve.delivered", MomentState::heatDeliveredW);
-        add(all, "heatToWaterW", "pages.heat.curve.to-water", MomentState::heatToWaterW);
-        add(all, "heatToAirW", "pages.heat.curve.to-air", MomentState::heatToAirW);
+        add(all, SeriesQuantity.HEAT_DELIVERED, "pages.heat.curve.delivered", MomentState::heatDeliveredW);
+        add(all, SeriesQuantity.HEAT_TO_WATER, "pages.heat.curve.to-water", MomentState::heatToWaterW);
+        add(all, SeriesQuantity.HEAT_TO_AIR, "pages.heat.curve.to-air", MomentState::heatToAirW);
         Limit needed = new Limit(
                 WindowText.say("pages.heat.limit.needed"),
                 answer.check().needed().heatNeededW(),
@@ -102,7 +105,11 @@ public final class RunChartData {
      */
     public ChartData duty(double pumpW, OptionalDouble capacityW) {
         List<Series> all = new ArrayList<>();
-        curves.curve("heatToWaterW", WindowText.say("pages.water.curve.duty"), MomentState::heatToWaterW)
+        curves.curve(
+                        SeriesQuantity.HEAT_TO_WATER,
+                        0,
+                        WindowText.say("pages.water.curve.duty"),
+                        MomentState::heatToWaterW)
                 .map(series -> raised(series, pumpW))
                 .ifPresent(all::add);
         List<Limit> limits = new ArrayList<>();
@@ -122,7 +129,7 @@ public final class RunChartData {
         double rest = answer.check().steady().heatToWaterW() + pumpW;
         double carried = Math.min(rest, capacityW.orElse(rest));
         List<Series> all = new ArrayList<>();
-        add(all, "chillerW", "pages.water.curve.chiller", m -> carried);
+        add(all, SeriesQuantity.CHILLER, "pages.water.curve.chiller", m -> carried);
         return all.isEmpty()
                 ? Optional.empty()
                 : Optional.of(chart("pages.water.chiller", "pages.water.axis.duty", Dimension.POWER, true, all));
@@ -139,15 +146,16 @@ public final class RunChartData {
     /** Temperatures of the water into the pump's circuit and out of it. */
     public ChartData water() {
         List<Series> all = new ArrayList<>();
-        double[] in = answer.check().warmup().series().columns().stream()
-                .filter(column -> column.key().equals("waterInK"))
+        double[] in = answer.check()
+                .warmup()
+                .series()
+                .find(SeriesQuantity.WATER_IN)
                 .map(column -> column.values())
-                .findFirst()
                 .orElseGet(() -> new double[] {Double.NaN});
-        add(all, "waterInK", "pages.water.curve.in", m -> in[in.length - 1]);
-        add(all, "waterOutK", "pages.time.curve.water-out", MomentState::waterOutK);
+        add(all, SeriesQuantity.WATER_IN, "pages.water.curve.in", m -> in[in.length - 1]);
+        add(all, SeriesQuantity.WATER_OUT, "pages.time.curve.water-out", MomentState::waterOutK);
         List<Limit> limits = new ArrayList<>();
-        limit(limits, "water-out", "pages.time.limit.water-out");
+        limit(limits, MarginId.WATER_OUT, "pages.time.limit.water-out");
         return chart("pages.water.temperatures", "pages.time.axis.temperature", Dimension.TEMPERATURE, false, all)
                 .withLimits(limits);
     }
@@ -160,13 +168,13 @@ public final class RunChartData {
                 .withMarks(curves.marks(RunCurves.STEPS));
     }
 
-    private void add(List<Series> all, String key, String title, ToDoubleFunction<MomentState> atRest) {
-        curves.curve(key, WindowText.say(title), atRest).ifPresent(all::add);
+    private void add(List<Series> all, SeriesQuantity quantity, String title, ToDoubleFunction<MomentState> atRest) {
+        curves.curve(quantity, 0, WindowText.say(title), atRest).ifPresent(all::add);
     }
 
-    private void limit(List<Limit> limits, String id, String title) {
+    private void limit(List<Limit> limits, MarginId id, String title) {
         Optional<Margin> margin = answer.check().margins().stream()
-                .filter(m -> m.id().equals(id) && m.limit().isPresent())
+                .filter(m -> m.id() == id && m.limit().isPresent())
                 .findFirst();
         margin.ifPresent(m -> limits.add(new Limit(
                 WindowText.say(title),

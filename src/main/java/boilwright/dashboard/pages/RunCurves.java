@@ -10,7 +10,9 @@ import boilwright.dashboard.model.RunTimeline;
 import boilwright.dashboard.text.WindowText;
 import boilwright.dashboard.work.RigAnswer;
 import boilwright.report.EventWords;
+import boilwright.thermal.EventKind;
 import boilwright.thermal.RunResult;
+import boilwright.thermal.SeriesQuantity;
 import boilwright.thermal.TimeSeries;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -21,29 +23,29 @@ import java.util.function.ToDoubleFunction;
 /** The records of warm-up and cool-down and the state at rest between them, as curves along the axis of the time band. */
 final class RunCurves {
     /** What a person waits for, the more important first: where there is not room for every name, those are named. */
-    static final List<String> STEPS = List.of(
-            "heat-off",
-            "full-pumping",
-            "air-allowed",
-            "limit-reached",
-            "heat-on",
-            "water-may-stop",
-            "touch-safe",
-            "first-vapour",
-            "fuel-empty");
+    static final List<EventKind> STEPS = List.of(
+            EventKind.HEAT_OFF,
+            EventKind.FULL_PUMPING,
+            EventKind.AIR_ALLOWED,
+            EventKind.LIMIT_REACHED,
+            EventKind.HEAT_ON,
+            EventKind.WATER_MAY_STOP,
+            EventKind.TOUCH_SAFE,
+            EventKind.FIRST_VAPOUR,
+            EventKind.FUEL_EMPTY);
 
     /** What the jets do, the more important first. */
-    static final List<String> JETS = List.of(
-            "heat-off",
-            "full-pumping",
-            "heat-on",
-            "jets-gone",
-            "first-vapour",
-            "jet-lit",
-            "jet-lost",
-            "flow-zero",
-            "front-at-stage",
-            "jet-full");
+    static final List<EventKind> JETS = List.of(
+            EventKind.HEAT_OFF,
+            EventKind.FULL_PUMPING,
+            EventKind.HEAT_ON,
+            EventKind.JETS_GONE,
+            EventKind.FIRST_VAPOUR,
+            EventKind.JET_LIT,
+            EventKind.JET_LOST,
+            EventKind.FLOW_ZERO,
+            EventKind.FRONT_AT_STAGE,
+            EventKind.JET_FULL);
 
     private final RunTimeline timeline;
     private final RunResult warm;
@@ -64,7 +66,7 @@ final class RunCurves {
     }
 
     private static double[] times(RunResult run, double startS) {
-        double[] times = run.series().column("timeS").values().clone();
+        double[] times = run.series().column(SeriesQuantity.TIME).values().clone();
         for (int i = 0; i < times.length; i++) {
             times[i] += startS;
         }
@@ -87,12 +89,12 @@ final class RunCurves {
     /**
      * Some of what happens.
      *
-     * @param ids which events, the more important first
+     * @param kinds which events, the more important first
      */
-    List<Mark> marks(List<String> ids) {
+    List<Mark> marks(List<EventKind> kinds) {
         return timeline.marks().stream()
-                .filter(event -> ids.contains(event.id()))
-                .sorted(Comparator.comparingInt(event -> ids.indexOf(event.id())))
+                .filter(event -> kinds.contains(event.kind()))
+                .sorted(Comparator.comparingInt(event -> kinds.indexOf(event.kind())))
                 .map(event -> new Mark(EventWords.title(event), event.timeS().getAsDouble()))
                 .toList();
     }
@@ -100,26 +102,24 @@ final class RunCurves {
     /**
      * A recorded quantity.
      *
-     * @param key the column of the runs
+     * @param quantity what the runs recorded
+     * @param stage number of its stage from 1, or 0
      * @param title what it is called here
      * @param atRest the same quantity at rest
      * @return empty when the rig has no such quantity
      */
-    Optional<Series> curve(String key, String title, ToDoubleFunction<MomentState> atRest) {
-        Optional<double[]> before = values(warm, key);
+    Optional<Series> curve(SeriesQuantity quantity, int stage, String title, ToDoubleFunction<MomentState> atRest) {
+        Optional<double[]> before = values(warm, quantity, stage);
         if (before.isEmpty()) {
             return Optional.empty();
         }
-        double[] after = cool.flatMap(run -> values(run, key)).orElseGet(() -> unknown(coolTimes().length));
+        double[] after = cool.flatMap(run -> values(run, quantity, stage)).orElseGet(() -> unknown(coolTimes().length));
         double between = atRest.applyAsDouble(rest);
         return Optional.of(new Series(title, x, joined(before.get(), between, between, after)));
     }
 
-    private static Optional<double[]> values(RunResult run, String key) {
-        return run.series().columns().stream()
-                .filter(column -> column.key().equals(key))
-                .map(TimeSeries.Column::values)
-                .findFirst();
+    private static Optional<double[]> values(RunResult run, SeriesQuantity quantity, int stage) {
+        return run.series().find(quantity, stage).map(TimeSeries.Column::values);
     }
 
     private static double[] unknown(int count) {

@@ -98,7 +98,7 @@ public final class LedgerView extends ListView<Margin> {
         getItems().setAll(margins);
         if (chosen != null) {
             margins.stream()
-                    .filter(margin -> margin.id().equals(chosen.id()))
+                    .filter(margin -> margin.id() == chosen.id())
                     .findFirst()
                     .ifPresent(getSelectionModel()::select);
         }

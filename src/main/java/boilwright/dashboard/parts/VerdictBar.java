@@ -32,12 +32,12 @@ public final class VerdictBar extends VBox {
      *
      * @param verdict the verdict, whole sentences
      * @param stale whether it is of an earlier rig
-     * @param staleWhy why that one is still shown; used only when it is
+     * @param staleWhy why there is none of the rig as it is now; empty while it is on its way
      */
     public void setVerdict(String verdict, boolean stale, String staleWhy) {
         words.setText(verdict);
-        why.setText(stale ? WindowText.say("parts.verdict.stale", staleWhy) : "");
+        why.setText(staleWhy.isEmpty() ? "" : WindowText.say("parts.verdict.stale", staleWhy));
         pseudoClassStateChanged(STALE, stale);
-        setAccessibleText(stale ? why.getText() + " " + verdict : verdict);
+        setAccessibleText((why.getText() + " " + verdict).strip());
     }
 }

@@ -10,6 +10,7 @@ import boilwright.drill.DrillAnswer;
 import boilwright.thermal.DrillLimit;
 import boilwright.thermal.DrillRun;
 import boilwright.thermal.DrillRun.LimitTime;
+import boilwright.thermal.SeriesQuantity;
 import boilwright.thermal.TimeSeries;
 import boilwright.units.Dimension;
 import java.util.ArrayList;
@@ -35,7 +36,7 @@ final class DrillCharts {
         List<ChartData> list = new ArrayList<>();
         list.add(chart("run.chart.temperatures", "run.chart.temperature", Dimension.TEMPERATURE, false, temperatures())
                 .withLimits(limit(DrillLimit.OIL, "run.chart.limit.oil")));
-        List<Series> foreline = both("forelinePa", "run.chart.foreline");
+        List<Series> foreline = both(SeriesQuantity.FORELINE, 0, "run.chart.foreline");
         if (foreline.stream().anyMatch(DrillCharts::moves)) {
             list.add(chart("run.chart.forelines", "run.chart.pressure", Dimension.PRESSURE, true, foreline)
                     .withLimits(limit(DrillLimit.FORELINE, "run.chart.limit.foreline")));
@@ -61,50 +62,49 @@ final class DrillCharts {
     }
 
     private List<Series> temperatures() {
-        List<Series> all = new ArrayList<>(both("liquidTemperatureK", "run.chart.oil"));
-        all.addAll(both("stage1WallK", "run.chart.wall"));
-        all.addAll(both("waterOutK", "run.chart.water-out"));
+        List<Series> all = new ArrayList<>(both(SeriesQuantity.LIQUID_TEMPERATURE, 0, "run.chart.oil"));
+        all.addAll(both(SeriesQuantity.STAGE_WALL, 1, "run.chart.wall"));
+        all.addAll(both(SeriesQuantity.WATER_OUT, 0, "run.chart.water-out"));
         return all;
     }
 
     /** A quantity with the heat left on and, where that changes anything, with the heat cut. */
-    private List<Series> both(String key, String title) {
+    private List<Series> both(SeriesQuantity quantity, int stage, String title) {
         List<Series> list = new ArrayList<>();
         String name = WindowText.say(title);
         if (drill.heatEnds()) {
-            series(drill.heatOn(), key, name).ifPresent(list::add);
+            series(drill.heatOn(), quantity, stage, name).ifPresent(list::add);
             return list;
         }
-        series(drill.heatOn(), key, WindowText.say("run.chart.left-on", name)).ifPresent(list::add);
+        series(drill.heatOn(), quantity, stage, WindowText.say("run.chart.left-on", name))
+                .ifPresent(list::add);
         boolean itself = drill.byItself().isPresent();
         series(
                         itself ? drill.asItIs() : drill.cutAtOnce(),
-                        key,
+                        quantity,
+                        stage,
                         WindowText.say(itself ? "run.chart.by-trip" : "run.chart.at-once", name))
                 .ifPresent(list::add);
         return list;
     }
 
-    private Optional<Series> series(DrillRun run, String key, String title) {
+    private Optional<Series> series(DrillRun run, SeriesQuantity quantity, int stage, String title) {
         TimeSeries all = run.run().series();
         double failed = drill.atS().orElse(0);
-        double[] time = all.column("timeS").values();
-        return all.columns().stream()
-                .filter(c -> c.key().equals(key))
-                .findFirst()
-                .map(column -> {
-                    int from = 0;
-                    while (from < time.length - 1 && time[from] < failed) {
-                        from++;
-                    }
-                    double[] x = new double[time.length - from];
-                    double[] y = new double[x.length];
-                    for (int i = 0; i < x.length; i++) {
-                        x[i] = time[from + i] - failed;
-                        y[i] = column.values()[from + i];
-                    }
-                    return new Series(title, x, y);
-                });
+        double[] time = all.column(SeriesQuantity.TIME).values();
+        return all.find(quantity, stage).map(column -> {
+            int from = 0;
+            while (from < time.length - 1 && time[from] < failed) {
+                from++;
+            }
+            double[] x = new double[time.length - from];
+            double[] y = new double[x.length];
+            for (int i = 0; i < x.length; i++) {
+                x[i] = time[from + i] - failed;
+                y[i] = column.values()[from + i];
+            }
+            return new Series(title, x, y);
+        });
     }
 
     private List<Mark> marks() {

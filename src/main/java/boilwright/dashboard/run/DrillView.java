@@ -2,6 +2,7 @@ package boilwright.dashboard.run;
 
 import boilwright.answers.Say;
 import boilwright.dashboard.chart.SeriesChart;
+import boilwright.dashboard.parts.ChoiceBoxes;
 import boilwright.dashboard.text.WindowText;
 import boilwright.drill.DrillAnswer;
 import boilwright.drill.DrillSet;
@@ -20,7 +21,6 @@ import javafx.scene.layout.GridPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
-import javafx.util.StringConverter;
 
 /** The faults of a rig: all of them in a table, and the chosen one with what to do and its curves. */
 final class DrillView extends VBox {
@@ -29,12 +29,14 @@ final class DrillView extends VBox {
 
     private final Label verdict = label("");
     private final GridPane table = new GridPane();
-    private final ComboBox<Fault> chooser = new ComboBox<>();
+    private final ComboBox<Fault> chooser = ChoiceBoxes.searched(DrillAnswer::title);
     private final Label sentence = label("");
     private final VBox advice = new VBox();
     private final SeriesChart temperatures = new SeriesChart();
     private final SeriesChart foreline = new SeriesChart();
     private DrillSet set;
+    private Fault chosen;
+    private boolean filling;
 
     DrillView() {
         setId("run-drills");
@@ -50,18 +52,7 @@ final class DrillView extends VBox {
         first.setHgrow(Priority.ALWAYS);
         table.getColumnConstraints().setAll(first);
         chooser.setId("run-drill-chooser");
-        chooser.setConverter(new StringConverter<>() {
-            @Override
-            public String toString(Fault fault) {
-                return fault == null ? "" : DrillAnswer.title(fault);
-            }
-
-            @Override
-            public Fault fromString(String words) {
-                return null;
-            }
-        });
-        chooser.valueProperty().addListener((property, before, now) -> play());
+        ChoiceBoxes.onChosen(chooser, this::choose);
         Label name = new Label(WindowText.say("run.drill.choose"));
         name.setLabelFor(chooser);
         HBox choice = new HBox(name, chooser);
@@ -70,15 +61,16 @@ final class DrillView extends VBox {
     }
 
     /** Shows another set; the fault that was chosen stays chosen where the rig can still have it. */
-    void show(DrillSet now) {
-        set = now;
-        verdict.setText(now.verdict());
+    void show(DrillSet drills) {
+        set = drills;
+        verdict.setText(drills.verdict());
         fillTable();
-        List<Fault> faults = now.played().stream().map(DrillAnswer::fault).toList();
-        Fault before = chooser.getValue();
-        chooser.getItems().setAll(faults);
-        chooser.setValue(faults.contains(before) ? before : faults.get(0));
-        play();
+        List<Fault> faults = drills.played().stream().map(DrillAnswer::fault).toList();
+        Fault now = faults.contains(chosen) ? chosen : faults.get(0);
+        filling = true;
+        ChoiceBoxes.offer(chooser, faults, now);
+        filling = false;
+        choose(now);
     }
 
     private void fillTable() {
@@ -144,14 +136,17 @@ final class DrillView extends VBox {
         return s < AT_ONCE_S ? WindowText.say("run.drill.at-once") : Say.time(s);
     }
 
-    private void play() {
-        if (set == null || chooser.getValue() == null) {
+    /** Closed without a choice, the list shows the fault again that stands below it. */
+    private void choose(Fault fault) {
+        if (filling) {
             return;
         }
-        set.played().stream()
-                .filter(d -> d.fault() == chooser.getValue())
-                .findFirst()
-                .ifPresent(this::show);
+        if (fault == null) {
+            chooser.setValue(chosen);
+        } else if (set != null) {
+            chosen = fault;
+            set.played().stream().filter(d -> d.fault() == fault).findFirst().ifPresent(this::show);
+        }
     }
 
     private void show(DrillAnswer drill) {

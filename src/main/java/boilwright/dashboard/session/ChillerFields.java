@@ -1,6 +1,7 @@
 package boilwright.dashboard.session;
 
 import boilwright.rig.file.RigFields;
+import boilwright.fluid.Water;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -51,7 +52,7 @@ final class ChillerFields {
 
     /** The set point lies between them; water does not freeze. */
     private static double[] ends(double waterK) {
-        return new double[] {Math.max(273.15, waterK - REACH_K), waterK + REACH_K};
+        return new double[] {Math.max(Water.FREEZING_K, waterK - REACH_K), waterK + REACH_K};
     }
 
     private static double rated(RigFields fields, double waterK, double roomK) {

@@ -4,6 +4,7 @@ import boilwright.rig.Field;
 import boilwright.rig.FieldCatalogue;
 import boilwright.rig.GasSide;
 import boilwright.rig.file.RigFields;
+import boilwright.rig.TypicalValues;
 import boilwright.units.Dimension;
 import boilwright.units.UnitSpelling;
 import boilwright.units.UnitTable;
@@ -20,8 +21,16 @@ public final class FieldDefaults {
 
     private FieldDefaults() {}
 
-    /** The middle of a quantity's usual range, SI, to two figures in its usual unit. */
+    /** The typical value of a quantity, SI; where none is known the middle of its usual range, to two figures in its usual unit. */
     public static double typical(Field field) {
+        return switch (field.path()) {
+            case ELEMENTS + "[].gap" -> TypicalValues.JACKET_GAP_M;
+            case ELEMENTS + "[].tubeInnerDiameter" -> TypicalValues.COIL_BORE_M;
+            default -> middle(field);
+        };
+    }
+
+    private static double middle(Field field) {
         double low = field.typicalLow();
         double high = field.typicalHigh();
         boolean wide = low > 0 && field.dimension().orElseThrow() != Dimension.TEMPERATURE;

@@ -7,18 +7,17 @@ import boilwright.rig.HeatSource.Susceptor;
 import boilwright.rig.HeatSource.Thermostat;
 import boilwright.rig.Rig;
 import boilwright.rig.SourceKind;
+import boilwright.rig.TypicalValues;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
- * A believable heat source of another kind under the same boiler, to start from. Figures without a size of the boiler in them
- * are engineering judgement, from memory.
+ * A believable heat source of another kind under the same boiler, to start from. Its figures are
+ * {@link TypicalValues}, as in an estimate.
  */
 public final class SourceDefaults {
-    private static final double EMISSIVITY = 0.8;
-    private static final double INSULATION = 0.06;
 
     private SourceDefaults() {}
 
@@ -32,59 +31,58 @@ public final class SourceDefaults {
         Boiler boiler = rig.boiler();
         double power = rig.heatSource().ratedPowerW();
         double area = boiler.heatedAreaM2();
-        boolean glass = boiler.material().isGlass();
-        Contact contact = glass ? Contact.FLAT_GLASS : Contact.MACHINED_METAL;
+        Contact contact = TypicalValues.contact(boiler.material());
         return switch (kind) {
             case GAS_BURNER -> new HeatSource.GasBurner(power, Optional.empty());
             case CONTACT_PLATE ->
                 new HeatSource.ContactPlate(
                         power,
                         contact,
-                        rounded(0.9 * area),
+                        rounded(TypicalValues.CONTACT_SHARE * area),
                         OptionalDouble.empty(),
-                        rounded(45_000 * area),
-                        723.15,
+                        rounded(TypicalValues.PLATE_HEAT_CAPACITY_PER_W * power),
+                        TypicalValues.PLATE_LIMIT_K,
                         Thermostat.ON_OFF,
-                        rounded(1.8 * area),
-                        EMISSIVITY,
+                        rounded(TypicalValues.LOSS_SHARE * area),
+                        TypicalValues.LOSS_EMISSIVITY,
                         0,
-                        INSULATION);
+                        TypicalValues.HEATER_INSULATION_CONDUCTIVITY);
             case HEATING_MANTLE ->
                 new HeatSource.HeatingMantle(
                         power,
                         area,
                         OptionalDouble.empty(),
-                        rounded(17_000 * area),
-                        733.15,
-                        rounded(1.7 * area),
-                        EMISSIVITY,
-                        0.02,
-                        INSULATION);
+                        rounded(TypicalValues.MANTLE_HEAT_CAPACITY_PER_W * power),
+                        TypicalValues.MANTLE_LIMIT_K,
+                        rounded(TypicalValues.LOSS_SHARE * area),
+                        TypicalValues.LOSS_EMISSIVITY,
+                        TypicalValues.HEATER_INSULATION_M,
+                        TypicalValues.HEATER_INSULATION_CONDUCTIVITY);
             case CLAMPED_HEATER ->
                 new HeatSource.ClampedHeater(
                         power,
-                        rounded(0.95 * area),
+                        rounded(TypicalValues.CONTACT_SHARE * area),
                         OptionalDouble.empty(),
-                        rounded(58_000 * area),
-                        693.15,
+                        rounded(TypicalValues.CLAMPED_HEAT_CAPACITY_PER_W * power),
+                        TypicalValues.CLAMPED_LIMIT_K,
                         Thermostat.PROPORTIONAL,
-                        rounded(1.7 * area),
-                        EMISSIVITY,
-                        0.025,
-                        INSULATION);
-            case IMMERSED_ELEMENT -> new HeatSource.ImmersedElement(power, rounded(power / 20_000));
+                        rounded(TypicalValues.LOSS_SHARE * area),
+                        TypicalValues.LOSS_EMISSIVITY,
+                        TypicalValues.HEATER_INSULATION_M,
+                        TypicalValues.HEATER_INSULATION_CONDUCTIVITY);
+            case IMMERSED_ELEMENT -> new HeatSource.ImmersedElement(power, rounded(power / TypicalValues.ELEMENT_LOAD));
             case INDUCTION ->
                 new HeatSource.Induction(
                         power,
                         boiler.material().isFerrous() ? Susceptor.FERROUS_BASE : Susceptor.PLATE,
-                        0.85,
+                        TypicalValues.INDUCTION_EFFICIENCY,
                         contact,
-                        rounded(0.9 * area),
+                        rounded(TypicalValues.CONTACT_SHARE * area),
                         OptionalDouble.empty(),
-                        rounded(45_000 * area),
-                        723.15,
-                        rounded(1.2 * area),
-                        EMISSIVITY);
+                        rounded(TypicalValues.SUSCEPTOR_HEAT_CAPACITY_PER_W * power),
+                        TypicalValues.INDUCTION_LIMIT_K,
+                        rounded(TypicalValues.SUSCEPTOR_LOSS_SHARE * area),
+                        TypicalValues.LOSS_EMISSIVITY);
         };
     }
 

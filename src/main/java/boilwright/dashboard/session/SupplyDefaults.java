@@ -2,7 +2,6 @@ package boilwright.dashboard.session;
 
 import boilwright.errors.InputRefusedException;
 import boilwright.fluid.Water;
-import boilwright.heattransfer.Gravity;
 import boilwright.rig.Body;
 import boilwright.rig.Cooling;
 import boilwright.rig.Material;
@@ -10,7 +9,9 @@ import boilwright.rig.Rig;
 import boilwright.rig.Stage;
 import boilwright.rig.Supply;
 import boilwright.rig.SupplyKind;
+import boilwright.rig.TypicalValues;
 import boilwright.units.Dimension;
+import boilwright.units.PhysicalConstants;
 import boilwright.units.UnitSpelling;
 import boilwright.units.UnitTable;
 import boilwright.water.CircuitSolver;
@@ -29,19 +30,10 @@ import java.util.OptionalDouble;
 public final class SupplyDefaults {
     private static final UnitSpelling LITRES_A_MINUTE =
             UnitTable.find("L/min", Dimension.VOLUME_FLOW).orElseThrow();
-    private static final double USUAL_K = 291.15;
-    private static final double LEAST_FLOW = 0.8e-3 / 60;
-    /** Water flow for each watt of the rating, m3/s. */
-    private static final double FLOW_PER_WATT = 1e-3 / 60 / 1000;
 
     private static final double BAR = 1e5;
     private static final double MAINS_PA = 3 * BAR;
     private static final double LEAST_HEAD_M = 0.5;
-    private static final double JACKET_GAP_M = 0.006;
-    private static final double TUBE_M = 0.008;
-    private static final double PITCH_M = 0.03;
-    /** Conductance of a soldered joint, W/(m K). */
-    private static final double BOND = 20;
 
     private final Rig rig;
     private final double temperatureK;
@@ -52,10 +44,10 @@ public final class SupplyDefaults {
         this.rig = rig;
         Supply supply = rig.cooling().supply();
         boolean water = !(supply instanceof Supply.FinsAndFan);
-        temperatureK = water ? supply.temperatureK() : USUAL_K;
+        temperatureK = water ? supply.temperatureK() : TypicalValues.WATER_INLET_K;
         OperatingPoint point = point(rig);
         boolean flows = point != null && point.volumeFlowM3PerS() > 0;
-        double usual = Math.max(LEAST_FLOW, FLOW_PER_WATT * rig.heatSource().ratedPowerW());
+        double usual = TypicalValues.waterFlowM3PerS(rig.heatSource().ratedPowerW());
         flowM3PerS = litres(flows ? point.volumeFlowM3PerS() : usual);
         dropPa = flows ? point.circuitDropPa() : 0;
     }
@@ -94,7 +86,11 @@ public final class SupplyDefaults {
             case TAP -> new Supply.Tap(temperatureK, MAINS_PA, lineFlow());
             case TANK ->
                 new Supply.Tank(
-                        Math.max(Water.FREEZING_K, temperatureK), 0.02, 0, Supply.Tank.bucketToAir(0.02), pump(20));
+                        Math.max(Water.FREEZING_K, temperatureK),
+                        0.02,
+                        0,
+                        Supply.Tank.bucketToAir(0.02),
+                        pump(TypicalValues.TANK_PUMP_HEAT_W));
             case FINS_AND_FAN ->
                 new Supply.FinsAndFan(rig.room().temperatureK(), 3, 0.004, 0.02, 0.001, Material.ALUMINIUM);
         };
@@ -103,8 +99,18 @@ public final class SupplyDefaults {
     private Supply chiller() {
         double rated = rounded(rig.heatSource().ratedPowerW());
         Supply.RatedCapacity capacity = new Supply.RatedCapacity(
-                rated, temperatureK, rig.room().temperatureK(), rounded(0.025 * rated), rounded(0.01 * rated));
-        return new Supply.Chiller(temperatureK, capacity, Supply.Control.MODULATING, 1, 0.004, pump(60));
+                rated,
+                temperatureK,
+                rig.room().temperatureK(),
+                rounded(TypicalValues.CAPACITY_PER_WATER_K * rated),
+                rounded(TypicalValues.CAPACITY_PER_ROOM_K * rated));
+        return new Supply.Chiller(
+                temperatureK,
+                capacity,
+                Supply.Control.MODULATING,
+                TypicalValues.CHILLER_BAND_MODULATING_K,
+                0.004,
+                pump(TypicalValues.CHILLER_PUMP_HEAT_W));
     }
 
     /** Flow that a line passes at 1 bar when it brings the flow that was there before. */
@@ -115,7 +121,8 @@ public final class SupplyDefaults {
 
     /** A parabola through the flow that was there before, with half as much head again when nothing flows. */
     private Supply.Pump pump(double heatW) {
-        double head = rounded(Math.max(LEAST_HEAD_M, dropPa / (Water.density(temperatureK) * Gravity.STANDARD)));
+        double head = rounded(
+                Math.max(LEAST_HEAD_M, dropPa / (Water.density(temperatureK) * PhysicalConstants.STANDARD_GRAVITY)));
         return new Supply.Pump(
                 List.of(
                         new Supply.CurvePoint(0, rounded(1.5 * head)),
@@ -131,11 +138,14 @@ public final class SupplyDefaults {
                 new ArrayList<>(rig.stages().stream().map(Stage::name).toList());
         Collections.reverse(names);
         if (body.material().isGlass()) {
-            return new Cooling.Jacket(names, JACKET_GAP_M, body.wallThicknessM());
+            return new Cooling.Jacket(names, TypicalValues.JACKET_GAP_M, body.wallThicknessM());
         }
         double turn = Math.PI * (body.innerDiameterM() + 2 * body.wallThicknessM());
         return new Cooling.SolderedCoil(
-                names, TUBE_M, rounded(turn * rig.column().heightM() / PITCH_M), BOND);
+                names,
+                TypicalValues.COIL_BORE_M,
+                rounded(turn * rig.column().heightM() / TypicalValues.COIL_PITCH_M),
+                TypicalValues.BOND_CONDUCTANCE);
     }
 
     /** A flow with two figures in litres a minute. */

@@ -5,6 +5,7 @@ import boilwright.dashboard.text.WindowText;
 import boilwright.rig.GasSide;
 import boilwright.rig.Rig;
 import boilwright.rig.RigPaths;
+import boilwright.rig.TypicalValues;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
@@ -18,7 +19,6 @@ import javafx.scene.layout.VBox;
 final class NoChamber extends VBox {
     private static final double LITRES_M3 = 5e-3;
     private static final double WALL_M2 = 0.2;
-    private static final double HOUR_S = 3600;
 
     NoChamber(PageContext context) {
         setId("vacuum-none");
@@ -37,7 +37,7 @@ final class NoChamber extends VBox {
         String wall = rig.body().material().isGlass() ? "borosilicate" : "stainless-steel";
         GasSide.Chamber chamber = new GasSide.Chamber(
                 LITRES_M3,
-                HOUR_S,
+                TypicalValues.SINCE_AIR_S,
                 GasSide.Exposure.HUMID_AIR,
                 List.of(new GasSide.Surface(wall, WALL_M2, false)),
                 List.of(new GasSide.Seal("fkm", rig.body().innerDiameterM(), 0.005)),

@@ -11,6 +11,7 @@ import boilwright.dashboard.work.BackgroundWork;
 import boilwright.dashboard.work.BackgroundWork.Urgency;
 import boilwright.dashboard.work.RigAnswer;
 import boilwright.gasflow.Gas;
+import boilwright.rig.TypicalValues;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -23,6 +24,7 @@ import javafx.scene.layout.VBox;
 
 /** What the gauge should read, where the speed is lost and the gas comes from, and what would help. */
 public final class VacuumPage extends ScrollPane {
+
     private final PageContext context;
     private final BackgroundWork work;
     /** The last answer about the gas; null until there is one. */
@@ -118,7 +120,7 @@ public final class VacuumPage extends ScrollPane {
                 Urgency.AFTERWARDS,
                 (cancel, progress) -> context.model()
                         .answer(
-                                new VacuumQuestion(answer.asked(), Gas.AIR, VacuumQuestion.USUAL_LOOK_S),
+                                new VacuumQuestion(answer.asked(), Gas.AIR, TypicalValues.PUMPED_S),
                                 cancel,
                                 progress),
                 this::show,

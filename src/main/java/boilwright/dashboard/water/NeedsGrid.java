@@ -12,8 +12,6 @@ import javafx.scene.layout.VBox;
 
 /** What the cooling needs: flows, chiller, pump, tank and ice, either order of plumbing, and cures. */
 final class NeedsGrid extends VBox {
-    /** Below this a limit asks for no flow worth a number, m3/s. */
-    private static final double HARDLY_ANY_M3_PER_S = 0.02e-3 / 60;
 
     private final FigureGrid grid = new FigureGrid();
     private final VBox cures = new VBox();
@@ -32,7 +30,7 @@ final class NeedsGrid extends VBox {
             String governs =
                     water.governing().filter(least::equals).isPresent() ? WindowText.say("water.needs.governs") : "";
             String flow = flow(least.flowM3PerS());
-            grid.add(WindowText.say("water.needs.least", least.title()), flow + governs);
+            grid.add(WindowText.say("water.needs.least", least.limit().title()), flow + governs);
         }
         water.chillerW().ifPresent(w -> add("water.needs.chiller", WaterWords.power(w)));
         water.pumpFlowM3PerS()
@@ -67,7 +65,7 @@ final class NeedsGrid extends VBox {
         if (m3PerS.isEmpty()) {
             return WindowText.say("water.needs.never");
         }
-        return m3PerS.getAsDouble() > HARDLY_ANY_M3_PER_S
+        return m3PerS.getAsDouble() > WaterAnswer.HARDLY_ANY_M3_PER_S
                 ? WaterWords.flow(m3PerS.getAsDouble())
                 : WindowText.say("water.needs.hardly-any");
     }

@@ -7,6 +7,7 @@ import boilwright.dashboard.text.WindowText;
 import boilwright.dashboard.work.Latest;
 import boilwright.rig.Rig;
 import boilwright.rig.file.RigFields;
+import boilwright.units.PhysicalConstants;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import javafx.beans.property.DoubleProperty;
@@ -18,7 +19,6 @@ import javafx.beans.property.SimpleDoubleProperty;
 
 /** A temperature and a flow that are tried without changing the rig, with what comes of them. Knows no control. */
 final class Tryout {
-    private static final double ZERO_C = 273.15;
     private static final double LITRE_PER_MIN = 1e-3 / 60;
     /** Nearer than this a value is the rig's own. */
     private static final double SAME_K = 0.05;
@@ -90,7 +90,8 @@ final class Tryout {
     /** The temperature that is tried, K: to a tenth of a degree, unless it is the rig's own. */
     double triedK() {
         return isTemperatureMoved()
-                ? Math.rint(10 * (temperatureK.get() - ZERO_C)) / 10 + ZERO_C
+                ? Math.rint(10 * (temperatureK.get() - PhysicalConstants.ZERO_CELSIUS_K)) / 10
+                        + PhysicalConstants.ZERO_CELSIUS_K
                 : rig.cooling().inletTemperatureK();
     }
 

@@ -3,16 +3,11 @@ package boilwright.rig.file;
 import boilwright.rig.Cooling;
 import boilwright.rig.Cooling.Place;
 import boilwright.rig.ElementKind;
+import boilwright.rig.TypicalValues;
 import java.util.List;
 
 /** Reads the cooling and its elements, whose fields depend on their kind. */
 final class CoolingReader {
-    /** Conductance of a soldered joint when none is given, W/(m K): a fillet a few mm wide; engineering judgement. */
-    static final double USUAL_BOND = 20;
-    /** Heat that a baffle or trap exchanges with the room per kelvin when it is not given, W/K; engineering judgement. */
-    static final double USUAL_PART_TO_AIR = 0.2;
-    /** Heat that a bare hose exchanges with the room per metre and kelvin when it is not given, W/(m K); engineering judgement. */
-    static final double USUAL_HOSE_TO_AIR = 0.5;
 
     private CoolingReader() {}
 
@@ -39,13 +34,13 @@ final class CoolingReader {
                         in.texts("covers"),
                         in.quantity("tubeInnerDiameter"),
                         in.quantity("tubeLength"),
-                        in.quantityOr("bondConductance", USUAL_BOND),
+                        in.quantityOr("bondConductance", TypicalValues.BOND_CONDUCTANCE),
                         place);
             case CAP_COIL ->
                 new Cooling.CapCoil(
                         in.quantity("tubeInnerDiameter"),
                         in.quantity("tubeLength"),
-                        in.quantityOr("bondConductance", USUAL_BOND),
+                        in.quantityOr("bondConductance", TypicalValues.BOND_CONDUCTANCE),
                         place);
             case BAFFLE_COIL -> part(Cooling.Part.BAFFLE, in, place);
             case FORELINE_TRAP -> part(Cooling.Part.FORELINE_TRAP, in, place);
@@ -53,7 +48,7 @@ final class CoolingReader {
                 new Cooling.Hose(
                         in.quantity("tubeInnerDiameter"),
                         in.quantity("tubeLength"),
-                        in.quantityOr("airConductancePerMetre", USUAL_HOSE_TO_AIR),
+                        in.quantityOr("airConductancePerMetre", TypicalValues.HOSE_TO_AIR),
                         place);
             case VALVE -> new Cooling.Valve(in.quantity("flowAtOneBar"), place);
             case RISE -> new Cooling.Rise(in.quantity("height"), place);
@@ -66,7 +61,7 @@ final class CoolingReader {
                 in.quantity("tubeInnerDiameter"),
                 in.quantity("tubeLength"),
                 in.quantityOr("heatLoad", 0),
-                in.quantityOr("airConductance", USUAL_PART_TO_AIR),
+                in.quantityOr("airConductance", TypicalValues.PART_TO_AIR),
                 place);
     }
 }

@@ -4,12 +4,11 @@ import boilwright.rig.FieldCatalogue;
 import boilwright.rig.HeatSource;
 import boilwright.rig.HeatSource.Cartridge;
 import boilwright.rig.SourceKind;
+import boilwright.rig.TypicalValues;
 import java.util.Optional;
 
 /** Reads the heat source, whose fields depend on its kind. */
 final class HeatSourceReader {
-    /** Emissivity of the faces that lose heat when none is given: oxidised or painted metal, cloth; from memory. */
-    static final double USUAL_LOSS_EMISSIVITY = 0.8;
 
     private HeatSourceReader() {}
 
@@ -108,10 +107,10 @@ final class HeatSourceReader {
     }
 
     private static double lossEmissivity(Section in) {
-        return in.quantityOr("lossEmissivity", USUAL_LOSS_EMISSIVITY);
+        return in.quantityOr("lossEmissivity", TypicalValues.LOSS_EMISSIVITY);
     }
 
     private static double insulationConductivity(Section in) {
-        return in.quantityOr("insulationConductivity", RigAssembler.USUAL_INSULATION);
+        return in.quantityOr("insulationConductivity", TypicalValues.HEATER_INSULATION_CONDUCTIVITY);
     }
 }

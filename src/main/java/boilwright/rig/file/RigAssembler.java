@@ -14,7 +14,9 @@ import boilwright.rig.Room;
 import boilwright.rig.Schedule;
 import boilwright.rig.Stage;
 import boilwright.rig.TopCap;
+import boilwright.rig.TypicalValues;
 import boilwright.rig.file.Json.JsonObject;
+import boilwright.units.PhysicalConstants;
 import java.util.Collection;
 import java.util.HashMap;
 import java.util.LinkedHashSet;
@@ -27,12 +29,6 @@ import java.util.Optional;
  * null in their place and must not leave this package.
  */
 final class RigAssembler {
-    /** Wetted over heated area of a metal boiler, whose inside has fins. */
-    static final double METAL_WETTED_RATIO = 1.5;
-    /** Conductivity of insulation when none is given, W/(m K): mineral wool at use, from memory. */
-    static final double USUAL_INSULATION = 0.05;
-    /** One standard atmosphere, Pa. */
-    static final double STANDARD_ATMOSPHERE = 101_325;
 
     private RigAssembler() {}
 
@@ -77,7 +73,7 @@ final class RigAssembler {
         double diameter = in.quantity("innerDiameter");
         double wall = in.quantity("wallThickness");
         double heated = in.quantity("heatedArea");
-        double wettedRatio = material != null && material.isGlass() ? 1 : METAL_WETTED_RATIO;
+        double wettedRatio = material == null ? Double.NaN : TypicalValues.wettedRatio(material);
         double outside = diameter + 2 * wall;
         return new Boiler(
                 material,
@@ -87,7 +83,7 @@ final class RigAssembler {
                 in.quantityOr("wettedArea", squareMillimetres(wettedRatio * heated)),
                 in.quantityOr("outsideArea", squareMillimetres(Math.PI / 2 * outside * outside)),
                 in.quantityOr("insulationThickness", 0),
-                in.quantityOr("insulationConductivity", USUAL_INSULATION),
+                in.quantityOr("insulationConductivity", TypicalValues.BOILER_INSULATION_CONDUCTIVITY),
                 in.quantityOr("emissivity", usualEmissivity(material)),
                 in.optionalQuantity("wallMass"));
     }
@@ -127,7 +123,8 @@ final class RigAssembler {
     }
 
     private static Room room(Section in) {
-        return new Room(in.quantity("temperature"), in.quantityOr("pressure", STANDARD_ATMOSPHERE));
+        return new Room(
+                in.quantity("temperature"), in.quantityOr("pressure", PhysicalConstants.STANDARD_ATMOSPHERE_PA));
     }
 
     private static Limits limits(Section in) {

@@ -1,6 +1,7 @@
 package boilwright.rig.file;
 
 import boilwright.errors.MessageKey;
+import boilwright.fluid.Water;
 import boilwright.rig.Rig;
 import boilwright.rig.Supply;
 import boilwright.rig.Supply.CapacityPoint;
@@ -20,7 +21,6 @@ final class SupplyChecks {
     /** Ice floats: its density at the melting point, kg/m3 (Feistel and Wagner 2006, IAPWS R10; from memory). */
     private static final double ICE_DENSITY = 916.7;
 
-    private static final double MELTING_K = 273.15;
     private static final String AT = "cooling.supply.";
     private static final String TABLE = AT + "capacityTable";
     private static final String ROOM = "room.temperature";
@@ -135,7 +135,7 @@ final class SupplyChecks {
     }
 
     private void ice(Supply.Tank tank) {
-        if (tank.iceKg() > 0 && Math.abs(tank.temperatureK() - MELTING_K) > 1e-9) {
+        if (tank.iceKg() > 0 && Math.abs(tank.temperatureK() - Water.FREEZING_K) > 1e-9) {
             String path = AT + "startTemperature";
             findings.reportField(path, MessageKey.RIG_ICE_IN_WARM_WATER, findings.found(path));
         }

@@ -5,22 +5,11 @@ import boilwright.rig.FieldCatalogue;
 import boilwright.rig.Material;
 import boilwright.rig.Supply;
 import boilwright.rig.SupplyKind;
+import boilwright.rig.TypicalValues;
 import java.util.List;
 
 /** Reads where the cooling comes from, whose fields depend on its kind. */
 final class SupplyReader {
-    /** Heat that the pump of a chiller puts into the water when it is not given, W; engineering judgement. */
-    static final double USUAL_CHILLER_PUMP = 60;
-    /** The same of a small pump that lies in a tank, W; engineering judgement. */
-    static final double USUAL_TANK_PUMP = 20;
-    /** Capacity gained per kelvin of warmer water, over the rated one, 1/K: compressors draw denser vapour; judgement. */
-    static final double USUAL_WATER_SLOPE = 0.025;
-    /** Capacity lost per kelvin of a warmer room, over the rated one, 1/K; engineering judgement. */
-    static final double USUAL_ROOM_SLOPE = 0.01;
-    /** Band of a chiller whose power follows the demand, K; engineering judgement. */
-    static final double USUAL_BAND_MODULATING = 1;
-    /** Band of a chiller that goes on and off, K; engineering judgement. */
-    static final double USUAL_BAND_ON_OFF = 2;
 
     private static final List<String> RATING = List.of(
             "capacity",
@@ -72,11 +61,13 @@ final class SupplyReader {
                 control,
                 in.quantityOr("hysteresis", usualBand(control)),
                 in.quantity("tankVolume"),
-                pump(in, USUAL_CHILLER_PUMP));
+                pump(in, TypicalValues.CHILLER_PUMP_HEAT_W));
     }
 
     private static double usualBand(Supply.Control control) {
-        return control == Supply.Control.ON_OFF ? USUAL_BAND_ON_OFF : USUAL_BAND_MODULATING;
+        return control == Supply.Control.ON_OFF
+                ? TypicalValues.CHILLER_BAND_ON_OFF_K
+                : TypicalValues.CHILLER_BAND_MODULATING_K;
     }
 
     /** A table or a rating; what a file has of both or of neither is reported. */
@@ -94,8 +85,8 @@ final class SupplyReader {
                 rated,
                 needed(in, "ratedWaterTemperature"),
                 needed(in, "ratedRoomTemperature"),
-                in.quantityOr("capacityPerWaterKelvin", USUAL_WATER_SLOPE * rated),
-                in.quantityOr("capacityPerRoomKelvin", USUAL_ROOM_SLOPE * rated));
+                in.quantityOr("capacityPerWaterKelvin", TypicalValues.CAPACITY_PER_WATER_K * rated),
+                in.quantityOr("capacityPerRoomKelvin", TypicalValues.CAPACITY_PER_ROOM_K * rated));
     }
 
     private static double needed(Section in, String name) {
@@ -112,7 +103,7 @@ final class SupplyReader {
                 volume,
                 in.quantityOr("ice", 0),
                 in.quantityOr("airConductance", Supply.Tank.bucketToAir(volume)),
-                pump(in, USUAL_TANK_PUMP));
+                pump(in, TypicalValues.TANK_PUMP_HEAT_W));
     }
 
     private static Supply.Pump pump(Section in, double usualHeat) {

@@ -8,6 +8,7 @@ import boilwright.rig.GasSide;
 import boilwright.rig.LinePiece;
 import boilwright.rig.PieceKind;
 import boilwright.rig.Rig;
+import boilwright.rig.TypicalValues;
 import boilwright.units.Dimension;
 import boilwright.units.QuantityWriter;
 import java.util.ArrayList;
@@ -18,8 +19,6 @@ import java.util.OptionalDouble;
 
 /** Whether the parts of the gas side fit one another. */
 final class VacuumChecks {
-    /** Data sheets give conductances for air at 20 C, K. */
-    private static final double DATA_SHEET_K = 293.15;
     /** Rounding of a data sheet's figure. */
     private static final double ROUNDING = 1.05;
 
@@ -157,7 +156,11 @@ final class VacuumChecks {
 
     private void valve(LinePiece.Valve valve, String at) {
         OptionalDouble given = valve.conductanceM3PerS();
-        double opening = Gas.AIR.aperture(DATA_SHEET_K) * Math.PI / 4 * valve.innerDiameterM() * valve.innerDiameterM();
+        double opening = Gas.AIR.aperture(TypicalValues.DATA_SHEET_K)
+                * Math.PI
+                / 4
+                * valve.innerDiameterM()
+                * valve.innerDiameterM();
         if (given.isPresent() && given.getAsDouble() > ROUNDING * opening) {
             String path = at + ".conductance";
             String most = QuantityWriter.writeAuto(opening, Dimension.VOLUME_FLOW);

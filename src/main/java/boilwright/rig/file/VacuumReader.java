@@ -7,6 +7,7 @@ import boilwright.rig.GasSide;
 import boilwright.rig.LinePiece;
 import boilwright.rig.PieceKind;
 import boilwright.rig.Protection;
+import boilwright.rig.TypicalValues;
 import java.util.Arrays;
 import java.util.HashSet;
 import java.util.List;
@@ -15,10 +16,6 @@ import java.util.Set;
 
 /** Reads the gas side: foreline, chamber, line, gauge; and what protects the pump. */
 final class VacuumReader {
-    /** Ultimate pressure with gas ballast over that without; common practice, no source. */
-    static final double BALLAST_FACTOR = 10;
-    /** Angle of vanes that is usual, rad. */
-    static final double USUAL_VANE = Math.PI / 4;
 
     private VacuumReader() {}
 
@@ -46,7 +43,7 @@ final class VacuumReader {
                                 .toList(),
                         ultimate,
                         ballast,
-                        pump.quantityOr("ballastUltimate", BALLAST_FACTOR * ultimate)));
+                        pump.quantityOr("ballastUltimate", TypicalValues.BALLAST_FACTOR * ultimate)));
     }
 
     /** Chamber, line and gauge. */
@@ -123,7 +120,7 @@ final class VacuumReader {
                         bore,
                         in.quantity("vaneDepth"),
                         in.quantity("vanePitch"),
-                        in.quantityOr("vaneAngle", USUAL_VANE));
+                        in.quantityOr("vaneAngle", TypicalValues.VANE_ANGLE));
         };
     }
 

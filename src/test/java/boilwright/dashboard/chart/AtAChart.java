@@ -2,6 +2,7 @@ package boilwright.dashboard.chart;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import boilwright.dashboard.Keyboard;
 import boilwright.dashboard.ToolkitLog;
 import java.nio.file.Path;
 import java.util.List;
@@ -20,7 +21,7 @@ abstract class AtAChart {
     @TempDir
     Path folder;
 
-    final FxRobot robot = new FxRobot();
+    final FxRobot robot = new Keyboard();
     final ToolkitLog log = new ToolkitLog();
     final List<Throwable> faults = new CopyOnWriteArrayList<>();
     ChartStage open;

@@ -2,6 +2,7 @@ package boilwright.dashboard.chart;
 
 import atlantafx.base.theme.PrimerDark;
 import atlantafx.base.theme.PrimerLight;
+import boilwright.dashboard.Settled;
 import java.util.List;
 import java.util.function.Supplier;
 import javafx.application.Application;
@@ -63,7 +64,7 @@ final class ChartStage {
 
     static <T> T on(Supplier<T> what) {
         T made = WaitForAsyncUtils.waitForAsyncFx(20_000, what::get);
-        WaitForAsyncUtils.waitForFxEvents();
+        Settled.windows();
         return made;
     }
 }

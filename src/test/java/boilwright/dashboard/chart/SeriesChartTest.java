@@ -2,6 +2,7 @@ package boilwright.dashboard.chart;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import boilwright.dashboard.Settled;
 import boilwright.units.UnitSpelling;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -360,6 +361,6 @@ class SeriesChartTest extends AtAChart {
     }
 
     private static void settle() {
-        WaitForAsyncUtils.waitForFxEvents();
+        Settled.windows();
     }
 }

@@ -2,6 +2,7 @@ package boilwright.dashboard.companion;
 
 import atlantafx.base.theme.PrimerLight;
 import boilwright.companion.Companion;
+import boilwright.dashboard.Settled;
 import boilwright.sequence.Action;
 import boilwright.sequence.PlanAnswer;
 import boilwright.sequence.PlanStep;
@@ -159,7 +160,7 @@ final class AtTheRun {
     }
 
     static void settle() {
-        WaitForAsyncUtils.waitForFxEvents();
+        Settled.windows();
     }
 
     List<Throwable> faults() {

@@ -7,7 +7,9 @@ import boilwright.companion.LogKind;
 import boilwright.companion.ReadingKind;
 import boilwright.companion.RunLogReader;
 import boilwright.companion.RunRecord;
+import boilwright.dashboard.Keyboard;
 import boilwright.dashboard.ToolkitLog;
+import boilwright.dashboard.parts.OnOffSwitch;
 import boilwright.sequence.Action;
 import boilwright.sequence.Clock;
 import boilwright.sequence.PlanAnswer;
@@ -38,7 +40,7 @@ class CompanionWindowTest {
     @TempDir
     Path folder;
 
-    private final FxRobot robot = new FxRobot();
+    private final FxRobot robot = new Keyboard();
     private final ToolkitLog toolkit = new ToolkitLog();
     private AtTheRun run;
 
@@ -175,6 +177,12 @@ class CompanionWindowTest {
             run.pass(1);
         }
         assertThat(run.rung()).isEqualTo(2);
+        String now = run.text("companion-what");
+        OnOffSwitch sound = run.find("companion-sound", OnOffSwitch.class);
+        AtTheRun.on(sound::requestFocus);
+        robot.push(KeyCode.SPACE);
+        assertThat(sound.isSelected()).isTrue();
+        assertThat(run.text("companion-what")).as("no step is ticked by it").isEqualTo(now);
         robot.push(KeyCode.A);
         assertThat(run.find("companion-alarm", Node.class).isVisible()).isFalse();
         run.pass(1);

@@ -1,6 +1,7 @@
 package boilwright.dashboard.drawing;
 
 import atlantafx.base.theme.PrimerLight;
+import boilwright.dashboard.Settled;
 import java.util.function.Supplier;
 import javafx.application.Application;
 import javafx.geometry.Rectangle2D;
@@ -37,6 +38,7 @@ final class DrawingStage {
             open.stage.show();
             return null;
         });
+        Settled.windows();
         return open;
     }
 
@@ -78,8 +80,6 @@ final class DrawingStage {
     }
 
     static <T> T on(Supplier<T> what) {
-        T made = WaitForAsyncUtils.waitForAsyncFx(20_000, what::get);
-        WaitForAsyncUtils.waitForFxEvents();
-        return made;
+        return WaitForAsyncUtils.waitForAsyncFx(20_000, what::get);
     }
 }

@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.within;
 
 import boilwright.answers.Margin;
 import boilwright.answers.Stored;
+import boilwright.answers.MarginId;
+import boilwright.dashboard.Keyboard;
 import boilwright.dashboard.model.JetState;
 import boilwright.dashboard.model.MomentState;
 import boilwright.dashboard.model.RunTimeline;
@@ -18,8 +20,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import javafx.geometry.Bounds;
+import javafx.scene.control.Label;
 import javafx.scene.image.PixelReader;
 import javafx.scene.input.KeyCode;
+import javafx.scene.layout.Pane;
 import javafx.scene.paint.Color;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeAll;
@@ -258,7 +262,6 @@ class PumpDrawingTest {
                 for (boolean cap : new boolean[] {true, false}) {
                     for (boolean water : new boolean[] {true, false}) {
                         Rig rig = DrawnRigs.of(stages, cap, water);
-                        draw(rig, DrawnRigs.moment(rig, 0, 1));
                         draw(rig, DrawnRigs.moment(rig, 0.8, 0.9));
                         Set<Part> parts =
                                 DrawingStage.on(() -> drawing.picture().places().keySet());
@@ -285,14 +288,14 @@ class PumpDrawingTest {
         assertThat(oil.name()).isEqualTo("oil");
         assertThat(oil.lines()).anyMatch(l -> l.contains("degC")).anyMatch(l -> l.contains("of charge"));
         Margin bulk = margins.stream()
-                .filter(m -> m.id().equals("oil-bulk"))
+                .filter(m -> m.id() == MarginId.OIL_BULK)
                 .findFirst()
                 .orElseThrow();
         assertThat(oil.lines())
                 .anyMatch(l ->
                         l.contains(bulk.title()) && l.contains(bulk.status().id()));
         assertThat(spot(Part.of(Part.Kind.OIL)).getAccessibleText()).isEqualTo(oil.spoken());
-        FxRobot robot = new FxRobot();
+        FxRobot robot = new Keyboard();
         robot.moveTo(spot(new Part(Part.Kind.JET, 2)));
         assertThat(drawing.getFocusedPart().name()).contains("top");
         assertThat(drawing.getFocusedPart().lines()).anyMatch(l -> l.contains("of full flow"));
@@ -301,12 +304,43 @@ class PumpDrawingTest {
     }
 
     @Test
+    void aClickOrEnterOpensAPartsCardBesideItAndEscClosesIt() {
+        draw(demo("mirror-club"), moments("mirror-club").get(2));
+        PartSpot jet = spot(new Part(Part.Kind.JET, 0));
+        PartCard card = drawing.card();
+        FxRobot robot = new FxRobot();
+        robot.clickOn(jet);
+        assertThat(card.isShowing()).isTrue();
+        Bounds place = DrawingStage.on(() -> jet.localToScreen(jet.getBoundsInLocal()));
+        assertThat(card.getX()).isBetween(place.getMaxX() - 20, place.getMaxX() + 20);
+        assertThat(card.getY()).isLessThan(place.getCenterY());
+        assertThat(card.getY() + card.getHeight()).isGreaterThan(place.getCenterY());
+        assertThat(told(card)).anyMatch(words -> words.contains("of full flow"));
+        robot.push(KeyCode.ESCAPE);
+        assertThat(card.isShowing()).isFalse();
+        assertThat(stage.scene().getFocusOwner()).isSameAs(jet);
+        robot.push(KeyCode.ENTER);
+        assertThat(card.isShowing()).isTrue();
+        robot.push(KeyCode.UP);
+        assertThat(card.isShowing()).as("it goes along with the focus").isTrue();
+        assertThat(focused()).isNotEqualTo(jet.part());
+        assertThat(told(card).get(0)).isEqualTo(Readings.name(PumpShape.of(demo("mirror-club")), focused()));
+        robot.push(KeyCode.ESCAPE);
+        assertThat(card.isShowing()).isFalse();
+    }
+
+    private static List<String> told(PartCard card) {
+        return ((Pane) card.getContentNode())
+                .getChildren().stream().map(node -> ((Label) node).getText()).toList();
+    }
+
+    @Test
     void tabAndArrowsWalkThroughTheParts() {
         Rig rig = demo("mirror-club");
         draw(rig, moments("mirror-club").get(2));
         Map<Part, Bounds> places = DrawingStage.on(() -> drawing.picture().places());
         stage.show(() -> spot(Part.of(Part.Kind.INLET)).requestFocus());
-        FxRobot robot = new FxRobot();
+        FxRobot robot = new Keyboard();
         Set<Part> seen = new HashSet<>();
         for (int i = 0; i < places.size(); i++) {
             seen.add(focused());

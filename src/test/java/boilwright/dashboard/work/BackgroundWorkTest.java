@@ -87,7 +87,7 @@ class BackgroundWorkTest {
 
     @Test
     void aRefusalIsHeardAsSuch() throws InterruptedException {
-        work.<String>ask(
+        work.<String>request(
                 Urgency.QUESTION,
                 (cancel, progress) -> {
                     throw new InputRefusedException(Message.of(MessageKey.THEME_UNKNOWN, "blue"));
@@ -101,7 +101,7 @@ class BackgroundWorkTest {
 
     @Test
     void afterAFaultTheThreadLivesOn() throws InterruptedException {
-        work.<String>ask(
+        work.<String>request(
                 Urgency.QUESTION,
                 (cancel, progress) -> {
                     throw new AssertionError("planned");

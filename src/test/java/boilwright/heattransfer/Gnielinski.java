@@ -8,8 +8,6 @@ package boilwright.heattransfer;
 public final class Gnielinski {
     /** Least Reynolds number of the published range. */
     public static final double REYNOLDS_MIN = 3000;
-    /** Greatest Reynolds number of the published range. */
-    public static final double REYNOLDS_MAX = 5e6;
 
     private Gnielinski() {}
 

@@ -1,10 +1,8 @@
-package boilwright.validation;
+package boilwright.heattransfer;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import boilwright.heattransfer.Gnielinski;
-import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -12,8 +10,7 @@ import org.junit.jupiter.params.provider.CsvSource;
  * Gnielinski: a value that an independent open implementation documents, and the two short forms that
  * Gnielinski gives himself in Int. Chem. Eng. 16 (1976) 359 (from memory).
  */
-@Tag("validation")
-class TurbulentTubeTest {
+class GnielinskiTest {
     @ParameterizedTest
     @CsvSource("1e5, 1.2, 0.0185, 254.62682749359632")
     void gnielinskiWithAGivenFriction(double reynolds, double prandtl, double friction, double nusselt) {

@@ -9,6 +9,7 @@ import boilwright.units.UnitSpelling;
 import boilwright.units.UnitTable;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import tools.jackson.databind.node.ArrayNode;
@@ -22,6 +23,8 @@ import tools.jackson.databind.node.ObjectNode;
 public final class RigSchema {
     private static final String NUMBER = "[+-]?([0-9]+(\\.[0-9]*)?|\\.[0-9]+)([eE][+-]?[0-9]+)?";
 
+    private final SharedSchemas shared = new SharedSchemas();
+
     private RigSchema() {}
 
     /** The schema's text, draft 2020-12. */
@@ -30,7 +33,9 @@ public final class RigSchema {
         schema.put("$schema", "https://json-schema.org/draft/2020-12/schema");
         schema.put("$id", "urn:boilwright:rig:" + Migrations.CURRENT.newest());
         schema.put("title", "Boilwright rig");
-        object(schema, "");
+        RigSchema rig = new RigSchema();
+        rig.object(schema, "");
+        rig.shared.close(schema);
         return JsonLayout.text(schema);
     }
 
@@ -55,7 +60,8 @@ public final class RigSchema {
         words(members.putObject("source"), SourceFileReader.LONGEST_TEXT);
         words(members.putObject("note"), SourceFileReader.LONGEST_TEXT);
         members.putObject("from memory").put("type", "boolean");
-        object(members.putObject("heatSource"), "heatSource");
+        RigSchema parts = new RigSchema();
+        parts.object(members.putObject("heatSource"), "heatSource");
         ObjectNode ranges = members.putObject("ranges");
         closed(ranges, List.of());
         FieldCatalogue.children("heatSource").stream()
@@ -63,8 +69,9 @@ public final class RigSchema {
                 .forEach(field -> {
                     ObjectNode pair = ((ObjectNode) ranges.get("properties")).putObject(field.name());
                     pair.put("type", "array").put("minItems", 2).put("maxItems", 2);
-                    quantity(pair.putObject("items"), field);
+                    parts.quantity(pair.putObject("items"), field);
                 });
+        parts.shared.close(schema);
         return JsonLayout.text(schema);
     }
 
@@ -80,7 +87,7 @@ public final class RigSchema {
         return schema.put("type", "string").put("minLength", 1).put("maxLength", longest);
     }
 
-    private static void object(ObjectNode schema, String path) {
+    private void object(ObjectNode schema, String path) {
         List<Field> fields = FieldCatalogue.children(path);
         List<String> kinds = fields.stream()
                 .filter(field -> "kind".equals(field.name()))
@@ -111,7 +118,7 @@ public final class RigSchema {
         }
     }
 
-    private static void members(ObjectNode schema, List<Field> fields) {
+    private void members(ObjectNode schema, List<Field> fields) {
         schema.put("additionalProperties", false);
         List<String> required =
                 fields.stream().filter(Field::required).map(Field::name).toList();
@@ -132,7 +139,7 @@ public final class RigSchema {
         those.forEach(either.addObject().putArray("required")::add);
     }
 
-    private static void field(ObjectNode schema, Field field) {
+    private void field(ObjectNode schema, Field field) {
         schema.put("title", FieldTexts.title(field));
         schema.put("description", description(field));
         switch (field.kind()) {
@@ -143,10 +150,21 @@ public final class RigSchema {
                 schema.put("type", "integer")
                         .put("minimum", (int) field.allowedLow())
                         .put("maximum", (int) field.allowedHigh());
-            case LIST -> object(list(schema, field), field.path());
+            case LIST -> entries(list(schema, field), field.path());
             case TEXT_LIST -> list(schema, field).put("type", "string").put("minLength", 1);
             case OBJECT -> object(schema, field.path());
         }
+        // A kind is narrowed to one word afterwards, where its part is made.
+        if (!"kind".equals(field.name())) {
+            shared.name(schema, field.textKey());
+        }
+    }
+
+    /** The entries of a list; lists whose entries have the same texts hold the same things. */
+    private void entries(ObjectNode schema, String path) {
+        object(schema, path);
+        String text = FieldCatalogue.children(path).get(0).textKey();
+        shared.name(schema, text.substring(0, text.lastIndexOf('.')));
     }
 
     private static String description(Field field) {
@@ -158,21 +176,28 @@ public final class RigSchema {
                 + FieldWords.value(field, field.allowedHigh()) + ".";
     }
 
-    private static void quantity(ObjectNode schema, Field field) {
-        if (FieldWords.unit(field).isPlain()) {
-            schema.putArray("type").add("number").add("string");
-        } else {
-            schema.put("type", "string");
-        }
-        List<UnitSpelling> units =
-                new ArrayList<>(UnitTable.accepted(field.dimension().orElseThrow()));
+    private void quantity(ObjectNode schema, Field field) {
+        Dimension dimension = field.dimension().orElseThrow();
+        List<UnitSpelling> units = new ArrayList<>(UnitTable.accepted(dimension));
+        boolean plain = FieldWords.unit(field).isPlain();
+        String name = dimension == Dimension.FRACTION && !plain
+                ? "percentage"
+                : dimension.name().toLowerCase(Locale.ROOT).replace('_', '-');
         if (field.path().equals("schedule[].power")) {
             units.addAll(UnitTable.accepted(Dimension.POWER));
+            name = "percentage-or-power";
+        }
+        ObjectNode quantity = schema.objectNode();
+        if (plain) {
+            quantity.putArray("type").add("number").add("string");
+        } else {
+            quantity.put("type", "string");
         }
         String spellings = units.stream()
                 .map(unit -> unit.isPlain() ? "" : escaped(unit.text()))
                 .collect(Collectors.joining("|"));
-        schema.put("pattern", "^\\s*" + NUMBER + "\\s*(" + spellings + ")\\s*$");
+        quantity.put("pattern", "^\\s*" + NUMBER + "\\s*(" + spellings + ")\\s*$");
+        shared.refer(schema, name, quantity);
     }
 
     private static String escaped(String unit) {
