@@ -1,11 +1,6 @@
 package boilwright.sequence;
 
-import boilwright.answers.CheckAnswer;
 import boilwright.answers.Say;
-import boilwright.fluid.WorkingFluid;
-import boilwright.numerics.CancelToken;
-import boilwright.numerics.ProgressSink;
-import boilwright.rig.Rig;
 import boilwright.rig.Schedule;
 import boilwright.sequence.RuleFinding.Status;
 import boilwright.thermal.EventKind;

@@ -1,8 +1,8 @@
 package boilwright.spread;
 
 import boilwright.answers.Margin;
-import boilwright.answers.Trial;
 import boilwright.answers.MarginId;
+import boilwright.answers.Trial;
 import boilwright.errors.Message;
 import boilwright.errors.MessageKey;
 import boilwright.numerics.FirstOrderShares;

@@ -3,8 +3,8 @@ package boilwright.commandline;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import boilwright.answers.Margin;
-import boilwright.answers.Model;
 import boilwright.answers.MarginId;
+import boilwright.answers.Model;
 import boilwright.errors.CancelledException;
 import boilwright.errors.ComputationException;
 import boilwright.errors.Message;

@@ -3,8 +3,8 @@ package boilwright.commandline;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import boilwright.answers.Model;
 import boilwright.Counts;
+import boilwright.answers.Model;
 import boilwright.numerics.CancelToken;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;

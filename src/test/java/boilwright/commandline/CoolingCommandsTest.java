@@ -2,8 +2,8 @@ package boilwright.commandline;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import boilwright.answers.Model;
 import boilwright.Counts;
+import boilwright.answers.Model;
 import boilwright.numerics.CancelToken;
 import boilwright.thermal.Fault;
 import java.io.IOException;

@@ -2,14 +2,15 @@ package boilwright.dashboard;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import boilwright.answers.Stored;
 import boilwright.dashboard.pages.PageContext;
 import boilwright.dashboard.parts.OnOffSwitch;
 import boilwright.dashboard.session.FluidShelf;
-import boilwright.rig.file.RigFields;
 import boilwright.dashboard.work.BackgroundWork;
 import boilwright.dashboard.work.BackgroundWork.Urgency;
 import boilwright.rig.Material;
 import boilwright.rig.Rig;
+import boilwright.rig.file.RigFields;
 import java.util.Optional;
 import java.util.concurrent.CountDownLatch;
 import javafx.application.Platform;
@@ -93,7 +94,10 @@ class WindowControlsTest extends AtTheWindow {
         WindowStatus[] bar = new WindowStatus[1];
         open.onWindowsThread(() -> {
             PageContext context = new PageContext(
-                    open.window().session(), open.window().answering(), new FluidShelf(OpenWindow.FLUIDS));
+                    open.window().session(),
+                    open.window().answering(),
+                    new FluidShelf(OpenWindow.FLUIDS),
+                    Stored.MODEL);
             bar[0] = new WindowStatus(context, work);
             work.request(
                     Urgency.AFTERWARDS,

@@ -1,20 +1,18 @@
 package boilwright.invariants;
 
-import boilwright.rig.file.RigFields;
-import boilwright.answers.Trial;
-import boilwright.answers.Stored;
 import boilwright.answers.Margin;
+import boilwright.answers.Stored;
+import boilwright.answers.Trial;
 import boilwright.errors.ComputationException;
 import boilwright.errors.InputRefusedException;
-import boilwright.fluid.FluidLibrary;
 import boilwright.invariants.RandomRigs.Drawn;
 import boilwright.invariants.RandomRigs.Mode;
 import boilwright.rig.Field;
 import boilwright.rig.FieldCatalogue;
-import boilwright.rig.ParameterValues;
 import boilwright.rig.Rig;
 import boilwright.rig.RigPaths;
 import boilwright.rig.file.RigEdit;
+import boilwright.rig.file.RigFields;
 import boilwright.rig.file.RigReader;
 import boilwright.rig.file.RigWriter;
 import boilwright.units.Dimension;
@@ -25,7 +23,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
-import java.util.concurrent.ConcurrentHashMap;
 
 /** Plausible rigs with figures set anywhere that a file may have them, or turned until a margin comes near 1. */
 final class Altered {

@@ -1,13 +1,13 @@
 package boilwright.invariants;
 
-import boilwright.answers.Model;
-import boilwright.answers.CheckQuestion;
-import boilwright.answers.Asked;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import boilwright.Counts;
+import boilwright.answers.Asked;
 import boilwright.answers.CheckAnswer;
+import boilwright.answers.CheckQuestion;
 import boilwright.answers.Margin;
+import boilwright.answers.Model;
 import boilwright.errors.CancelledException;
 import boilwright.errors.ComputationException;
 import boilwright.errors.MessageKey;

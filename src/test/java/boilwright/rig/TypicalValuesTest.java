@@ -3,12 +3,12 @@ package boilwright.rig;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import boilwright.rig.file.RigFields;
 import boilwright.dashboard.session.SourceDefaults;
 import boilwright.estimate.OutsideMeasurements;
 import boilwright.estimate.OutsideMeasurements.Known;
 import boilwright.estimate.RigEstimator;
 import boilwright.fluid.FluidLibrary;
+import boilwright.rig.file.RigFields;
 import boilwright.rig.file.SourceLibrary;
 import boilwright.units.Dimension;
 import boilwright.units.QuantityWriter;

@@ -1,7 +1,7 @@
 package boilwright.dashboard.session;
 
-import boilwright.rig.file.RigFields;
 import boilwright.fluid.Water;
+import boilwright.rig.file.RigFields;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;

@@ -4,8 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import boilwright.answers.Margin;
-import boilwright.answers.Stored;
 import boilwright.answers.MarginId;
+import boilwright.answers.Stored;
 import boilwright.dashboard.Keyboard;
 import boilwright.dashboard.model.JetState;
 import boilwright.dashboard.model.MomentState;
