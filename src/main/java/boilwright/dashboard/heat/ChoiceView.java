@@ -12,7 +12,6 @@ import boilwright.dashboard.work.Answering;
 import boilwright.dashboard.work.BackgroundWork;
 import boilwright.dashboard.work.BackgroundWork.Urgency;
 import boilwright.dashboard.work.RigAnswer;
-import boilwright.rig.TypicalValues;
 import boilwright.rig.file.SourceLibrary;
 import boilwright.spread.Advice;
 import boilwright.spread.Bands.MarginBand;
