@@ -49,7 +49,11 @@ final class CoolingSide {
         boolean flows = steady.waterOutK().isPresent();
         double rest = steady.heatToWaterW();
         double peak = flows
-                ? Math.max(rest, Arrays.stream(column(SeriesQuantity.HEAT_TO_WATER)).max().orElse(rest))
+                ? Math.max(
+                        rest,
+                        Arrays.stream(column(SeriesQuantity.HEAT_TO_WATER))
+                                .max()
+                                .orElse(rest))
                 : 0;
         double pump = WaterSizing.pumpHeatW(rig);
         OptionalDouble capacity = WaterSizing.capacityW(rig);
@@ -61,9 +65,8 @@ final class CoolingSide {
                         ? OptionalDouble.of(
                                 FLOW_RESERVE * governing.get().flowM3PerS().orElseThrow())
                         : OptionalDouble.empty();
-        List<Margin> margins = check.margins().stream()
-                .filter(m -> isOfTheCooling(m.id()))
-                .toList();
+        List<Margin> margins =
+                check.margins().stream().filter(m -> isOfTheCooling(m.id())).toList();
         return new WaterAnswer(
                 check,
                 new WaterVerdict(rig, steady, peak, pump, capacity, settles).text(governing),
@@ -135,8 +138,7 @@ final class CoolingSide {
         List<LeastFlow> list = new ArrayList<>();
         double out = WaterQuestion.outletLimitK(rig);
         list.add(new LeastFlow(
-                MarginId.WATER_OUT,
-                sizing.leastFlow(s -> s.hottestWaterK().orElse(Water.HIGHEST_K) - out)));
+                MarginId.WATER_OUT, sizing.leastFlow(s -> s.hottestWaterK().orElse(Water.HIGHEST_K) - out)));
         if (WaterSizing.filmMarginK(steady).isPresent()) {
             list.add(new LeastFlow(
                     MarginId.FILM_MARGIN,
@@ -145,9 +147,7 @@ final class CoolingSide {
         }
         if (steady.capK().isPresent()) {
             double cap = limits.capK().orElse(TypicalValues.CAP_LIMIT_K);
-            list.add(new LeastFlow(
-                    MarginId.CAP,
-                    sizing.leastFlow(s -> s.capK().orElseThrow() - cap)));
+            list.add(new LeastFlow(MarginId.CAP, sizing.leastFlow(s -> s.capK().orElseThrow() - cap)));
         }
         return list;
     }
@@ -184,7 +184,9 @@ final class CoolingSide {
             }
         }
         int last = times.length - 1;
-        double ice = tank.iceKg() > 0 ? Math.max(0, run.series().column(SeriesQuantity.ICE).values()[last]) : 0;
+        double ice = tank.iceKg() > 0
+                ? Math.max(0, run.series().column(SeriesQuantity.ICE).values()[last])
+                : 0;
         double water = tank.volumeM3() * Water.density(tank.temperatureK()) + tank.iceKg() - ice;
         double room = tank.airConductance() * (roomK - (inlet[last] + limit) / 2);
         double net = dutyW + room;

@@ -33,9 +33,8 @@ final class PlanRuns {
     }
 
     private GasRun gas(CheckAnswer check) {
-        return new GasRun(() -> check.rig()
-                .vacuum()
-                .map(side -> VacuumQuestion.of(check, Gas.AIR, TypicalValues.PUMPED_S, cancel)));
+        return new GasRun(() ->
+                check.rig().vacuum().map(side -> VacuumQuestion.of(check, Gas.AIR, TypicalValues.PUMPED_S, cancel)));
     }
 
     /** The same rig warmed up along another schedule that ends with the same level; its rest and cool-down stay. */

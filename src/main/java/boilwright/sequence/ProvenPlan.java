@@ -88,7 +88,8 @@ final class ProvenPlan {
 
     private void notes(SimulatedRun run) {
         if (!variant.isFromHot() && run.zeroS() > run.pumpDownS()) {
-            notes.add(SequenceText.NOTE_WAIT.say(Say.time(run.upS(EventKind.HEAT_ON, "").orElseThrow())));
+            notes.add(SequenceText.NOTE_WAIT.say(
+                    Say.time(run.upS(EventKind.HEAT_ON, "").orElseThrow())));
         }
         if (variant == Variant.STANDBY) {
             OptionalDouble full = run.upS(EventKind.FULL_PUMPING, "");

@@ -103,7 +103,8 @@ final class SeriesRecorder implements StepHandler {
             case HEAT_TO_WATER -> Optional.of(y -> model.toWaterW());
             case HEAT_TO_AIR -> Optional.of(y -> model.toAirW());
             case WATER_IN -> when(at.supplySize > 0, y -> y[at.supply]);
-            case CHILLER -> when(model.rig.cooling().supply().kind() == SupplyKind.CHILLER, y -> model.supply.removedW());
+            case CHILLER ->
+                when(model.rig.cooling().supply().kind() == SupplyKind.CHILLER, y -> model.supply.removedW());
             case ICE -> when(at.supplySize > 1, y -> y[at.supply + 1]);
             case DISSOLVED_GAS -> Optional.of(y -> y[at.gas]);
             case FORELINE -> when(at.forelineSize > 0, y -> y[at.foreline]);

@@ -87,7 +87,8 @@ public final class LineFlow {
                 yield known.isPresent()
                         ? Math.max(
                                 0,
-                                Gas.AIR.aperture(TypicalValues.DATA_SHEET_K) / known.getAsDouble() - perArea(shape.inletDiameterM()))
+                                Gas.AIR.aperture(TypicalValues.DATA_SHEET_K) / known.getAsDouble()
+                                        - perArea(shape.inletDiameterM()))
                         : tube(shape.inletDiameterM(), shape.lengthM());
             }
             case CHEVRON -> {

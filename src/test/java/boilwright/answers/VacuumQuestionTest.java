@@ -1,6 +1,5 @@
 package boilwright.answers;
 
-import boilwright.rig.TypicalValues;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
@@ -14,6 +13,7 @@ import boilwright.rig.GasSide;
 import boilwright.rig.LinePiece;
 import boilwright.rig.PieceKind;
 import boilwright.rig.Rig;
+import boilwright.rig.TypicalValues;
 import boilwright.rig.file.RigReader;
 import boilwright.rig.file.RigWriter;
 import boilwright.thermal.SeriesQuantity;

@@ -132,8 +132,10 @@ class SizeQuestionTest {
         double high = window.highW().orElseThrow();
         CheckAnswer below = ChoiceCases.check(withPower(rig, 0.995 * high / 0.65));
         CheckAnswer above = ChoiceCases.check(withPower(rig, 1.005 * high / 0.65));
-        assertThat(ChoiceCases.margin(below, window.limit().orElseThrow()).status()).isNotEqualTo(Margin.Status.FAILS);
-        assertThat(ChoiceCases.margin(above, window.limit().orElseThrow()).status()).isEqualTo(Margin.Status.FAILS);
+        assertThat(ChoiceCases.margin(below, window.limit().orElseThrow()).status())
+                .isNotEqualTo(Margin.Status.FAILS);
+        assertThat(ChoiceCases.margin(above, window.limit().orElseThrow()).status())
+                .isEqualTo(Margin.Status.FAILS);
         double low = window.lowW().orElseThrow();
         assertThat(ChoiceCases.heatRatio(ChoiceCases.check(withPower(rig, low / 0.65))))
                 .isCloseTo(1, within(0.005));

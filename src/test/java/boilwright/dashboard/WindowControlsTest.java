@@ -1,9 +1,8 @@
 package boilwright.dashboard;
 
-import boilwright.answers.Model;
-import boilwright.rig.file.RigFields;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import boilwright.answers.Model;
 import boilwright.dashboard.pages.PageContext;
 import boilwright.dashboard.parts.OnOffSwitch;
 import boilwright.dashboard.session.FluidShelf;
@@ -11,6 +10,7 @@ import boilwright.dashboard.work.BackgroundWork;
 import boilwright.dashboard.work.BackgroundWork.Urgency;
 import boilwright.rig.Material;
 import boilwright.rig.Rig;
+import boilwright.rig.file.RigFields;
 import java.util.Optional;
 import java.util.concurrent.CountDownLatch;
 import javafx.application.Platform;
@@ -94,7 +94,9 @@ class WindowControlsTest extends AtTheWindow {
         WindowStatus[] bar = new WindowStatus[1];
         open.onWindowsThread(() -> {
             PageContext context = new PageContext(
-                    open.window().session(), open.window().answering(), new FluidShelf(OpenWindow.FLUIDS),
+                    open.window().session(),
+                    open.window().answering(),
+                    new FluidShelf(OpenWindow.FLUIDS),
                     Model.COMPUTING);
             bar[0] = new WindowStatus(context, work);
             work.request(

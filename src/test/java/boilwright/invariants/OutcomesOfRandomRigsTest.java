@@ -3,10 +3,10 @@ package boilwright.invariants;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import boilwright.Counts;
-import boilwright.answers.CheckAnswer;
-import boilwright.answers.Margin;
 import boilwright.answers.Asked;
+import boilwright.answers.CheckAnswer;
 import boilwright.answers.CheckQuestion;
+import boilwright.answers.Margin;
 import boilwright.answers.Model;
 import boilwright.errors.CancelledException;
 import boilwright.errors.ComputationException;
@@ -95,7 +95,8 @@ class OutcomesOfRandomRigsTest {
             }
         };
         try {
-            CheckAnswer check = Model.COMPUTING.answer(new CheckQuestion(Asked.of(drawn.rig(), FLUIDS)), cancel, counting);
+            CheckAnswer check =
+                    Model.COMPUTING.answer(new CheckQuestion(Asked.of(drawn.rig(), FLUIDS)), cancel, counting);
             count(drawn.mode(), "answered");
             margins(drawn, check.margins());
         } catch (ComputationException e) {

@@ -1,6 +1,5 @@
 package boilwright.invariants;
 
-import boilwright.rig.TypicalValues;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import boilwright.answers.CheckAnswer;
@@ -16,6 +15,7 @@ import boilwright.gasflow.Gas;
 import boilwright.numerics.CancelToken;
 import boilwright.rig.Rig;
 import boilwright.rig.Schedule;
+import boilwright.rig.TypicalValues;
 import boilwright.sequence.Action;
 import boilwright.sequence.Clock;
 import boilwright.sequence.Plan;

@@ -1,6 +1,5 @@
 package boilwright.rig;
 
-import boilwright.rig.file.RigFields;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
@@ -9,6 +8,7 @@ import boilwright.estimate.OutsideMeasurements;
 import boilwright.estimate.OutsideMeasurements.Known;
 import boilwright.estimate.RigEstimator;
 import boilwright.fluid.FluidLibrary;
+import boilwright.rig.file.RigFields;
 import boilwright.rig.file.SourceLibrary;
 import boilwright.units.Dimension;
 import boilwright.units.QuantityWriter;

@@ -119,10 +119,7 @@ public final class VacuumPage extends ScrollPane {
         work.request(
                 Urgency.AFTERWARDS,
                 (cancel, progress) -> context.model()
-                        .answer(
-                                new VacuumQuestion(answer.asked(), Gas.AIR, TypicalValues.PUMPED_S),
-                                cancel,
-                                progress),
+                        .answer(new VacuumQuestion(answer.asked(), Gas.AIR, TypicalValues.PUMPED_S), cancel, progress),
                 this::show,
                 why -> {
                     wanted = null;

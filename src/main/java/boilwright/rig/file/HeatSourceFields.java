@@ -14,8 +14,8 @@ import boilwright.rig.HeatSource.Induction;
 import boilwright.rig.HeatSource.Susceptor;
 import boilwright.rig.HeatSource.Thermostat;
 import boilwright.rig.SourceKind;
-import boilwright.rig.TypicalValues;
 import boilwright.rig.SourceKind.Figures;
+import boilwright.rig.TypicalValues;
 import java.util.Optional;
 
 /** Reads and writes the heat source, whose fields depend on its kind. */
