@@ -40,7 +40,7 @@ final class PlumbingChecks {
     }
 
     private static boolean supplyHasWater(Supply supply) {
-        return !supply.isAir();
+        return supply == null || !supply.isAir();
     }
 
     private void somethingToCool() {
