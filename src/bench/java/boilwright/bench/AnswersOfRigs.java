@@ -24,13 +24,13 @@ public final class AnswersOfRigs {
             List.of("warmup"),
             List.of("cooldown"),
             List.of("water"),
-            List.of("size"),
-            List.of("compare"),
             List.of("vacuum"),
-            List.of("drill", "--all"),
             List.of("plan"),
+            List.of("size"),
             List.of("spread", "--steady", "--runs", "20", "--threads", "1"),
-            List.of("fluids", "--for"));
+            List.of("fluids", "--for"),
+            List.of("drill", "--all"),
+            List.of("compare"));
 
     private AnswersOfRigs() {}
 
@@ -56,8 +56,10 @@ public final class AnswersOfRigs {
             public void checkPermission(Permission permission) {}
         });
         PrintStream out = new PrintStream(System.out, true, StandardCharsets.UTF_8);
-        for (String rig : rigs(arguments)) {
-            for (List<String> command : COMMANDS) {
+        List<String> rigs = rigs(arguments);
+        // the quick commands first: a comparison that is stopped on the way has seen every rig
+        for (List<String> command : COMMANDS) {
+            for (String rig : rigs) {
                 List<String> line = new ArrayList<>(command);
                 line.add(rig);
                 line.add("--json");
