@@ -1,5 +1,7 @@
 package boilwright.sequence;
 
+import java.util.function.Supplier;
+
 import boilwright.answers.CheckAnswer;
 import boilwright.answers.VacuumAnswer;
 import boilwright.fluid.WorkingFluid;
@@ -258,5 +260,27 @@ final class SimulatedRun {
                 .fins()
                 .map(fan -> fan.airSpeedMPerS() > 0)
                 .orElseGet(() -> check.steady().flow().volumeFlowM3PerS() > HARDLY_ANY_M3_PER_S);
+    }
+
+    /** The gas side of a run, computed when it is first asked for: a stop needs none. */
+    static final class GasRun {
+        private final Supplier<Optional<VacuumAnswer>> question;
+        private Optional<VacuumAnswer> answer;
+
+        GasRun(Supplier<Optional<VacuumAnswer>> question) {
+            this.question = question;
+        }
+
+        /**
+         * The answer; empty when the rig describes no chamber.
+         *
+         * @throws boilwright.errors.ComputationException when its gas does not add up
+         */
+        Optional<VacuumAnswer> answer() {
+            if (answer == null) {
+                answer = question.get();
+            }
+            return answer;
+        }
     }
 }

@@ -47,7 +47,7 @@ final class RunSystem implements OdeSystem {
         }
         if (now != level) {
             level = now;
-            RunSchedule.apply(model.source, steps.get(now));
+            model.source.setStep(steps.get(now));
         }
     }
 
