@@ -1,16 +1,12 @@
 package boilwright.answers;
 
-import boilwright.units.Dimension;
-import boilwright.units.QuantityWriter;
-
-import boilwright.rig.Cooling;
-
 import boilwright.answers.WaterAnswer.Element;
 import boilwright.answers.WaterAnswer.LeastFlow;
 import boilwright.answers.WaterAnswer.Tank;
 import boilwright.errors.Message;
 import boilwright.fluid.DewPoint;
 import boilwright.fluid.Water;
+import boilwright.rig.Cooling;
 import boilwright.rig.Limits;
 import boilwright.rig.Rig;
 import boilwright.rig.Supply;
@@ -19,6 +15,8 @@ import boilwright.thermal.ElementState;
 import boilwright.thermal.RunResult;
 import boilwright.thermal.SeriesQuantity;
 import boilwright.thermal.SteadyState;
+import boilwright.units.Dimension;
+import boilwright.units.QuantityWriter;
 import boilwright.water.ChillerCapacity;
 import boilwright.water.CircuitSolver;
 import java.util.ArrayList;
@@ -278,7 +276,6 @@ final class CoolingSide {
         check.steady().assumptions().stream().filter(a -> !notes.contains(a)).forEach(notes::add);
         return notes;
     }
-
 
     /** Its own name, or its kind with the stages that it covers; with its branch where there are several. */
     static String elementName(Cooling.Element element) {

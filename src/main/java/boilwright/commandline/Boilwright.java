@@ -1,10 +1,5 @@
 package boilwright.commandline;
 
-import boilwright.units.NearestSpelling;
-import java.util.ArrayList;
-import java.util.Optional;
-import picocli.CommandLine.UnmatchedArgumentException;
-
 import boilwright.answers.Model;
 import boilwright.errors.CancelledException;
 import boilwright.errors.ComputationException;
@@ -15,13 +10,16 @@ import boilwright.errors.OutputNotWrittenException;
 import boilwright.files.FaultReport;
 import boilwright.files.ProgramVersion;
 import boilwright.numerics.CancelToken;
+import boilwright.units.NearestSpelling;
 import java.io.FileDescriptor;
 import java.io.FileOutputStream;
 import java.io.PrintStream;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Help.Ansi;
@@ -29,6 +27,7 @@ import picocli.CommandLine.IVersionProvider;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
+import picocli.CommandLine.UnmatchedArgumentException;
 
 /** The program as a terminal starts it. */
 @Command(
@@ -173,7 +172,6 @@ public final class Boilwright implements Runnable {
             return new String[] {"Boilwright " + ProgramVersion.current()};
         }
     }
-
 
     static Message usageFault(ParameterException refusal) {
         CommandSpec spec = refusal.getCommandLine().getCommandSpec();

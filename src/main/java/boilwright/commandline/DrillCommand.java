@@ -9,7 +9,6 @@ import boilwright.errors.Message;
 import boilwright.errors.MessageKey;
 import boilwright.numerics.CancelToken;
 import boilwright.numerics.ProgressSink;
-import boilwright.report.DrillText;
 import boilwright.report.DrillJson;
 import boilwright.report.DrillText;
 import boilwright.report.RunPicture;

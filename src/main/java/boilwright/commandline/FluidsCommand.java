@@ -12,8 +12,6 @@ import boilwright.fluid.WorkingFluid;
 import boilwright.numerics.ProgressSink;
 import boilwright.report.FluidsJson;
 import boilwright.report.FluidsText;
-import boilwright.report.FluidsJson;
-import boilwright.report.FluidsText;
 import boilwright.rig.Rig;
 import java.util.LinkedHashMap;
 import java.util.List;

@@ -1,17 +1,12 @@
 package boilwright.drill;
 
-import boilwright.errors.CancelledException;
-import java.util.concurrent.ExecutionException;
-import java.util.concurrent.ExecutorService;
-import java.util.concurrent.Executors;
-import java.util.concurrent.Future;
-
 import boilwright.answers.Asked;
 import boilwright.answers.CheckAnswer;
 import boilwright.answers.CheckQuestion;
 import boilwright.answers.Model;
 import boilwright.answers.Question;
 import boilwright.drill.DrillSet.NotPlayed;
+import boilwright.errors.CancelledException;
 import boilwright.numerics.CancelToken;
 import boilwright.numerics.ProgressSink;
 import boilwright.thermal.Fault;
@@ -22,6 +17,10 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
 import java.util.stream.Collectors;
 
 /**

@@ -1,7 +1,5 @@
 package boilwright.estimate;
 
-import boilwright.rig.SourceKind;
-
 import boilwright.errors.ComputationException;
 import boilwright.errors.InputRefusedException;
 import boilwright.errors.Message;
@@ -16,6 +14,7 @@ import boilwright.rig.Parameter;
 import boilwright.rig.Rig;
 import boilwright.rig.RigPaths;
 import boilwright.rig.Schedule;
+import boilwright.rig.SourceKind;
 import boilwright.rig.Stage;
 import boilwright.rig.file.RigReader;
 import boilwright.units.Dimension;

@@ -196,7 +196,6 @@ public final class DrillText {
         return time.isPresent() ? EventWords.clock(time.getAsDouble()) : "never";
     }
 
-
     /** The table with its head line. */
     public static String csv(DrillSet set) {
         CsvTable table = new CsvTable(List.of(

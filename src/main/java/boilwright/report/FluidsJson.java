@@ -2,12 +2,11 @@ package boilwright.report;
 
 import boilwright.choice.FluidRow;
 import boilwright.choice.FluidsAnswer;
-import boilwright.rig.ParameterValues;
-import boilwright.thermal.NeededState;
-
 import boilwright.fluid.FluidLibrary;
 import boilwright.fluid.FluidRecord;
 import boilwright.fluid.PropertyLine;
+import boilwright.rig.ParameterValues;
+import boilwright.thermal.NeededState;
 import java.util.List;
 
 /** The working fluids for other programs, with everything that is recorded of each. */
@@ -55,7 +54,6 @@ public final class FluidsJson {
                     .put("fromMemory", entry.fromMemory());
         }
     }
-
 
     /** The whole object as text, the same for the same answer. */
     public static String write(FluidsAnswer answer) {

@@ -5,15 +5,14 @@ import boilwright.answers.MarginId;
 import boilwright.choice.CompareAnswer;
 import boilwright.choice.FluidRow;
 import boilwright.choice.FluidsAnswer;
-import boilwright.thermal.NeededState;
-import java.util.Locale;
-
 import boilwright.fluid.FluidLibrary;
 import boilwright.fluid.FluidRecord;
 import boilwright.fluid.PropertyLine;
+import boilwright.thermal.NeededState;
 import boilwright.units.Dimension;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.OptionalDouble;
 
 /** The working fluids as a page of text. */
@@ -86,7 +85,6 @@ public final class FluidsText {
     private static String temperature(OptionalDouble value) {
         return value.isPresent() ? Sections.quantity(value.getAsDouble(), Dimension.TEMPERATURE) : "-";
     }
-
 
     /** The whole page: table, one sentence a fluid, what was assumed. */
     public static String compared(FluidsAnswer answer) {

@@ -1,29 +1,28 @@
 package boilwright.report;
 
-import boilwright.thermal.TimeEvent;
-import java.awt.BasicStroke;
-import java.awt.Font;
-import java.awt.FontMetrics;
-import java.util.ArrayList;
-import org.jfree.chart.plot.ValueMarker;
-import org.jfree.chart.ui.RectangleAnchor;
-import org.jfree.chart.ui.TextAnchor;
-
 import boilwright.thermal.RunResult;
+import boilwright.thermal.TimeEvent;
 import boilwright.thermal.TimeSeries.Column;
 import boilwright.thermal.TimeSeries.Kind;
 import boilwright.units.PhysicalConstants;
+import java.awt.BasicStroke;
 import java.awt.Color;
+import java.awt.Font;
+import java.awt.FontMetrics;
 import java.awt.Graphics2D;
 import java.awt.Rectangle;
 import java.awt.RenderingHints;
 import java.awt.image.BufferedImage;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.function.DoubleUnaryOperator;
 import org.jfree.chart.JFreeChart;
 import org.jfree.chart.axis.NumberAxis;
 import org.jfree.chart.plot.CombinedDomainXYPlot;
+import org.jfree.chart.plot.ValueMarker;
 import org.jfree.chart.plot.XYPlot;
+import org.jfree.chart.ui.RectangleAnchor;
+import org.jfree.chart.ui.TextAnchor;
 import org.jfree.data.xy.DefaultXYDataset;
 
 /**
@@ -191,7 +190,8 @@ public final class RunPicture {
             while (first < happened.size()) {
                 double start = happened.get(first).timeS().getAsDouble();
                 int last = first;
-                while (last + 1 < happened.size() && happened.get(last + 1).timeS().getAsDouble() - start < gapS) {
+                while (last + 1 < happened.size()
+                        && happened.get(last + 1).timeS().getAsDouble() - start < gapS) {
                     last++;
                 }
                 ValueMarker number = marker(start / timeUnit);
@@ -210,8 +210,8 @@ public final class RunPicture {
         void writeWords(Graphics2D graphics, int top, int width) {
             List<String> words = new ArrayList<>();
             for (TimeEvent event : happened) {
-                words.add((words.size() + 1) + "  " + EventWords.clock(event.timeS().getAsDouble()) + "  "
-                        + EventWords.title(event));
+                words.add((words.size() + 1) + "  "
+                        + EventWords.clock(event.timeS().getAsDouble()) + "  " + EventWords.title(event));
             }
             missing.forEach(event -> words.add("-  never  " + EventWords.title(event)));
             graphics.setFont(LineStyle.TEXT);

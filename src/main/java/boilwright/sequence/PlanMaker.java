@@ -1,7 +1,6 @@
 package boilwright.sequence;
 
 import boilwright.answers.Cautions;
-
 import boilwright.answers.CheckAnswer;
 import boilwright.answers.Say;
 import boilwright.thermal.EventKind;
@@ -87,7 +86,6 @@ final class PlanMaker {
 
     /** Time for work in the open chamber, s: an example, for the clock has to begin somewhere. */
     private static final double WORK_S = 600;
-
 
     static void pause(StepList list) {
         SimulatedRun run = list.run();

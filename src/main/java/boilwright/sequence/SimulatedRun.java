@@ -1,7 +1,5 @@
 package boilwright.sequence;
 
-import java.util.function.Supplier;
-
 import boilwright.answers.CheckAnswer;
 import boilwright.answers.VacuumAnswer;
 import boilwright.fluid.WorkingFluid;
@@ -15,6 +13,7 @@ import boilwright.thermal.TimeEvent;
 import boilwright.vacuum.VacuumTimeline;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.Supplier;
 
 /**
  * What a rig does while a plan is followed: its warm-up and cool-down, read at the times of the plan. Before the run begins the

@@ -13,10 +13,6 @@ final class RunSystem implements OdeSystem {
     private int level = -1;
     private int change = -1;
 
-    RunSystem(PumpModel model, List<Schedule.Step> steps) {
-        this(model, steps, List.of());
-    }
-
     /**
      * Follows a schedule while something fails.
      *

@@ -94,7 +94,6 @@ interface SourceBlock {
     /** Sets the states to those of the last steady evaluation. */
     void steadyStates(double[] y, int start, double roomK);
 
-
     /**
      * The block of the heat source that a rig describes.
      *

@@ -397,7 +397,6 @@ final class VapourMarch {
                         / rootRsT;
     }
 
-
     /** Smooth smaller of what is wanted and what there is: w a / (w^8 + a^8)^(1/8). */
     static double take(double want, double available) {
         if (available <= 0 || want <= 0) {
@@ -431,7 +430,6 @@ final class VapourMarch {
         return Math.min(1, r4 * r4 * r);
     }
 
-
     /** How the condensation in cell j changes with what is available to it, 0 to 1: 1 where all that arrives is taken. */
     double takeShare(int j) {
         return VapourMarch.share(cellTake[j], cellAvailable[j]);
@@ -458,8 +456,7 @@ final class VapourMarch {
         }
         double step = 1e-4 * dT;
         double heat = vapourEnthalpy - cellLiquidEnthalpy[j] + specificHeat * step;
-        double colder = VapourMarch.take(
-                cellWant(j, cellPa[j], wallK - step, areaM2 / heat), cellAvailable[j]);
+        double colder = VapourMarch.take(cellWant(j, cellPa[j], wallK - step, areaM2 / heat), cellAvailable[j]);
         return (cellTake[j] - colder) / step;
     }
 }

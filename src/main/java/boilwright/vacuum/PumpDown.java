@@ -1,14 +1,13 @@
 package boilwright.vacuum;
 
-import boilwright.numerics.EventAction;
-import boilwright.numerics.EventDirection;
-import boilwright.numerics.EventFunction;
-
 import boilwright.errors.ComputationException;
 import boilwright.errors.Message;
 import boilwright.errors.MessageKey;
 import boilwright.gasflow.Gas;
 import boilwright.numerics.CancelToken;
+import boilwright.numerics.EventAction;
+import boilwright.numerics.EventDirection;
+import boilwright.numerics.EventFunction;
 import boilwright.numerics.OdeDriver;
 import boilwright.numerics.OdeOutcome;
 import boilwright.numerics.Rosenbrock;

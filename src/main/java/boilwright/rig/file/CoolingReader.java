@@ -1,14 +1,13 @@
 package boilwright.rig.file;
 
 import boilwright.errors.MessageKey;
+import boilwright.rig.Cooling;
+import boilwright.rig.Cooling.Place;
+import boilwright.rig.ElementKind;
 import boilwright.rig.FieldCatalogue;
 import boilwright.rig.Material;
 import boilwright.rig.Supply;
 import boilwright.rig.SupplyKind;
-
-import boilwright.rig.Cooling;
-import boilwright.rig.Cooling.Place;
-import boilwright.rig.ElementKind;
 import boilwright.rig.TypicalValues;
 import java.util.List;
 
@@ -77,7 +76,6 @@ final class CoolingReader {
             "ratedRoomTemperature",
             "capacityPerWaterKelvin",
             "capacityPerRoomKelvin");
-
 
     /**
      * The supply; null when it is missing or of no known kind.

@@ -1,11 +1,6 @@
 package boilwright.rig.file;
 
 import boilwright.errors.MessageKey;
-import boilwright.rig.RigPaths;
-import boilwright.units.NearestSpelling;
-import java.util.HashSet;
-import java.util.Set;
-
 import boilwright.rig.Body;
 import boilwright.rig.Boiler;
 import boilwright.rig.Column;
@@ -16,19 +11,23 @@ import boilwright.rig.Limits;
 import boilwright.rig.Material;
 import boilwright.rig.Protection;
 import boilwright.rig.Rig;
+import boilwright.rig.RigPaths;
 import boilwright.rig.Room;
 import boilwright.rig.Schedule;
 import boilwright.rig.Stage;
 import boilwright.rig.TopCap;
 import boilwright.rig.TypicalValues;
 import boilwright.rig.file.Json.JsonObject;
+import boilwright.units.NearestSpelling;
 import boilwright.units.PhysicalConstants;
 import java.util.Collection;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * Builds a rig from the object of its file and fills in what was left out. When faults were reported the rig has NaN or
@@ -172,7 +171,6 @@ final class RigAssembler {
     private static double usualEmissivity(Material material) {
         return material == null ? Double.NaN : material.usualEmissivity();
     }
-
 
     /**
      * Reports every mark that is on no field, or on one that is marked already.
