@@ -217,7 +217,6 @@ final class RunEvents {
         return QuantityWriter.writeAuto(k, Dimension.TEMPERATURE);
     }
 
-
     static List<TimeEvent> ofDrill(PumpModel model, RunWatches watches, RunSimulator.Script script) {
         List<TimeEvent> events = new ArrayList<>();
         script.happenings()

@@ -1,11 +1,10 @@
 package boilwright.thermal;
 
 import boilwright.fluid.TabulatedFluid;
-import boilwright.numerics.Roots;
-
 import boilwright.gasflow.Gas;
 import boilwright.gasflow.PumpSpeed;
 import boilwright.heattransfer.GlassStress;
+import boilwright.numerics.Roots;
 import boilwright.rig.Boiler;
 import boilwright.rig.Material;
 import boilwright.rig.Parameter;
@@ -203,7 +202,6 @@ final class SteadyReport {
         }
         return list;
     }
-
 
     static double liquidTemperature(TabulatedFluid fluid, double enthalpy) {
         return Roots.bracketed(

@@ -213,7 +213,6 @@ final class LabelPainter {
         }
     }
 
-
     /**
      * Middles of labels, in the order of those they want.
      *

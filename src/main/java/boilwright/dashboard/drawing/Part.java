@@ -38,7 +38,6 @@ record Part(Kind kind, int index) {
 
     private static final Pattern STAGE = Pattern.compile("stages\\[(\\d+)].*");
 
-
     /** The parts of some fields, such as {@code stages[0].throatGap}; fields of no drawn part are left out. */
     static Set<Part> ofFields(Collection<String> paths) {
         Set<Part> parts = new HashSet<>();

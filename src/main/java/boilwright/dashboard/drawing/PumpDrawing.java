@@ -343,7 +343,6 @@ public final class PumpDrawing extends Region implements PaletteProperties.Owner
     /** How much a step aside counts against a step ahead. */
     private static final double ASIDE = 2.5;
 
-
     /** The nearest in a direction, or null when none lies there. */
     static Part nearest(Map<Part, Bounds> places, Part from, double dx, double dy) {
         Bounds here = places.get(from);

@@ -1,11 +1,10 @@
 package boilwright.dashboard.pages;
 
 import boilwright.dashboard.text.WindowText;
-import boilwright.rig.SourceKind;
-
 import boilwright.outgassing.MaterialLibrary;
 import boilwright.rig.Field;
 import boilwright.rig.FieldCatalogue;
+import boilwright.rig.SourceKind;
 import java.util.List;
 
 /** The row that fits a field. */
@@ -56,7 +55,6 @@ final class FieldRows {
                 && FieldCatalogue.children(field.path()).stream()
                         .allMatch(column -> column.kind() == Field.Kind.QUANTITY && column.required());
     }
-
 
     /** What a word of a rig file is called. */
     static String choiceWord(String id) {
