@@ -10,13 +10,16 @@ import boilwright.errors.OutputNotWrittenException;
 import boilwright.files.FaultReport;
 import boilwright.files.ProgramVersion;
 import boilwright.numerics.CancelToken;
+import boilwright.units.NearestSpelling;
 import java.io.FileDescriptor;
 import java.io.FileOutputStream;
 import java.io.PrintStream;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Help.Ansi;
@@ -24,6 +27,7 @@ import picocli.CommandLine.IVersionProvider;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
+import picocli.CommandLine.UnmatchedArgumentException;
 
 /** The program as a terminal starts it. */
 @Command(
@@ -117,7 +121,7 @@ public final class Boilwright implements Runnable {
         if (refusal.getCause() instanceof InputRefusedException input) {
             return stopped(terminal, input);
         }
-        terminal.say(UsageFault.message(refusal));
+        terminal.say(usageFault(refusal));
         return ExitCode.REFUSED;
     }
 
@@ -167,5 +171,28 @@ public final class Boilwright implements Runnable {
         public String[] getVersion() {
             return new String[] {"Boilwright " + ProgramVersion.current()};
         }
+    }
+
+    static Message usageFault(ParameterException refusal) {
+        CommandSpec spec = refusal.getCommandLine().getCommandSpec();
+        String help = spec.qualifiedName();
+        if (refusal instanceof UnmatchedArgumentException unmatched
+                && !unmatched.getUnmatched().isEmpty()) {
+            String found = unmatched.getUnmatched().get(0).replaceAll("\\p{Cntrl}", "?");
+            String word = found.contains("=") ? found.substring(0, found.indexOf('=')) : found;
+            Optional<String> near = NearestSpelling.of(word, words(refusal.getCommandLine()));
+            return near.isPresent()
+                    ? Message.of(MessageKey.ARGUMENT_UNKNOWN_NEAR, found, near.get(), help)
+                    : Message.of(MessageKey.ARGUMENT_UNKNOWN, found, help);
+        }
+        String sentence = refusal.getMessage().replaceAll("\\p{Cntrl}", " ").replaceAll("[.\\s]*$", "") + ".";
+        return Message.of(MessageKey.USAGE_REFUSED, sentence, help);
+    }
+
+    /** What may stand on a command's line besides values. */
+    private static List<String> words(CommandLine command) {
+        List<String> words = new ArrayList<>(command.getSubcommands().keySet());
+        words.addAll(command.getCommandSpec().optionsMap().keySet());
+        return words;
     }
 }

@@ -9,7 +9,6 @@ import boilwright.errors.Message;
 import boilwright.errors.MessageKey;
 import boilwright.numerics.CancelToken;
 import boilwright.numerics.ProgressSink;
-import boilwright.report.DrillCsv;
 import boilwright.report.DrillJson;
 import boilwright.report.DrillText;
 import boilwright.report.RunPicture;
@@ -107,7 +106,7 @@ final class DrillCommand extends RigCommand {
             return new Answer(
                     () -> DrillText.all(set),
                     () -> DrillJson.all(set),
-                    () -> DrillCsv.write(set),
+                    () -> DrillText.csv(set),
                     name -> RunPicture.png(name, set.check().warmup()),
                     set.anyHarms(),
                     false);

@@ -10,8 +10,6 @@ import boilwright.errors.MessageKey;
 import boilwright.fluid.FluidLibrary;
 import boilwright.fluid.WorkingFluid;
 import boilwright.numerics.ProgressSink;
-import boilwright.report.FluidsForJson;
-import boilwright.report.FluidsForText;
 import boilwright.report.FluidsJson;
 import boilwright.report.FluidsText;
 import boilwright.rig.Rig;
@@ -95,7 +93,7 @@ final class FluidsCommand implements Callable<Integer> {
         all.put(rig.fluidId(), library.find(rig.fluidId()));
         id.map(List::of).orElseGet(library::workingFluids).forEach(one -> all.put(one, library.find(one)));
         FluidsAnswer answer = answer(new FluidsQuestion(Asked.of(rig, library), all));
-        return json ? FluidsForJson.write(answer) : FluidsForText.write(answer);
+        return json ? FluidsJson.write(answer) : FluidsText.compared(answer);
     }
 
     private FluidsAnswer answer(FluidsQuestion question) {

@@ -50,11 +50,6 @@ public enum Action {
         return WindowText.say(key() + ".explanation");
     }
 
-    /** The action that shows a page. */
-    static Action of(PageName page) {
-        return valueOf("PAGE_" + page.name());
-    }
-
     private String key() {
         return "frame.action." + name().toLowerCase(Locale.ROOT).replace('_', '-');
     }

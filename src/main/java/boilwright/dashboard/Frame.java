@@ -170,8 +170,8 @@ final class Frame extends StackPane {
 
     /** Shows a page. */
     void show(PageName name) {
-        body.stripProperty().set(name != PageName.RIG && name != PageName.HEAT);
-        body.ledgerShownProperty().set(name != PageName.FLUIDS && name != PageName.WATER && name != PageName.RUN);
+        body.stripProperty().set(name.hasStrip());
+        body.ledgerShownProperty().set(name.hasLedger());
         body.pageProperty().set(pages.computeIfAbsent(name, maker::make));
         page.set(name);
     }

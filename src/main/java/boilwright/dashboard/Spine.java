@@ -98,7 +98,7 @@ final class Spine extends VBox {
     }
 
     private ToggleButton pageButton(PageName page) {
-        Action action = Action.of(page);
+        Action action = page.action();
         ToggleButton button = new ToggleButton(page.title());
         button.setToggleGroup(group);
         pages.put(page, button);

@@ -141,19 +141,26 @@ final class Window {
 
     /** Does what an action says. */
     void act(Action action) {
-        switch (action) {
-            case NEW -> askForNew();
-            case OPEN -> desk.open();
-            case SAVE -> desk.save();
-            case SAVE_AS -> desk.saveAs();
-            case UNDO -> session.undo();
-            case REDO -> session.redo();
-            case THEME -> changeTheme();
-            case PLAY -> frame.band().playOrPause();
-            case EXPORT -> exportChart();
-            case CLOSE -> desk.whenFree(this::close);
-            default -> frame.show(PageName.valueOf(action.name().substring("PAGE_".length())));
-        }
+        Runnable what = switch (action) {
+            case NEW -> this::askForNew;
+            case OPEN -> desk::open;
+            case SAVE -> desk::save;
+            case SAVE_AS -> desk::saveAs;
+            case UNDO -> session::undo;
+            case REDO -> session::redo;
+            case THEME -> this::changeTheme;
+            case PLAY -> frame.band()::playOrPause;
+            case EXPORT -> this::exportChart;
+            case CLOSE -> () -> desk.whenFree(this::close);
+            case PAGE_RIG -> () -> frame.show(PageName.RIG);
+            case PAGE_HEAT -> () -> frame.show(PageName.HEAT);
+            case PAGE_TIME -> () -> frame.show(PageName.TIME);
+            case PAGE_WATER -> () -> frame.show(PageName.WATER);
+            case PAGE_VACUUM -> () -> frame.show(PageName.VACUUM);
+            case PAGE_RUN -> () -> frame.show(PageName.RUN);
+            case PAGE_FLUIDS -> () -> frame.show(PageName.FLUIDS);
+        };
+        what.run();
     }
 
     private void exportChart() {

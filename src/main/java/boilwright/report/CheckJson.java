@@ -13,12 +13,7 @@ import boilwright.thermal.SteadyState;
 public final class CheckJson {
     private CheckJson() {}
 
-    /** The whole object as text, the same for the same answer. */
-    public static String write(CheckAnswer answer) {
-        return write(answer, Bands.NONE);
-    }
-
-    /** With how far margins and events spread. */
+    /** The whole object as text, the same for the same answer; with how far margins and events spread. */
     public static String write(CheckAnswer answer, Bands bands) {
         JsonTree json = new JsonTree();
         json.put("format", JsonParts.FORMAT)

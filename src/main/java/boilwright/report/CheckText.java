@@ -14,12 +14,7 @@ import java.util.OptionalDouble;
 public final class CheckText {
     private CheckText() {}
 
-    /** The whole page: verdict, margins, time line, jets, heat, assumptions, cautions. */
-    public static String write(CheckAnswer answer) {
-        return write(answer, Bands.NONE);
-    }
-
-    /** With how far margins and events spread. */
+    /** The whole page: verdict, margins, time line, jets, heat, assumptions, cautions; with how far margins and events spread. */
     public static String write(CheckAnswer answer, Bands bands) {
         Page page = new Page();
         Sections.opening(page, answer.rig().name(), answer.fluidTitle(), answer.verdict());

@@ -195,4 +195,21 @@ public final class DrillText {
     private static String clock(OptionalDouble time) {
         return time.isPresent() ? EventWords.clock(time.getAsDouble()) : "never";
     }
+
+    /** The table with its head line. */
+    public static String csv(DrillSet set) {
+        CsvTable table = new CsvTable(List.of(
+                "fault", "firstHarmS", "firstJetLostS", "jetsGoneS", "cutByItselfS", "longestTripDelayS", "harmed"));
+        for (DrillAnswer answer : set.played()) {
+            table.row(
+                    answer.fault().id(),
+                    DrillAnswer.firstHarm(answer.heatOn()).map(l -> l.passedS()).orElse(OptionalDouble.empty()),
+                    answer.heatOn().firstJetLostS(),
+                    answer.heatOn().jetsGoneS(),
+                    answer.byItself().map(DrillRun::heatCutAfterS).orElse(OptionalDouble.empty()),
+                    answer.longestTripDelayS(),
+                    answer.harms());
+        }
+        return table.text();
+    }
 }

@@ -1,5 +1,6 @@
 package boilwright.sequence;
 
+import boilwright.answers.Cautions;
 import boilwright.answers.CheckAnswer;
 import boilwright.answers.Say;
 import boilwright.thermal.EventKind;
@@ -54,7 +55,7 @@ final class PlanMaker {
                 StartSteps.add(list, variant == Variant.FIRST);
                 StopSteps.addWhole(list);
             }
-            case STANDBY -> PauseSteps.add(list);
+            case STANDBY -> pause(list);
             case QUICK_STOP -> StopSteps.addQuick(list);
             case EMERGENCY -> StopSteps.addEmergency(list);
         }
@@ -81,5 +82,49 @@ final class PlanMaker {
                 Say.time(run.upS(EventKind.HEAT_ON, "").orElseThrow()),
                 Say.time(run.upS(EventKind.FULL_PUMPING, "").orElseThrow()),
                 Say.time(leave.orElseThrow()));
+    }
+
+    /** Time for work in the open chamber, s: an example, for the clock has to begin somewhere. */
+    private static final double WORK_S = 600;
+
+    static void pause(StepList list) {
+        SimulatedRun run = list.run();
+        Moment start = new Moment(Clock.FROM_HOT, 0);
+        boolean opens = list.setup().isRoughedApart();
+        if (opens) {
+            list.add(
+                    Action.CLOSE_VALVE,
+                    start,
+                    SequenceText.WHAT_CLOSE_VALVE.say(),
+                    "",
+                    SequenceText.ELSE_CLOSE_VALVE.say(),
+                    SequenceText.WHY_CLOSE_VALVE.say(),
+                    "");
+        }
+        String bears = Say.pressure(
+                Math.min(list.setup().forelineLimitPa(), run.check().steady().criticalBackingPa()));
+        list.add(
+                Action.KEEP,
+                start,
+                SequenceText.WHAT_KEEP.say(),
+                "",
+                SequenceText.ELSE_KEEP.say(bears),
+                SequenceText.WHY_KEEP.say(),
+                list.cautions(Cautions.Place.HEAT));
+        if (opens) {
+            list.add(
+                    Action.VENT_CHAMBER,
+                    start,
+                    SequenceText.WHAT_VENT_CHAMBER.say(),
+                    "",
+                    "",
+                    SequenceText.WHY_VENT_CHAMBER.say(),
+                    list.cautions(Cautions.Place.OPENING));
+            Moment back = new Moment(Clock.FROM_HOT, WORK_S);
+            double opened = StartSteps.handOver(list, back, new Moment(Clock.FROM_HOT, 2 * WORK_S));
+            StartSteps.run(list, new Moment(Clock.FROM_HOT, opened));
+        } else {
+            StartSteps.run(list, start);
+        }
     }
 }

@@ -32,8 +32,8 @@ final class PlanRuns {
         return new SimulatedRun(check, cooldown, gas(check), 0);
     }
 
-    private GasRun gas(CheckAnswer check) {
-        return new GasRun(() ->
+    private SimulatedRun.GasRun gas(CheckAnswer check) {
+        return new SimulatedRun.GasRun(() ->
                 check.rig().vacuum().map(side -> VacuumQuestion.of(check, Gas.AIR, TypicalValues.PUMPED_S, cancel)));
     }
 

@@ -13,6 +13,7 @@ import boilwright.thermal.TimeEvent;
 import boilwright.vacuum.VacuumTimeline;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.Supplier;
 
 /**
  * What a rig does while a plan is followed: its warm-up and cool-down, read at the times of the plan. Before the run begins the
@@ -258,5 +259,27 @@ final class SimulatedRun {
                 .fins()
                 .map(fan -> fan.airSpeedMPerS() > 0)
                 .orElseGet(() -> check.steady().flow().volumeFlowM3PerS() > HARDLY_ANY_M3_PER_S);
+    }
+
+    /** The gas side of a run, computed when it is first asked for: a stop needs none. */
+    static final class GasRun {
+        private final Supplier<Optional<VacuumAnswer>> question;
+        private Optional<VacuumAnswer> answer;
+
+        GasRun(Supplier<Optional<VacuumAnswer>> question) {
+            this.question = question;
+        }
+
+        /**
+         * The answer; empty when the rig describes no chamber.
+         *
+         * @throws boilwright.errors.ComputationException when its gas does not add up
+         */
+        Optional<VacuumAnswer> answer() {
+            if (answer == null) {
+                answer = question.get();
+            }
+            return answer;
+        }
     }
 }

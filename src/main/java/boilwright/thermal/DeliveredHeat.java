@@ -29,8 +29,8 @@ public final class DeliveredHeat {
     /** The source at one level. */
     public static DeliveredHeat at(Rig rig, ParameterValues values, Schedule.Step level) {
         // with the outer face held, the wall behind it has no part in what the source delivers
-        SourceBlock source = SourceBlocks.of(rig, values, 0);
-        RunSchedule.apply(source, level);
+        SourceBlock source = SourceBlock.of(rig, values, 0);
+        source.setStep(level);
         source.setFuelEmpty(false);
         return new DeliveredHeat(source);
     }

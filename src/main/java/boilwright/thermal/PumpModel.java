@@ -15,6 +15,9 @@ import boilwright.units.PhysicalConstants;
  * jets, condensing walls and water. One instance belongs to one run and one thread; the derivative allocates nothing.
  */
 final class PumpModel implements OdeSystem {
+    /** No boiler wall becomes hotter than a flame. */
+    private static final double HOTTEST_WALL_K = 2000;
+
     final Rig rig;
     final TabulatedFluid fluid;
     final ParameterValues parameters;
@@ -72,7 +75,7 @@ final class PumpModel implements OdeSystem {
         water = new WaterNodes(rig, wallGeometry);
         supply = new SupplyBlock(rig, parameters);
         boiler = new BoilerWall(rig, fluid, parameters);
-        source = SourceBlocks.of(rig, parameters, boiler.halfResistance());
+        source = SourceBlock.of(rig, parameters, boiler.halfResistance());
         layout = new StateLayout(
                 source.size(), geometry.cells, wallGeometry.count, water.count, supply.size(), foreline.size());
         chargeKg = rig.chargeM3() * fluid.liquidDensity(roomK);
@@ -139,12 +142,48 @@ final class PumpModel implements OdeSystem {
 
     @Override
     public String componentName(int i) {
-        return StateNames.of(layout, source, supply, i);
+        if (i == layout.boilerWall) {
+            return "boiler wall temperature";
+        } else if (i == layout.oil) {
+            return "oil temperature";
+        } else if (i == layout.oilMass) {
+            return "oil mass";
+        } else if (i == layout.gas) {
+            return "dissolved gas";
+        } else if (i < layout.column) {
+            return source.stateName(i - layout.source);
+        } else if (i < layout.walls) {
+            return "temperature of column cell " + (i - layout.column + 1);
+        } else if (i < layout.water) {
+            return "temperature of body wall " + (i - layout.walls + 1);
+        } else if (i < layout.fill) {
+            return "water temperature " + (i - layout.water + 1);
+        } else if (i < layout.supply) {
+            return "water level " + (i - layout.fill + 1);
+        } else if (i == layout.foreline && layout.forelineSize > 0) {
+            return "foreline pressure";
+        } else if (i < layout.quadratures) {
+            return supply.stateName(i - layout.supply);
+        }
+        return StateLayout.Quadrature.values()[i - layout.quadratures].name().toLowerCase(java.util.Locale.ROOT)
+                + " energy";
     }
 
     @Override
     public boolean isAdmissible(double t, double[] y) {
-        return StateBounds.admit(this, y);
+        for (int i = 0; i < layout.quadratures; i++) {
+            if (layout.isTemperature(i)) {
+                boolean isWater = layout.isWater(i);
+                double low = isWater ? Water.LOWEST_K : fluid.lowestTemperature();
+                double high = isWater
+                        ? Water.HIGHEST_K
+                        : i == layout.boilerWall ? HOTTEST_WALL_K : fluid.highestTemperature();
+                if (!(y[i] >= low && y[i] <= high)) {
+                    return false;
+                }
+            }
+        }
+        return y[layout.oilMass] > 0 && forelinePa(y) > 0;
     }
 
     /** Foreline pressure of a state, Pa. */

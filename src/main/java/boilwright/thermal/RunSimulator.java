@@ -166,7 +166,7 @@ public final class RunSimulator {
         RunResult result = new RunResult(
                 kind,
                 script.toTheEnd()
-                        ? DrillEvents.of(model, watches, script)
+                        ? RunEvents.ofDrill(model, watches, script)
                         : new RunEvents(model, watches, script.steps(), cooling, outcome.time(), ended).list(),
                 recorder.series(),
                 recorder.column(),

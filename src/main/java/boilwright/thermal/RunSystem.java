@@ -13,10 +13,6 @@ final class RunSystem implements OdeSystem {
     private int level = -1;
     private int change = -1;
 
-    RunSystem(PumpModel model, List<Schedule.Step> steps) {
-        this(model, steps, List.of());
-    }
-
     /**
      * Follows a schedule while something fails.
      *
@@ -47,7 +43,7 @@ final class RunSystem implements OdeSystem {
         }
         if (now != level) {
             level = now;
-            RunSchedule.apply(model.source, steps.get(now));
+            model.source.setStep(steps.get(now));
         }
     }
 

@@ -1,5 +1,10 @@
 package boilwright.thermal;
 
+import boilwright.rig.HeatSource;
+import boilwright.rig.ParameterValues;
+import boilwright.rig.Rig;
+import boilwright.rig.Schedule;
+
 /**
  * What heats the boiler, as a block of the network. It may own states (plate temperature; cartridge temperature and fuel
  * mass). Switching happens through {@link #setLevel} and {@link #setHeaterOn}, never inside the derivative.
@@ -88,4 +93,26 @@ interface SourceBlock {
 
     /** Sets the states to those of the last steady evaluation. */
     void steadyStates(double[] y, int start, double roomK);
+
+    /**
+     * The block of the heat source that a rig describes.
+     *
+     * @param half resistance of half the boiler's wall, K/W
+     */
+    static SourceBlock of(Rig rig, ParameterValues parameters, double half) {
+        HeatSource described = rig.heatSource();
+        return switch (described.path()) {
+            case FLAME -> new FlameSource(rig, described, parameters, half);
+            case CONTACT -> HeatedBody.of(rig, described, parameters, half);
+            case OIL -> DirectSource.immersed(described, parameters);
+            case BASE ->
+                DirectSource.induction(described, rig.boiler().material().isFerrous(), parameters);
+            case NOWHERE -> DirectSource.induction(described, false, parameters);
+        };
+    }
+
+    /** Sets it to a level of a schedule. */
+    default void setStep(Schedule.Step step) {
+        setLevel(step.level(), step.holdK().orElse(Double.POSITIVE_INFINITY));
+    }
 }

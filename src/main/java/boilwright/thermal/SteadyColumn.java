@@ -236,7 +236,7 @@ final class SteadyColumn {
         for (int j = n - 1; j >= 0; j--) {
             double gain = column.vapourEnthalpy() - column.cellLiquidEnthalpy(j);
             double c = column.liquidSpecificHeat();
-            double slope = MarchSlopes.takeSlope(column.march, model.geometry.innerAreaM2[j], j);
+            double slope = column.march.takeSlope(model.geometry.innerAreaM2[j], j);
             double d = slope * gain - (column.cellTake[j] + film) * c - model.cellToBodySlope(j, y[start + j]);
             above[j] = 0;
             fromBelow[j] = 0;
@@ -255,8 +255,8 @@ final class SteadyColumn {
             diagonal[j] = d;
             enthalpyGain[j] = gain;
             takeSlope[j] = slope;
-            takeShare[j] = MarchSlopes.takeShare(column.march, j);
-            passedShare[j] = MarchSlopes.passedShare(column.march, j);
+            takeShare[j] = column.march.takeShare(j);
+            passedShare[j] = column.march.passedShare(j);
             film += column.cellTake[j];
         }
         capSlope = column.march.capSlope(column.flow());

@@ -1,8 +1,10 @@
 package boilwright.thermal;
 
+import boilwright.fluid.TabulatedFluid;
 import boilwright.gasflow.Gas;
 import boilwright.gasflow.PumpSpeed;
 import boilwright.heattransfer.GlassStress;
+import boilwright.numerics.Roots;
 import boilwright.rig.Boiler;
 import boilwright.rig.Material;
 import boilwright.rig.Parameter;
@@ -119,7 +121,7 @@ final class SteadyReport {
             mass += take;
             enthalpy += take * model.column.cellLiquidEnthalpy(0);
         }
-        return mass <= 0 ? model.roomK : LiquidTemperature.of(model.fluid, enthalpy / mass);
+        return mass <= 0 ? model.roomK : liquidTemperature(model.fluid, enthalpy / mass);
     }
 
     private static OptionalDouble boilerStress(PumpModel model, Boiler boiler, double intoOil) {
@@ -199,5 +201,15 @@ final class SteadyReport {
             list.add(values[start + i]);
         }
         return list;
+    }
+
+    static double liquidTemperature(TabulatedFluid fluid, double enthalpy) {
+        return Roots.bracketed(
+                t -> fluid.liquidEnthalpy(t) - enthalpy,
+                fluid.lowestTemperature(),
+                fluid.highestTemperature(),
+                1e-11,
+                0,
+                "temperature of returning oil");
     }
 }

@@ -102,7 +102,7 @@ public final class SteadySolver {
 
     private void setLastLevel() {
         var steps = model.rig.schedule().steps();
-        RunSchedule.apply(model.source, steps.get(steps.size() - 1));
+        model.source.setStep(steps.get(steps.size() - 1));
         model.source.setFuelEmpty(false);
     }
 

@@ -250,7 +250,7 @@ final class VapourMarch {
         cellPa[j] = p;
         double available = cap - takenBelow;
         cellAvailable[j] = available;
-        double take = SmoothLimit.take(cellWant(j, p, wallK, perCondensation), available);
+        double take = take(cellWant(j, p, wallK, perCondensation), available);
         cellTake[j] = take;
         double taken = takenBelow + take;
         double after = Math.max(0, m - taken) * perArea;
@@ -259,7 +259,7 @@ final class VapourMarch {
         for (int k = firstStage[j]; k < firstStage[j + 1]; k++) {
             stagePa[k] = p;
             stageAvailable[k] = cap - taken;
-            double jet = SmoothLimit.take(throatFactor[k] * p / rootRsT, cap - taken);
+            double jet = take(throatFactor[k] * p / rootRsT, cap - taken);
             stageFlow[k] = jet;
             taken += jet;
             double before = after;
@@ -326,7 +326,7 @@ final class VapourMarch {
                 * root
                 * Math.sqrt(root);
         double want = perCondensation * film * dT / (dT + film * saturation.interfaceResistance * perSurfaceEnergy);
-        return SmoothLimit.take(want, geometry.innerAreaM2[j] * saturation.kineticFlux);
+        return take(want, geometry.innerAreaM2[j] * saturation.kineticFlux);
     }
 
     /** How what can enter the column changes with what leaves the boiler, flow m; negative, without unit. */
@@ -367,7 +367,7 @@ final class VapourMarch {
         double m = high;
         for (int round = 0; round < ROUGH_ROUNDS; round++) {
             double pv = boilerPressure(m);
-            double taken = SmoothLimit.take(roughWant(pv), enterable(pv));
+            double taken = take(roughWant(pv), enterable(pv));
             if (taken < m) {
                 high = m;
             } else {
@@ -395,5 +395,68 @@ final class VapourMarch {
                         * ChokedNozzle.fluxFactor(forelinePa / pv, gamma, criticalRatio, chokedFactor)
                         * pv
                         / rootRsT;
+    }
+
+    /** Smooth smaller of what is wanted and what there is: w a / (w^8 + a^8)^(1/8). */
+    static double take(double want, double available) {
+        if (available <= 0 || want <= 0) {
+            return 0;
+        }
+        // beyond this ratio the eighth power is below the last digit
+        if (want < 0.01 * available) {
+            return want;
+        } else if (available < 0.01 * want) {
+            return available;
+        }
+        double small = Math.min(want, available);
+        double r = small / Math.max(want, available);
+        double r2 = r * r;
+        double r4 = r2 * r2;
+        double r8 = r4 * r4;
+        // binomial series: below 1e-3 five terms are exact to the last digit, and cheaper than three roots
+        return r8 < 1e-3
+                ? small * (1 - r8 * (1.0 / 8 - r8 * (9.0 / 128 - r8 * (153.0 / 3072 - r8 * (3825.0 / 98304)))))
+                : small / Math.sqrt(Math.sqrt(Math.sqrt(1 + r8)));
+    }
+
+    /** Derivative of {@link #take} in what is available. */
+    static double share(double take, double available) {
+        if (available <= 0) {
+            return 1;
+        }
+        double r = take / available;
+        double r2 = r * r;
+        double r4 = r2 * r2;
+        return Math.min(1, r4 * r4 * r);
+    }
+
+    /** How the condensation in cell j changes with what is available to it, 0 to 1: 1 where all that arrives is taken. */
+    double takeShare(int j) {
+        return VapourMarch.share(cellTake[j], cellAvailable[j]);
+    }
+
+    /** How what the throats at the top of cell j leave changes with what is available to them, 0 to 1. */
+    double passedShare(int j) {
+        double passed = 1;
+        for (int k = firstStage[j]; k < firstStage[j + 1]; k++) {
+            passed *= 1 - VapourMarch.share(stageFlow[k], stageAvailable[k]);
+        }
+        return passed;
+    }
+
+    /**
+     * How the condensation in cell j changes with the temperature of its wall alone, kg/(s K), at the last solution; by a
+     * difference towards the colder side.
+     */
+    double takeSlope(double areaM2, int j) {
+        double wallK = cellK(j);
+        double dT = cellSaturationK[j] - wallK;
+        if (dT <= 0 || cellAvailable[j] <= 0) {
+            return 0;
+        }
+        double step = 1e-4 * dT;
+        double heat = vapourEnthalpy - cellLiquidEnthalpy[j] + specificHeat * step;
+        double colder = VapourMarch.take(cellWant(j, cellPa[j], wallK - step, areaM2 / heat), cellAvailable[j]);
+        return (cellTake[j] - colder) / step;
     }
 }

@@ -5,6 +5,9 @@ import boilwright.errors.Message;
 import boilwright.errors.MessageKey;
 import boilwright.gasflow.Gas;
 import boilwright.numerics.CancelToken;
+import boilwright.numerics.EventAction;
+import boilwright.numerics.EventDirection;
+import boilwright.numerics.EventFunction;
 import boilwright.numerics.OdeDriver;
 import boilwright.numerics.OdeOutcome;
 import boilwright.numerics.Rosenbrock;
@@ -197,5 +200,28 @@ public final class PumpDown {
         return record.timeline(
                 new Crossover(!ways.side.roughing().isEmpty(), roughingFromS, roughingS, crossoverS, allowed, overload),
                 worstBalance);
+    }
+
+    /** Stops a run when the chamber's pressure has fallen to a value. */
+    private record Falls(double logPressure) implements EventFunction {
+        @Override
+        public int id() {
+            return 0;
+        }
+
+        @Override
+        public EventDirection direction() {
+            return EventDirection.FALLING;
+        }
+
+        @Override
+        public double value(double t, double[] y) {
+            return y[ChamberSystem.LOG_PRESSURE] - logPressure;
+        }
+
+        @Override
+        public EventAction occurred(double t, double[] y, boolean rising) {
+            return EventAction.STOP;
+        }
     }
 }

@@ -41,7 +41,7 @@ class WindowPagesTest extends AtTheWindow {
             String verdict = open.answer().check().verdict();
             assertThat(OpenWindow.words(open.window().frame())).contains(verdict);
             for (PageName page : PageName.values()) {
-                open.act(Action.of(page));
+                open.act(page.action());
                 assertThat(open.window().frame().pageProperty().get()).isEqualTo(page);
             }
             open.act(Action.THEME);

@@ -4,10 +4,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import boilwright.answers.Margin;
 import boilwright.answers.MarginId;
+import boilwright.spread.Bands;
 import org.junit.jupiter.api.Test;
 
 class CheckTextTest {
-    private final String text = CheckText.write(Samples.check(Margin.Status.FAILS));
+    private final String text = CheckText.write(Samples.check(Margin.Status.FAILS), Bands.NONE);
 
     @Test
     void saysTheVerdictBeforeEverythingElse() {

@@ -5,13 +5,14 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import boilwright.answers.Margin;
 import boilwright.answers.MarginId;
+import boilwright.spread.Bands;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 
 class JsonTest {
-    private final JsonNode check = read(CheckJson.write(Samples.check(Margin.Status.FAILS)));
+    private final JsonNode check = read(CheckJson.write(Samples.check(Margin.Status.FAILS), Bands.NONE));
 
     @Test
     void checkHasThePublishedKeys() {
@@ -72,8 +73,8 @@ class JsonTest {
 
     @Test
     void theSameAnswerGivesTheSameText() {
-        assertThat(CheckJson.write(Samples.check(Margin.Status.FAILS)))
-                .isEqualTo(CheckJson.write(Samples.check(Margin.Status.FAILS)))
+        assertThat(CheckJson.write(Samples.check(Margin.Status.FAILS), Bands.NONE))
+                .isEqualTo(CheckJson.write(Samples.check(Margin.Status.FAILS), Bands.NONE))
                 .doesNotContain("\r", "NaN")
                 .endsWith("}\n");
     }

@@ -101,7 +101,7 @@ public final class PumpDrawing extends Region implements PaletteProperties.Owner
     /** Marks the parts to which these fields belong as guessed, such as {@code stages[0].throatGap}. */
     public void setGuesses(Set<String> fieldPaths) {
         guesses.clear();
-        guesses.addAll(GuessedParts.of(fieldPaths));
+        guesses.addAll(Part.ofFields(fieldPaths));
         requestLayout();
     }
 
@@ -307,7 +307,7 @@ public final class PumpDrawing extends Region implements PaletteProperties.Owner
             default -> null;
         };
         if (way != null) {
-            Part next = NearestPart.of(places, focused, way[0], way[1]);
+            Part next = nearest(places, focused, way[0], way[1]);
             if (next != null) {
                 spots.get(next).requestFocus();
             }
@@ -338,5 +338,27 @@ public final class PumpDrawing extends Region implements PaletteProperties.Owner
     @Override
     public List<CssMetaData<? extends Styleable, ?>> getCssMetaData() {
         return PaletteProperties.cssMetaData();
+    }
+
+    /** How much a step aside counts against a step ahead. */
+    private static final double ASIDE = 2.5;
+
+    /** The nearest in a direction, or null when none lies there. */
+    static Part nearest(Map<Part, Bounds> places, Part from, double dx, double dy) {
+        Bounds here = places.get(from);
+        Part best = null;
+        double least = Double.MAX_VALUE;
+        for (Map.Entry<Part, Bounds> entry : places.entrySet()) {
+            double x = entry.getValue().getCenterX() - here.getCenterX();
+            double y = entry.getValue().getCenterY() - here.getCenterY();
+            double ahead = x * dx + y * dy;
+            double aside = Math.abs(x * dy - y * dx);
+            double cost = ahead + ASIDE * aside;
+            if (!entry.getKey().equals(from) && ahead > 1 && cost < least) {
+                least = cost;
+                best = entry.getKey();
+            }
+        }
+        return best;
     }
 }

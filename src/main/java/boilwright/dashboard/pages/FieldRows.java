@@ -1,8 +1,10 @@
 package boilwright.dashboard.pages;
 
+import boilwright.dashboard.text.WindowText;
 import boilwright.outgassing.MaterialLibrary;
 import boilwright.rig.Field;
 import boilwright.rig.FieldCatalogue;
+import boilwright.rig.SourceKind;
 import java.util.List;
 
 /** The row that fits a field. */
@@ -23,7 +25,7 @@ final class FieldRows {
                     id -> materials.find(id).title());
         }
         if (field.kind() == Field.Kind.CHOICE) {
-            return new ChoiceRow(context, path, field.choices(), ChoiceWords::of);
+            return new ChoiceRow(context, path, field.choices(), FieldRows::choiceWord);
         }
         if (isPoints(field)) {
             return new PointsRow(context, path);
@@ -52,5 +54,10 @@ final class FieldRows {
         return field.kind() == Field.Kind.LIST
                 && FieldCatalogue.children(field.path()).stream()
                         .allMatch(column -> column.kind() == Field.Kind.QUANTITY && column.required());
+    }
+
+    /** What a word of a rig file is called. */
+    static String choiceWord(String id) {
+        return SourceKind.find(id).map(SourceKind::title).orElseGet(() -> WindowText.say("pages.choice." + id));
     }
 }

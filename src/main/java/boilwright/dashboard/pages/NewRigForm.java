@@ -213,7 +213,7 @@ public final class NewRigForm extends ScrollPane {
     }
 
     private void choice(String key, List<String> ids, boolean needed) {
-        add(AskedRow.chosen(key, ids, ChoiceWords::of, needed));
+        add(AskedRow.chosen(key, ids, FieldRows::choiceWord, needed));
     }
 
     private void add(AskedRow row) {

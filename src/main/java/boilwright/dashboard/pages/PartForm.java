@@ -192,7 +192,7 @@ final class PartForm extends VBox {
         int index = Integer.parseInt(entry.substring(entry.lastIndexOf('[') + 1, entry.length() - 1));
         String number = Integer.toString(index + 1);
         return fields.text(entry + ".name")
-                .or(() -> fields.text(entry + ".kind").map(kind -> number + ", " + ChoiceWords.of(kind)))
+                .or(() -> fields.text(entry + ".kind").map(kind -> number + ", " + FieldRows.choiceWord(kind)))
                 .orElse(number);
     }
 
@@ -202,7 +202,7 @@ final class PartForm extends VBox {
         button.setId("add-" + list);
         button.getStyleClass().add("small");
         for (String kind : kinds) {
-            MenuItem item = new MenuItem(ChoiceWords.of(kind));
+            MenuItem item = new MenuItem(FieldRows.choiceWord(kind));
             item.setOnAction(event -> change(field, fields -> FieldDefaults.newEntry(fields, list, kind)));
             button.getItems().add(item);
         }

@@ -1,5 +1,6 @@
 package boilwright.rig.file;
 
+import boilwright.errors.MessageKey;
 import boilwright.rig.Body;
 import boilwright.rig.Boiler;
 import boilwright.rig.Column;
@@ -10,19 +11,23 @@ import boilwright.rig.Limits;
 import boilwright.rig.Material;
 import boilwright.rig.Protection;
 import boilwright.rig.Rig;
+import boilwright.rig.RigPaths;
 import boilwright.rig.Room;
 import boilwright.rig.Schedule;
 import boilwright.rig.Stage;
 import boilwright.rig.TopCap;
 import boilwright.rig.TypicalValues;
 import boilwright.rig.file.Json.JsonObject;
+import boilwright.units.NearestSpelling;
 import boilwright.units.PhysicalConstants;
 import java.util.Collection;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * Builds a rig from the object of its file and fills in what was left out. When faults were reported the rig has NaN or
@@ -64,7 +69,7 @@ final class RigAssembler {
                 root.has("protection") ? VacuumReader.protection(root.object("protection")) : Protection.NONE,
                 root.has("parameters") ? parameters(root.object("parameters")) : Map.of(),
                 new LinkedHashSet<>(guesses));
-        GuessChecks.run(rig, guesses, findings);
+        checkGuesses(rig, guesses, findings);
         return rig;
     }
 
@@ -165,5 +170,41 @@ final class RigAssembler {
 
     private static double usualEmissivity(Material material) {
         return material == null ? Double.NaN : material.usualEmissivity();
+    }
+
+    /**
+     * Reports every mark that is on no field, or on one that is marked already.
+     *
+     * @param guesses the marks as the file lists them; what is no text was refused before and is empty here
+     */
+    static void checkGuesses(Rig rig, List<String> guesses, Findings findings) {
+        if (guesses.isEmpty()) {
+            return;
+        }
+        List<String> known = RigPaths.of(rig);
+        Set<String> marked = new HashSet<>();
+        for (int i = 0; i < guesses.size(); i++) {
+            String guess = guesses.get(i);
+            String at = "guesses[" + i + "]";
+            boolean refusedBefore = guess.isEmpty() && !Shown.quoted("").equals(findings.found(at));
+            if (refusedBefore) {
+                continue;
+            }
+            if (!known.contains(guess)) {
+                unknownGuess(at, guess, known, findings);
+            } else if (!marked.add(guess)) {
+                findings.reportField(at, MessageKey.RIG_GUESS_DOUBLED, Shown.quoted(guess));
+            }
+        }
+    }
+
+    private static void unknownGuess(String at, String guess, List<String> known, Findings findings) {
+        String shown = Shown.quoted(guess);
+        FirstFormat.pathNow(guess)
+                .filter(known::contains)
+                .or(() -> NearestSpelling.of(guess, known))
+                .ifPresentOrElse(
+                        near -> findings.reportField(at, MessageKey.RIG_GUESS_UNKNOWN_NEAR, shown, near),
+                        () -> findings.reportField(at, MessageKey.RIG_GUESS_UNKNOWN, shown));
     }
 }
