@@ -8,6 +8,7 @@ import java.util.Locale;
 import java.util.Optional;
 import javafx.application.Application;
 import javafx.css.PseudoClass;
+import javafx.scene.Parent;
 import javafx.scene.Scene;
 
 /** The two looks of the window. */
@@ -38,12 +39,20 @@ public enum Theme {
     void dress(Scene scene) {
         Application.setUserAgentStylesheet(
                 this == LIGHT ? new PrimerLight().getUserAgentStylesheet() : new PrimerDark().getUserAgentStylesheet());
-        scene.getStylesheets()
-                .setAll(SHEETS.stream()
-                        .map(name -> Theme.class.getResource("/boilwright/css/" + name + ".css"))
-                        .filter(sheet -> sheet != null)
-                        .map(Object::toString)
-                        .toList());
-        scene.getRoot().pseudoClassStateChanged(DARK_CLASS, this == DARK);
+        List<String> sheets = SHEETS.stream()
+                .map(name -> Theme.class.getResource("/boilwright/css/" + name + ".css"))
+                .filter(sheet -> sheet != null)
+                .map(Object::toString)
+                .toList();
+        // Set once more, the same sheets would have all of the scene styled a second time.
+        if (!scene.getStylesheets().equals(sheets)) {
+            scene.getStylesheets().setAll(sheets);
+        }
+        mark(scene.getRoot());
+    }
+
+    /** Tells the root of a scene in which theme it stands. */
+    void mark(Parent root) {
+        root.pseudoClassStateChanged(DARK_CLASS, this == DARK);
     }
 }

@@ -30,7 +30,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import javafx.application.Platform;
-import javafx.beans.binding.Bindings;
 import javafx.beans.property.DoubleProperty;
 import javafx.beans.value.ObservableValue;
 import javafx.scene.Scene;
@@ -80,20 +79,23 @@ final class Window {
         PageContext context = new PageContext(session, answering, shelf, model);
         spine = new Spine(session, desk, remembered, this::act);
         frame = new Frame(context, work, spine, this::page);
-        scene = new Scene(frame);
         theme = opening.theme().or(() -> Theme.find(remembered.theme())).orElse(Theme.LIGHT);
-        theme.dress(scene);
         spine.show(theme);
-        frame.styleProperty()
-                .bind(Bindings.createStringBinding(
-                        () -> "-fx-font-size: " + typeSize(scene.getHeight()) + "px;", scene.heightProperty()));
+        frame.show(opening.page());
+        // The scene is dressed before anything stands in it: each sheet that comes later has all of it styled once
+        // more.
+        scene = new Scene(new Region());
+        theme.dress(scene);
+        theme.mark(frame);
+        fitType();
+        scene.setRoot(frame);
+        scene.heightProperty().addListener((property, before, now) -> fitType());
         for (Action action : Action.values()) {
             scene.getAccelerators().put(action.keys(), () -> act(action));
         }
         scene.addEventFilter(KeyEvent.KEY_PRESSED, this::undoKeys);
         scene.setOnDragOver(this::dragged);
         scene.setOnDragDropped(this::dropped);
-        frame.show(opening.page());
         spine.focusPage(opening.page());
         desk.begin();
     }
@@ -109,6 +111,14 @@ final class Window {
             case RUN -> new RunPage(context, work, timeline, cursorS, run::writeSheet, run::openCompanion);
             case FLUIDS -> new FluidsPage(context, work, asker::fluidToOpen);
         };
+    }
+
+    /** Sets the type's size for the height, and only when it is another one: all of the window is styled anew for it. */
+    private void fitType() {
+        String size = "-fx-font-size: " + typeSize(scene.getHeight()) + "px;";
+        if (!size.equals(frame.getStyle())) {
+            frame.setStyle(size);
+        }
     }
 
     private static double typeSize(double height) {

@@ -3,12 +3,14 @@ package boilwright.dashboard;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
+import java.util.Optional;
 import javafx.scene.SnapshotParameters;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextInputControl;
 import javafx.scene.image.PixelFormat;
 import javafx.scene.image.WritableImage;
 import javafx.scene.layout.VBox;
+import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.io.TempDir;
@@ -17,6 +19,12 @@ import org.testfx.api.FxToolkit;
 
 /** What all tests with an open window have in common: they end without a fault and without a warning of the toolkit. */
 abstract class AtTheWindow {
+    /** Where a window that the tests of a class share remembers things. */
+    @TempDir
+    static Path sharedFolder;
+
+    private static OpenWindow shared;
+
     @TempDir
     Path folder;
 
@@ -30,9 +38,32 @@ abstract class AtTheWindow {
         FxToolkit.registerPrimaryStage();
     }
 
+    /** The window that the tests of a class share, as if newly opened on a demo. */
+    void share(String demo, PageName page) {
+        if (shared == null) {
+            shared = OpenWindow.on(OpenWindow.demo(demo), Optional.empty(), sharedFolder, page);
+        } else {
+            shared.renew(OpenWindow.demo(demo), page);
+        }
+        open = shared;
+    }
+
+    /** Ends the window that was shared; the next test that shares one opens another. */
+    @AfterAll
+    static void endShared() {
+        if (shared != null) {
+            OpenWindow ending = shared;
+            shared = null;
+            ending.close();
+            assertThat(ending.faults()).isEmpty();
+        }
+    }
+
     @AfterEach
     void end() {
-        open.close();
+        if (open != shared) {
+            open.close();
+        }
         log.close();
         assertThat(open.faults()).isEmpty();
         assertThat(log.warnings()).isEmpty();

@@ -4,13 +4,16 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import boilwright.answers.Model;
 import boilwright.answers.Stored;
+import boilwright.dashboard.session.RigFiles;
 import boilwright.dashboard.session.StateFolder;
 import boilwright.dashboard.work.RigAnswer;
 import boilwright.fluid.FluidLibrary;
 import boilwright.rig.Rig;
 import boilwright.rig.file.RigReader;
 import java.nio.file.Path;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.CopyOnWriteArrayList;
@@ -18,17 +21,23 @@ import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
 import java.util.function.BooleanSupplier;
 import javafx.application.Platform;
+import javafx.css.PseudoClass;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Labeled;
+import javafx.scene.control.TitledPane;
 import javafx.stage.Stage;
 import org.testfx.util.WaitForAsyncUtils;
 
 /** A whole window in a test: its stage, what it was told about files, and what went wrong behind it. */
 final class OpenWindow implements FileAsker {
+    static final PseudoClass DARK = PseudoClass.getPseudoClass("dark");
     static final FluidLibrary FLUIDS = FluidLibrary.builtIn();
 
     private final List<Throwable> faults = new CopyOnWriteArrayList<>();
+    /** Which parts of a form stood open. */
+    private final Map<TitledPane, Boolean> atFirst = new LinkedHashMap<>();
+
     private Stage stage;
     private Window window;
     private Path toOpen;
@@ -63,7 +72,31 @@ final class OpenWindow implements FileAsker {
             open.stage.setHeight(720);
             open.stage.show();
         });
+        for (Node pane : open.window.frame().lookupAll(".titled-pane")) {
+            open.atFirst.put((TitledPane) pane, ((TitledPane) pane).isExpanded());
+        }
         return open;
+    }
+
+    /**
+     * Brings it to where it would be if it were newly opened on a rig: nothing edited, no notice, the light theme, the first
+     * size, the parts of the form as they stood. To open a window means to style and lay out all that is in it, so that
+     * tests share one where they can.
+     */
+    void renew(Rig rig, PageName page) {
+        toOpen = null;
+        toSave = null;
+        onWindowsThread(() -> {
+            if (window.frame().getPseudoClassStates().contains(DARK)) {
+                window.act(Action.THEME);
+            }
+            stage.setWidth(1280);
+            stage.setHeight(720);
+            window.frame().show(page);
+            window.session().begin(RigFiles.Stored.nowhere(rig));
+            window.frame().notices().getChildren().clear();
+            atFirst.forEach(TitledPane::setExpanded);
+        });
     }
 
     /** Closes the stage as a crash would: nothing is saved, dropped or asked. */

@@ -8,7 +8,6 @@ import boilwright.dashboard.model.JetState;
 import boilwright.dashboard.model.RunTimeline;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Optional;
 import javafx.geometry.Bounds;
 import javafx.scene.AccessibleAction;
 import javafx.scene.AccessibleAttribute;
@@ -29,9 +28,13 @@ class WindowBandTest extends AtTheWindow {
 
     @BeforeEach
     void begin() {
-        open = OpenWindow.on(OpenWindow.demo("mirror-club"), Optional.empty(), folder, PageName.TIME);
+        share("mirror-club", PageName.TIME);
         open.answer();
         line = open.window().frame().timelineShown();
+        open.onWindowsThread(() -> {
+            band().staleProperty().set(false);
+            band().cursorSProperty().set((line.restStartS() + line.cooldownStartS()) / 2);
+        });
     }
 
     @Test

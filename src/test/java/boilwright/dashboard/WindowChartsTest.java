@@ -27,7 +27,7 @@ class WindowChartsTest extends AtTheWindow {
 
     @BeforeEach
     void begin() {
-        open = OpenWindow.on(OpenWindow.demo("teaching-lab"), Optional.empty(), folder, PageName.TIME);
+        share("teaching-lab", PageName.TIME);
         answer = open.answer();
     }
 

@@ -11,10 +11,8 @@ import boilwright.dashboard.work.BackgroundWork.Urgency;
 import boilwright.rig.Material;
 import boilwright.rig.Rig;
 import boilwright.rig.file.RigFields;
-import java.util.Optional;
 import java.util.concurrent.CountDownLatch;
 import javafx.application.Platform;
-import javafx.css.PseudoClass;
 import javafx.scene.control.ComboBox;
 import javafx.scene.control.Label;
 import javafx.scene.control.Labeled;
@@ -26,11 +24,9 @@ import org.junit.jupiter.api.Test;
 
 /** Lists that are searched, switches and the status bar, with a person at the keyboard. */
 class WindowControlsTest extends AtTheWindow {
-    private static final PseudoClass DARK = PseudoClass.getPseudoClass("dark");
-
     @BeforeEach
     void begin() {
-        open = OpenWindow.on(OpenWindow.demo("mirror-club"), Optional.empty(), folder);
+        share("mirror-club", PageName.RIG);
     }
 
     @Test
@@ -64,10 +60,10 @@ class WindowControlsTest extends AtTheWindow {
         open.onWindowsThread(dark::requestFocus);
         robot.push(KeyCode.SPACE);
         assertThat(dark.isSelected()).isTrue();
-        assertThat(open.window().frame().getPseudoClassStates()).contains(DARK);
+        assertThat(open.window().frame().getPseudoClassStates()).contains(OpenWindow.DARK);
         open.act(Action.THEME);
         assertThat(dark.isSelected()).isFalse();
-        assertThat(open.window().frame().getPseudoClassStates()).doesNotContain(DARK);
+        assertThat(open.window().frame().getPseudoClassStates()).doesNotContain(OpenWindow.DARK);
     }
 
     @Test

@@ -9,7 +9,6 @@ import boilwright.rig.Supply;
 import boilwright.rig.SupplyKind;
 import boilwright.rig.file.RigWriter;
 import java.util.List;
-import java.util.Optional;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.ComboBox;
@@ -29,7 +28,7 @@ class WindowCoolingTest extends AtTheWindow {
 
     @BeforeEach
     void begin() {
-        open = OpenWindow.on(OpenWindow.demo("mirror-club"), Optional.empty(), folder);
+        share("mirror-club", PageName.RIG);
         open.onWindowsThread(() -> open.find("part-cooling", TitledPane.class).setExpanded(true));
     }
 

@@ -23,7 +23,7 @@ class WindowFilesTest extends AtTheWindow {
     @BeforeEach
     void begin() {
         state = folder.resolve("state");
-        open = OpenWindow.on(OpenWindow.demo("teaching-lab"), Optional.empty(), state);
+        open = OpenWindow.on(OpenWindow.demo("teaching-lab"), Optional.empty(), state, PageName.TIME);
     }
 
     @Test
@@ -154,7 +154,7 @@ class WindowFilesTest extends AtTheWindow {
         // A process that dies gives its lock back; here the process goes on, so the lock file goes instead.
         Files.delete(state.resolve("recovery/rig-1.lock"));
 
-        OpenWindow next = OpenWindow.on(OpenWindow.demo("neon-workshop"), Optional.empty(), state);
+        OpenWindow next = OpenWindow.on(OpenWindow.demo("neon-workshop"), Optional.empty(), state, PageName.TIME);
         next.choose("Go on with them");
         next.until("the edits", () -> next.window().session().rig().name().equals("Teaching lab"));
         RigSession session = next.window().session();
