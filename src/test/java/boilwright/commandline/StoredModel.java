@@ -85,7 +85,7 @@ final class StoredModel implements Model {
             return List.of();
         }
         if (question instanceof SpreadQuestion) {
-            return Model.COMPUTING.answer(question, cancel, (share, phase) -> {
+            return Stored.MODEL.answer(question, cancel, (share, phase) -> {
                 progress.progress(share, phase);
                 if (share >= stopAt) {
                     stopped.cancel();
