@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import boilwright.Counts;
 import boilwright.errors.InputRefusedException;
 import boilwright.errors.Sentences;
 import boilwright.fluid.FluidLibrary;
@@ -90,7 +91,10 @@ class VacuumQuestionTest {
         Rig rig = VacuumRigs.hoseCase();
         GasSide side = rig.vacuum().orElseThrow();
         double[] before = {0, 0, 0, 0};
-        for (double leak : new double[] {0, 1e-7, 1e-5, 1e-3, 1e-2, 0.1, 1}) {
+        double[] leaks = Counts.of(0, 1) == 0
+                ? new double[] {0, 1e-5, 1e-2, 1}
+                : new double[] {0, 1e-7, 1e-5, 1e-3, 1e-2, 0.1, 1};
+        for (double leak : leaks) {
             GasSide.Chamber c = side.chamber();
             Rig leaking = rig.withVacuum(new GasSide(
                     new GasSide.Chamber(c.volumeM3(), c.sinceAirS(), c.exposure(), c.surfaces(), c.seals(), leak),

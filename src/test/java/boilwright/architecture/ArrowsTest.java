@@ -351,6 +351,8 @@ class ArrowsTest {
             .callMethod(Instant.class, "now")
             .because("the same rig must give the same answer to the last bit, whenever it is asked");
 
+    static final ArchRule NOBODY_ASKS_FOR_THE_CLASS_OF_A_KIND = ClosedKindsTest.nobodyAsksForTheClassOfAKind();
+
     static final ArchRule ANSWERS_HAVE_NO_CHANCE = noClasses()
             .should()
             .callMethod(Math.class, "random")

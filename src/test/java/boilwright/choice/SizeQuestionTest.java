@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import boilwright.answers.CheckAnswer;
 import boilwright.answers.Margin;
 import boilwright.answers.MarginId;
+import boilwright.answers.RestAnswer;
 import boilwright.choice.SizeAnswer.Least;
 import boilwright.rig.HeatSource;
 import boilwright.rig.Rig;
@@ -19,7 +20,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
-/** What a sizing says is enough is enough by the whole check of the rig changed accordingly, and no less is. */
+/** What a sizing says is enough is enough by the check of the rig changed accordingly, and no less is. */
 class SizeQuestionTest {
     private static Rig withPower(Rig rig, double watts) {
         return rig.withHeatSource(rig.heatSource().withRatedPower(watts));
@@ -30,6 +31,16 @@ class SizeQuestionTest {
                 .filter(l -> l.figure().id().equals(id))
                 .findFirst()
                 .orElseThrow();
+    }
+
+    @Test
+    void theCheckFindsARigAtRestAsItIsFoundWithoutAWarmUp() {
+        Rig rig = ChoiceCases.demo("mirror-club");
+        CheckAnswer check = ChoiceCases.check(rig);
+        RestAnswer rest = ChoiceCases.rest(rig);
+        assertThat(rest.steady()).isEqualTo(check.steady());
+        assertThat(rest.needed()).isEqualTo(check.needed());
+        assertThat(check.margins()).containsAll(rest.margins());
     }
 
     /** Rigs on which some power is enough. */
@@ -46,10 +57,10 @@ class SizeQuestionTest {
     @MethodSource("powered")
     void atTheLeastPowerForFullJetsTheyAreJustFull(Rig rig) {
         double power = least(ChoiceCases.size(rig, 1), "rated-power").value().orElseThrow();
-        CheckAnswer there = ChoiceCases.check(withPower(rig, power));
+        RestAnswer there = ChoiceCases.rest(withPower(rig, power));
         assertThat(ChoiceCases.heatRatio(there)).isCloseTo(1, within(0.005));
         assertThat(ChoiceCases.governingFraction(there)).isCloseTo(1, within(0.005));
-        CheckAnswer less = ChoiceCases.check(withPower(rig, 0.97 * power));
+        RestAnswer less = ChoiceCases.rest(withPower(rig, 0.97 * power));
         assertThat(ChoiceCases.governingFraction(less)).isLessThan(1);
         assertThat(ChoiceCases.heatRatio(less)).isLessThan(1);
     }
@@ -64,11 +75,11 @@ class SizeQuestionTest {
     void atTheLeastPowerForTheUsualMarginTheCheckHasThatMargin(Rig rig) {
         SizeAnswer answer = ChoiceCases.size(rig, SizeQuestion.USUAL_MARGIN);
         double power = least(answer, "rated-power").value().orElseThrow();
-        assertThat(ChoiceCases.heatRatio(ChoiceCases.check(withPower(rig, power))))
+        assertThat(ChoiceCases.heatRatio(ChoiceCases.rest(withPower(rig, power))))
                 .isCloseTo(1.25, within(0.005));
-        assertThat(ChoiceCases.governingFraction(ChoiceCases.check(withPower(rig, power))))
+        assertThat(ChoiceCases.governingFraction(ChoiceCases.rest(withPower(rig, power))))
                 .isGreaterThan(1);
-        assertThat(ChoiceCases.heatRatio(ChoiceCases.check(withPower(rig, 0.97 * power))))
+        assertThat(ChoiceCases.heatRatio(ChoiceCases.rest(withPower(rig, 0.97 * power))))
                 .isLessThan(1.245);
     }
 
@@ -81,7 +92,7 @@ class SizeQuestionTest {
             for (Least least : answer.least()) {
                 least.value()
                         .ifPresent(value -> assertThat(ChoiceCases.heatRatio(
-                                        ChoiceCases.check(LeastSearch.with(rig, least.figure(), value))))
+                                        ChoiceCases.rest(LeastSearch.with(rig, least.figure(), value))))
                                 .as(demo + " " + least.figure())
                                 .isCloseTo(margin, within(0.005)));
             }
@@ -101,7 +112,7 @@ class SizeQuestionTest {
                             LeastSearch.with(rig, pair.given(), row.given()),
                             pair.found(),
                             row.found().getAsDouble());
-                    assertThat(ChoiceCases.heatRatio(ChoiceCases.check(both))).isCloseTo(1.25, within(0.005));
+                    assertThat(ChoiceCases.heatRatio(ChoiceCases.rest(both))).isCloseTo(1.25, within(0.005));
                     tried++;
                 }
             }
@@ -119,7 +130,7 @@ class SizeQuestionTest {
         assertThat(answer.window().isOpen()).isFalse();
         assertThat(answer.window().sentence()).contains("contact passes only");
         assertThat(answer.settings()).isEmpty();
-        assertThat(ChoiceCases.heatRatio(ChoiceCases.check(withPower(ChoiceCases.demo("neon-workshop"), 1e5))))
+        assertThat(ChoiceCases.heatRatio(ChoiceCases.rest(withPower(ChoiceCases.demo("neon-workshop"), 1e5))))
                 .isLessThan(1);
     }
 
@@ -137,7 +148,7 @@ class SizeQuestionTest {
         assertThat(ChoiceCases.margin(above, window.limit().orElseThrow()).status())
                 .isEqualTo(Margin.Status.FAILS);
         double low = window.lowW().orElseThrow();
-        assertThat(ChoiceCases.heatRatio(ChoiceCases.check(withPower(rig, low / 0.65))))
+        assertThat(ChoiceCases.heatRatio(ChoiceCases.rest(withPower(rig, low / 0.65))))
                 .isCloseTo(1, within(0.005));
     }
 

@@ -5,11 +5,13 @@ import static org.assertj.core.api.Assertions.within;
 
 import boilwright.Counts;
 import boilwright.answers.Model;
+import boilwright.answers.Stored;
 import boilwright.numerics.CancelToken;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import javax.imageio.ImageIO;
 import org.junit.jupiter.api.Test;
@@ -36,7 +38,7 @@ class ChoiceCommandsTest {
     }
 
     private CommandRun run(String... line) {
-        return CommandRun.of(folder, Model.COMPUTING, new CancelToken(), line);
+        return CommandRun.of(folder, Stored.MODEL, new CancelToken(), line);
     }
 
     private static JsonNode json(CommandRun run) {
@@ -76,20 +78,20 @@ class ChoiceCommandsTest {
                 .isEqualTo(run("size", "demo:mirror-club").out());
     }
 
+    /** The library and one's own beside the hot plate of the workshop. */
+    private CommandRun compare(String... options) throws IOException {
+        Path own = Files.writeString(folder.resolve("own.json"), OWN);
+        List<String> line = new ArrayList<>(List.of("compare", "demo:neon-workshop", "--sources", own.toString()));
+        line.addAll(List.of("--threads", "2", "--air-changes", "2"));
+        line.addAll(List.of(options));
+        return run(line.toArray(String[]::new));
+    }
+
     @Test
     void comparePutsOnesOwnBesideTheLibraryAndWritesTableAndPicture() throws IOException {
-        Path own = Files.writeString(folder.resolve("own.json"), OWN);
         Path csv = folder.resolve("rows.csv");
         Path png = folder.resolve("curves.png");
-        CommandRun page = run(
-                "compare",
-                "demo:neon-workshop",
-                "--sources",
-                own.toString(),
-                "--csv",
-                csv.toString(),
-                "--png",
-                png.toString());
+        CommandRun page = compare("--csv", csv.toString(), "--png", png.toString());
         isAPage(page);
         assertThat(page.code()).isEqualTo(ExitCode.HOLDS);
         assertThat(page.out()).contains("mine, my burner", "> ", "Carbon monoxide", "ppm", "clamped-800");
@@ -103,9 +105,8 @@ class ChoiceCommandsTest {
     }
 
     @Test
-    void compareAsJsonNamesTheRecommendedAndEachLimit() {
-        CommandRun answer = run("compare", "demo:neon-workshop", "--json", "--threads", "2", "--air-changes", "2");
-        JsonNode json = json(answer);
+    void compareAsJsonNamesTheRecommendedAndEachLimit() throws IOException {
+        JsonNode json = json(compare("--json"));
         assertThat(json.at("/recommendedId").stringValue()).isEqualTo("burner-1000");
         assertThat(json.at("/sources/0/id").stringValue()).isEqualTo("present");
         assertThat(json.at("/sources/0/limit").stringValue()).isEqualTo("contact");
@@ -166,7 +167,7 @@ class ChoiceCommandsTest {
         CommandRun refused = run("compare", "demo:mirror-club", "--sources", own.toString());
         assertThat(refused.code()).isEqualTo(ExitCode.REFUSED);
         assertThat(refused.err()).contains("own.json", field, "--accept");
-        assertThat(run("compare", "demo:mirror-club", "--sources", own.toString(), "--accept", field)
+        assertThat(run("compare", "demo:neon-workshop", "--sources", own.toString(), "--accept", field)
                         .out())
                 .contains("mine, my burner");
     }

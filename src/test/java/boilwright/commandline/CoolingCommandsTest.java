@@ -3,7 +3,7 @@ package boilwright.commandline;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import boilwright.Counts;
-import boilwright.answers.Model;
+import boilwright.answers.Stored;
 import boilwright.numerics.CancelToken;
 import boilwright.thermal.Fault;
 import java.io.IOException;
@@ -28,7 +28,7 @@ class CoolingCommandsTest {
     }
 
     private CommandRun run(String... line) {
-        return CommandRun.of(folder, Model.COMPUTING, new CancelToken(), line);
+        return CommandRun.of(folder, Stored.MODEL, new CancelToken(), line);
     }
 
     @ParameterizedTest

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import boilwright.answers.Margin;
 import boilwright.answers.Model;
+import boilwright.answers.Stored;
 import boilwright.errors.ComputationException;
 import boilwright.errors.Message;
 import boilwright.errors.MessageKey;
@@ -68,7 +69,7 @@ class NewCommandTest {
 
     @Test
     void writesARigSaysWhatWasGuessedAndWhichGuessMatters() {
-        CommandRun run = run(Model.COMPUTING, "--insulation=0 mm");
+        CommandRun run = run(Stored.MODEL, "--insulation=0 mm");
         assertThat(run.err()).isEmpty();
         assertThat(run.code()).isZero();
         assertThat(run.out())
@@ -82,11 +83,11 @@ class NewCommandTest {
 
     @Test
     void theCheckOfItTellsOfItsGuesses() {
-        run(Model.COMPUTING);
-        CommandRun check = CommandRun.of(folder, Model.COMPUTING, new CancelToken(), "check", out.toString());
+        run(Stored.MODEL);
+        CommandRun check = CommandRun.of(folder, Stored.MODEL, new CancelToken(), "check", out.toString());
         assertThat(check.out()).contains("fields of this rig are guesses, not measurements");
         CommandRun ranked = CommandRun.of(
-                folder, Model.COMPUTING, new CancelToken(), "check", "--rank-guesses", "--json", out.toString());
+                folder, Stored.MODEL, new CancelToken(), "check", "--rank-guesses", "--json", out.toString());
         assertThat(ranked.out())
                 .contains("moves the heat margin most is boiler.insulationThickness")
                 .doesNotContain("--rank-guesses");
@@ -94,7 +95,7 @@ class NewCommandTest {
 
     @Test
     void measuredThroatsAreKept() {
-        CommandRun run = run(Model.COMPUTING, "--throat-gap=0.6 mm,0.7 mm,0.8 mm");
+        CommandRun run = run(Stored.MODEL, "--throat-gap=0.6 mm,0.7 mm,0.8 mm");
         assertThat(run.code()).isZero();
         assertThat(written().stages()).extracting(s -> s.throatGapM()).containsExactly(6e-4, 7e-4, 8e-4);
         assertThat(written().guesses()).noneMatch(path -> path.endsWith("throatGap"));
@@ -102,7 +103,7 @@ class NewCommandTest {
 
     @Test
     void theBodyMayBeMeasuredOutside() {
-        assertThat(run(Model.COMPUTING, "--bore=", "--body-diameter=79.4 mm").code())
+        assertThat(run(Stored.MODEL, "--bore=", "--body-diameter=79.4 mm").code())
                 .isZero();
         assertThat(written().body().innerDiameterM()).isEqualTo(0.075);
     }
@@ -133,7 +134,7 @@ class NewCommandTest {
                 "--bor=75 mm; Was --bore meant",
             })
     void refusesNonsenseInWordsAndWritesNothing(String change, String words) throws IOException {
-        CommandRun run = run(Model.COMPUTING, change);
+        CommandRun run = run(Stored.MODEL, change);
         assertThat(run.code()).isEqualTo(2);
         assertThat(run.out()).isEmpty();
         assertThat(run.err().lines()).isNotEmpty().allMatch(said -> said.startsWith("boilwright: "));
@@ -144,7 +145,7 @@ class NewCommandTest {
 
     @Test
     void tellsEveryFaultAtOnce() {
-        CommandRun run = run(Model.COMPUTING, "--bore=75", "--wall=2.2", "--charge=none", "--stages=x");
+        CommandRun run = run(Stored.MODEL, "--bore=75", "--wall=2.2", "--charge=none", "--stages=x");
         assertThat(run.err().lines()).hasSize(4);
     }
 
@@ -157,7 +158,7 @@ class NewCommandTest {
         assertThat(refused.err()).contains("pump.json is there already", "--force");
         assertThat(out).hasContent("mine");
         assertThat(stored.asked()).isZero();
-        assertThat(run(Model.COMPUTING, "--force").code()).isZero();
+        assertThat(run(Stored.MODEL, "--force").code()).isZero();
         assertThat(written().stages()).hasSize(3);
         assertThat(left()).containsExactly("pump.json");
     }

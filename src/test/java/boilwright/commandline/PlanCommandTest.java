@@ -2,7 +2,7 @@ package boilwright.commandline;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import boilwright.answers.Model;
+import boilwright.answers.Stored;
 import boilwright.numerics.CancelToken;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -27,7 +27,7 @@ class PlanCommandTest {
     Path folder;
 
     private CommandRun run(String... line) {
-        return CommandRun.of(folder, Model.COMPUTING, new CancelToken(), line);
+        return CommandRun.of(folder, Stored.MODEL, new CancelToken(), line);
     }
 
     @Test

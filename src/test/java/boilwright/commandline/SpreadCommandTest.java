@@ -3,7 +3,7 @@ package boilwright.commandline;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import boilwright.answers.Margin;
-import boilwright.answers.Model;
+import boilwright.answers.Stored;
 import boilwright.numerics.CancelToken;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -51,7 +51,8 @@ class SpreadCommandTest {
 
     @Test
     void jsonHasMarginsEventsInputsAndWhatWasLeftOut() {
-        JsonNode json = json(run("spread", DEMO, "--runs", "20", "--json"));
+        JsonNode json = json(
+                CommandRun.of(folder, Stored.MODEL, new CancelToken(), "spread", DEMO, "--runs", "20", "--json"));
         assertThat(json.propertyNames())
                 .contains("format", "verdict", "seed", "samplesDone", "chanceOfAnyFailing", "measureFirst", "rejected");
         assertThat(json.get("margins").get(0).propertyNames())
@@ -179,14 +180,14 @@ class SpreadCommandTest {
 
     @Test
     void bandsStandBesideTheValuesOfAnAnswer() {
-        CommandRun text = CommandRun.of(folder, Model.COMPUTING, new CancelToken(), "check", DEMO, "--spread", "20");
+        CommandRun text = CommandRun.of(folder, Stored.MODEL, new CancelToken(), "check", DEMO, "--spread", "20");
         assertThat(text.code()).as(text.err()).isZero();
         assertThat(text.out()).contains("Spread: ", "10 to 90 % of 20 samples", "fails in");
         assertThat(text.out().lines().filter(l -> l.contains("jet lights: ")))
                 .isNotEmpty()
                 .allMatch(l -> l.contains(" to ") && l.contains("("));
         JsonNode json = json(
-                CommandRun.of(folder, Model.COMPUTING, new CancelToken(), "warmup", DEMO, "--spread", "20", "--json"));
+                CommandRun.of(folder, Stored.MODEL, new CancelToken(), "warmup", DEMO, "--spread", "20", "--json"));
         assertThat(json.get("spreadSamples").intValue()).isEqualTo(20);
         assertThat(json.get("margins")).allMatch(m -> m.has("valueLow") && m.has("chanceOfFailing"));
         assertThat(Stream.of(json.get("events")).flatMap(e -> e.valueStream())).allMatch(e -> e.has("timeSLow"));

@@ -84,7 +84,7 @@ final class StoredModel implements Model {
         if (question instanceof GuessRankingQuestion) {
             return List.of();
         }
-        if (question instanceof SpreadQuestion) {
+        if (question instanceof SpreadQuestion) { // anew, because it is timed
             return Model.COMPUTING.answer(question, cancel, (share, phase) -> {
                 progress.progress(share, phase);
                 if (share >= stopAt) {

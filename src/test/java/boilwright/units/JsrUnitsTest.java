@@ -2,13 +2,14 @@ package boilwright.units;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import boilwright.Counts;
 import java.util.Random;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /** Every entry of the table converts, both ways and to the last bit, as the units of JSR-385 do. */
 class JsrUnitsTest {
-    private static final int VALUES = 2000;
+    private static final int VALUES = Counts.of(400, 2000);
 
     @ParameterizedTest
     @MethodSource("boilwright.units.UnitTableTest#everySpelling")
