@@ -156,8 +156,8 @@ class QuestionsTest {
     void theSameRigGivesTheSameBits() {
         Rig rig = demo("teaching-lab");
         CheckAnswer first = check(rig);
-        CheckAnswer second = Model.COMPUTING.answer(
-                new CheckQuestion(Stored.asked(rig)), new CancelToken(), ProgressSink.NONE);
+        CheckAnswer second =
+                Model.COMPUTING.answer(new CheckQuestion(Stored.asked(rig)), new CancelToken(), ProgressSink.NONE);
         assertThat(second.steady()).isEqualTo(first.steady());
         assertThat(second.needed()).isEqualTo(first.needed());
         assertThat(second.margins()).isEqualTo(first.margins());

@@ -51,8 +51,8 @@ class SpreadCommandTest {
 
     @Test
     void jsonHasMarginsEventsInputsAndWhatWasLeftOut() {
-        JsonNode json = json(
-                CommandRun.of(folder, Stored.MODEL, new CancelToken(), "spread", DEMO, "--runs", "20", "--json"));
+        JsonNode json =
+                json(CommandRun.of(folder, Stored.MODEL, new CancelToken(), "spread", DEMO, "--runs", "20", "--json"));
         assertThat(json.propertyNames())
                 .contains("format", "verdict", "seed", "samplesDone", "chanceOfAnyFailing", "measureFirst", "rejected");
         assertThat(json.get("margins").get(0).propertyNames())
