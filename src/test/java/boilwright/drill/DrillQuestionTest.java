@@ -42,9 +42,10 @@ class DrillQuestionTest {
                 new DrillQuestion(Stored.asked(rig), List.of(faults), OptionalDouble.empty(), DrillQuestion.LATE_S));
     }
 
-    /** Played once however many tests look at it. */
+    /** Played once however many tests look at it; those of the club all together, as its interlocks want them. */
     private static DrillAnswer play(Rig rig, Fault fault) {
-        return answer(rig, fault).played().get(0);
+        DrillSet set = rig == CLUB ? answer(CLUB, Fault.values()) : answer(rig, fault);
+        return set.played().stream().filter(d -> d.fault() == fault).findFirst().orElseThrow();
     }
 
     private static double[] column(DrillRun run, SeriesQuantity quantity) {
@@ -265,7 +266,7 @@ class DrillQuestionTest {
     @Test
     void aForelineThatIsGivenIsNotFollowedAndThatIsSaid() {
         Rig given = CLUB.withForeline(new Foreline.GivenPressure(5));
-        DrillSet set = answer(given, Fault.values());
+        DrillSet set = answer(given, Fault.MAINS, Fault.BACKING, Fault.AIR_INLET);
         assertThat(set.notPlayed()).extracting(DrillSet.NotPlayed::fault).contains(Fault.BACKING, Fault.AIR_INLET);
         DrillAnswer mains = set.played().stream()
                 .filter(d -> d.fault() == Fault.MAINS)

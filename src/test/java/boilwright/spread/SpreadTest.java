@@ -43,8 +43,7 @@ class SpreadTest {
     }
 
     private static SpreadAnswer run(Rig rig, SpreadPlan plan) {
-        return Model.COMPUTING.answer(
-                new SpreadQuestion(Stored.asked(rig), plan), new CancelToken(), ProgressSink.NONE);
+        return Stored.answer(new SpreadQuestion(Stored.asked(rig), plan));
     }
 
     private static SpreadPlan plan(int runs, int threads, SpreadScope scope, SpreadRange... ranges) {
@@ -111,7 +110,7 @@ class SpreadTest {
     void theRigAsItStandsIsTheOneThatACheckFinds() {
         Rig rig = demo("teaching-lab");
         CheckAnswer check = Stored.check(rig);
-        SpreadAnswer answer = run(rig, plan(20, 2, SpreadScope.CHECK));
+        SpreadAnswer answer = run(rig, plan(SpreadPlan.FEWEST_RUNS, 3, SpreadScope.CHECK));
         assertThat(answer.margins().stream()
                         .map(m -> m.nominal().orElseThrow())
                         .limit(check.margins().size()))
@@ -138,12 +137,12 @@ class SpreadTest {
         CancelToken cancel = new CancelToken();
         SpreadAnswer stopped = Model.COMPUTING.answer(
                 new SpreadQuestion(Stored.asked(rig), plan(100_000, 2, SpreadScope.REST)), cancel, (share, phase) -> {
-                    if (share >= 60e-5) {
+                    if (share >= 25e-5) {
                         cancel.cancel();
                     }
                 });
         assertThat(stopped.isPartial()).isTrue();
-        assertThat(stopped.done()).isBetween(60, 600);
+        assertThat(stopped.done()).isBetween(25, 600);
         assertThat(stopped.verdict()).startsWith("Stopped after " + stopped.done() + " of 100000 samples");
         SpreadAnswer fewer = run(rig, plan(stopped.done(), 1, SpreadScope.REST));
         assertThat(stopped.margins()).isEqualTo(fewer.margins());
@@ -188,7 +187,7 @@ class SpreadTest {
         SpreadAnswer answer = run(
                 rig,
                 plan(
-                        200,
+                        Counts.of(100, 200),
                         2,
                         SpreadScope.REST,
                         new SpreadRange("boiler.outsideArea", 0.5 * area(rig), 1.5 * area(rig)),
@@ -209,7 +208,7 @@ class SpreadTest {
 
     @Test
     void whatCannotBeHelpedByMeasuringIsSaidSo() {
-        SpreadAnswer answer = run(demo("neon-workshop"), plan(150, 2, SpreadScope.REST));
+        SpreadAnswer answer = run(demo("neon-workshop"), plan(Counts.of(100, 150), 2, SpreadScope.REST));
         Advice heat = answer.advice().stream()
                 .filter(a -> a.marginId() == MarginId.HEAT)
                 .findFirst()
@@ -221,7 +220,7 @@ class SpreadTest {
 
     @Test
     void aMarginThatDecidesNamesItsInput() {
-        SpreadAnswer answer = run(demo("mirror-club"), plan(200, 2, SpreadScope.REST));
+        SpreadAnswer answer = run(demo("mirror-club"), plan(Counts.of(120, 200), 2, SpreadScope.REST));
         Advice film = answer.advice().stream()
                 .filter(a -> a.marginId() == MarginId.OIL_FILM)
                 .findFirst()
