@@ -11,7 +11,6 @@ import boilwright.thermal.Fault;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Optional;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.ComboBox;
@@ -23,7 +22,7 @@ import org.junit.jupiter.api.Test;
 /** The page of the run with a person at it. */
 class WindowRunTest extends AtTheWindow {
     private void open(String demo) {
-        open = OpenWindow.on(OpenWindow.demo(demo), Optional.empty(), folder, PageName.RUN);
+        share(demo, PageName.RUN);
         open.answer();
     }
 
