@@ -12,6 +12,7 @@ import boilwright.rig.SourceKind;
 import boilwright.rig.file.RigWriter;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
@@ -29,7 +30,7 @@ import org.junit.jupiter.params.provider.EnumSource;
 class WindowPagesTest extends AtTheWindow {
     @BeforeEach
     void begin() {
-        share("teaching-lab", PageName.RIG);
+        open = OpenWindow.on(OpenWindow.demo("teaching-lab"), Optional.empty(), folder);
     }
 
     @Test

@@ -11,6 +11,7 @@ import boilwright.thermal.Fault;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.ComboBox;
@@ -22,7 +23,7 @@ import org.junit.jupiter.api.Test;
 /** The page of the run with a person at it. */
 class WindowRunTest extends AtTheWindow {
     private void open(String demo) {
-        share(demo, PageName.RUN);
+        open = OpenWindow.on(OpenWindow.demo(demo), Optional.empty(), folder, PageName.RUN);
         open.answer();
     }
 
