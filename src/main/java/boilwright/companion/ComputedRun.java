@@ -58,11 +58,6 @@ final class ComputedRun {
         return heatS;
     }
 
-    /** When heat goes off, s from hot. */
-    double heatOffS() {
-        return heatOffS;
-    }
-
     /** Whether a stop is among the steps: without one a hot pump stays at rest. */
     boolean stops() {
         return moment(Action.HEAT_OFF, Clock.FROM_HOT).isPresent();

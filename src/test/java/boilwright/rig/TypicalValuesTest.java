@@ -9,6 +9,7 @@ import boilwright.estimate.OutsideMeasurements.Known;
 import boilwright.estimate.RigEstimator;
 import boilwright.fluid.FluidLibrary;
 import boilwright.rig.file.RigFields;
+import boilwright.rig.file.RigReader;
 import boilwright.rig.file.SourceLibrary;
 import boilwright.units.Dimension;
 import boilwright.units.QuantityWriter;
@@ -67,14 +68,9 @@ class TypicalValuesTest {
     /** The library's figures are those of single things; what is typical lies within what it believes possible of them. */
     @Test
     void theLimitsLieWithinTheRangesOfTheLibrary() {
+        Rig demo = RigReader.readDemo("mirror-club", FLUIDS.workingFluids(), Set.of());
         for (OfferedSource offered : SourceLibrary.builtIn().sources()) {
-            double typical = switch (offered.source().kind()) {
-                case CONTACT_PLATE -> TypicalValues.PLATE_LIMIT_K;
-                case HEATING_MANTLE -> TypicalValues.MANTLE_LIMIT_K;
-                case CLAMPED_HEATER -> TypicalValues.CLAMPED_LIMIT_K;
-                case INDUCTION -> TypicalValues.INDUCTION_LIMIT_K;
-                case GAS_BURNER, IMMERSED_ELEMENT -> Double.NaN;
-            };
+            double typical = SourceDefaults.of(offered.source().kind(), demo).limitK().orElse(Double.NaN);
             boolean small = offered.id().startsWith("hot-plate-500");
             offered.ranges().stream()
                     .filter(range -> range.field().equals("limit") && !small)

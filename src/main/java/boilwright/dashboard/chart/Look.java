@@ -35,11 +35,6 @@ record Look(double[] marker, boolean filled, double width, double... dash) {
         return ALL[index % ALL.length];
     }
 
-    /** How many there are before they begin again. */
-    static int count() {
-        return ALL.length;
-    }
-
     private static double[] round() {
         int corners = 16;
         double[] points = new double[2 * corners];

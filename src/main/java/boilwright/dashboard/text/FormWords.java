@@ -50,11 +50,6 @@ public final class FormWords {
                 : new Message(key, values).text();
     }
 
-    /** The path of the field that a message is about, with the numbers of list entries; empty when it is about none. */
-    public static String path(Message message) {
-        return field(message).isPresent() ? message.arguments().get(1) : "";
-    }
-
     private static Optional<Field> field(Message message) {
         boolean mayBe =
                 message.key().name().startsWith(PREFIX) && message.arguments().size() >= 2;
