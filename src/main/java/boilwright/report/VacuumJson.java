@@ -9,6 +9,7 @@ import boilwright.vacuum.PieceCost;
 import boilwright.vacuum.SourceShare;
 import boilwright.vacuum.VacuumState;
 import boilwright.vacuum.VacuumTimeline;
+import java.util.OptionalDouble;
 
 /** The gas side for other programs. */
 public final class VacuumJson {
@@ -85,7 +86,12 @@ public final class VacuumJson {
                 .put("roughingS", crossover.roughingS())
                 .put("timeS", crossover.timeS())
                 .put("allowedPa", crossover.allowedPa())
-                .put("overloadS", crossover.overloadS());
+                .put("overloadS", ends(crossover.overloadS()));
+    }
+
+    /** Jets that carry nothing are overloaded without an end. */
+    private static OptionalDouble ends(double seconds) {
+        return Double.isFinite(seconds) ? OptionalDouble.of(seconds) : OptionalDouble.empty();
     }
 
     private static void timeline(JsonTree json, VacuumTimeline line) {

@@ -10,7 +10,7 @@ import java.util.OptionalDouble;
  * @param roughingS how long it takes, s
  * @param timeS when the jets take over, s; empty when they are not ready or roughing does not get there
  * @param allowedPa chamber pressure at which they may, Pa
- * @param overloadS how long the jets are overloaded after that, s: V p/Qmax
+ * @param overloadS how long the jets are overloaded after that, s: V p/Qmax; infinite when they carry nothing
  */
 public record Crossover(
         boolean aroundPump,

@@ -9,6 +9,8 @@ import boilwright.errors.InputRefusedException;
 import boilwright.errors.Sentences;
 import boilwright.fluid.FluidLibrary;
 import boilwright.gasflow.Gas;
+import boilwright.invariants.RandomRigs;
+import boilwright.report.VacuumJson;
 import boilwright.rig.Foreline;
 import boilwright.rig.GasSide;
 import boilwright.rig.LinePiece;
@@ -38,6 +40,14 @@ class VacuumQuestionTest {
 
     private static VacuumAnswer answer(Rig rig) {
         return Stored.answer(new VacuumQuestion(Stored.asked(rig), Gas.AIR, TypicalValues.PUMPED_S));
+    }
+
+    /** A cartridge that is empty before the jets take over: no throughput is left, and JSON has no number for "without an end". */
+    @Test
+    void jetsThatCarryNothingAreOverloadedWithoutAnEnd() {
+        VacuumAnswer answer = answer(RandomRigs.of(20261201, 2).rig());
+        assertThat(answer.timeline().crossover().overloadS()).isInfinite();
+        assertThat(VacuumJson.write(answer)).contains("\"overloadS\" : null");
     }
 
     /** Common practice, no source: a narrow plastic hose can hold the gauge decades above the inlet while every jet is lit. */

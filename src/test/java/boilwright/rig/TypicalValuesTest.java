@@ -70,7 +70,8 @@ class TypicalValuesTest {
     void theLimitsLieWithinTheRangesOfTheLibrary() {
         Rig demo = RigReader.readDemo("mirror-club", FLUIDS.workingFluids(), Set.of());
         for (OfferedSource offered : SourceLibrary.builtIn().sources()) {
-            double typical = SourceDefaults.of(offered.source().kind(), demo).limitK().orElse(Double.NaN);
+            double typical =
+                    SourceDefaults.of(offered.source().kind(), demo).limitK().orElse(Double.NaN);
             boolean small = offered.id().startsWith("hot-plate-500");
             offered.ranges().stream()
                     .filter(range -> range.field().equals("limit") && !small)
