@@ -17,7 +17,7 @@ public final class Settled {
 
     /**
      * Returns when the windows were laid out once more after all that their thread had to do, and what that put off is done
-     * too. Where no window is shown there is nothing to lay out.
+     * too. Where no window is shown, or it is closed meanwhile, there is nothing to lay out.
      */
     public static void windows() {
         CountDownLatch laidOut = new CountDownLatch(1);
@@ -30,6 +30,10 @@ public final class Settled {
                                     laidOut.countDown();
                                 }
                             });
+                            // a window that is closed meanwhile is laid out no more
+                            scene.getWindow()
+                                    .showingProperty()
+                                    .addListener((property, before, now) -> laidOut.countDown());
                             Platform.requestNextPulse();
                         },
                         laidOut::countDown));
