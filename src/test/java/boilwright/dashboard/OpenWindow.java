@@ -183,6 +183,12 @@ final class OpenWindow implements FileAsker {
 
     /** The node with this id; ids are paths of fields, which no style sheet could select. */
     Optional<Node> lookup(String id) {
+        if (!Platform.isFxApplicationThread()) {
+            // A form that is being rebuilt must not be walked through from elsewhere.
+            List<Optional<Node>> found = new CopyOnWriteArrayList<>();
+            onWindowsThread(() -> found.add(lookup(id)));
+            return found.get(0);
+        }
         return window.frame().lookupAll("*").stream()
                 .filter(node -> id.equals(node.getId()))
                 .findFirst();

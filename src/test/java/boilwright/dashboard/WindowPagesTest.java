@@ -22,6 +22,7 @@ import javafx.scene.control.TitledPane;
 import javafx.scene.input.KeyCode;
 import javafx.scene.layout.VBox;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -33,6 +34,7 @@ class WindowPagesTest extends AtTheWindow {
         open = OpenWindow.on(OpenWindow.demo("teaching-lab"), Optional.empty(), folder);
     }
 
+    @Tag("deep")
     @Test
     void showsEveryDemoOnEveryPageInBothThemes() {
         for (String demo : Counts.firstOf("mirror-club", "neon-workshop", "teaching-lab")) {
