@@ -185,9 +185,7 @@ final class OpenWindow implements FileAsker {
     Optional<Node> lookup(String id) {
         if (!Platform.isFxApplicationThread()) {
             // A form that is being rebuilt must not be walked through from elsewhere.
-            List<Optional<Node>> found = new CopyOnWriteArrayList<>();
-            onWindowsThread(() -> found.add(lookup(id)));
-            return found.get(0);
+            return WaitForAsyncUtils.waitForAsyncFx(60_000, () -> lookup(id));
         }
         return window.frame().lookupAll("*").stream()
                 .filter(node -> id.equals(node.getId()))
