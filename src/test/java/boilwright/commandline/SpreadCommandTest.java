@@ -11,7 +11,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 import javax.imageio.ImageIO;
-import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -140,7 +139,6 @@ class SpreadCommandTest {
         assertThat(last.get("shape").stringValue()).isEqualTo("uniform");
     }
 
-    @Tag("deep")
     @Test
     void aMillionSamplesNeedAWord() {
         CommandRun run = run("spread", DEMO, "--runs", "1000000", "--steady");

@@ -76,10 +76,10 @@ abstract class AtTheWindow {
 
     /** What stands under the field with this path; empty for nothing. */
     String message(String path) {
-        return open.find(path, VBox.class).lookupAll(".field-message").stream()
+        return OpenWindow.seen(() -> open.find(path, VBox.class).lookupAll(".field-message").stream()
                 .map(node -> ((Label) node).getText())
                 .findFirst()
-                .orElse("");
+                .orElse(""));
     }
 
     /** The pixels of the drawing now. */

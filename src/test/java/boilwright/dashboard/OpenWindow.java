@@ -20,6 +20,7 @@ import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
 import java.util.function.BooleanSupplier;
+import java.util.function.Supplier;
 import javafx.application.Platform;
 import javafx.css.PseudoClass;
 import javafx.scene.Node;
@@ -183,22 +184,23 @@ final class OpenWindow implements FileAsker {
 
     /** The node with this id; ids are paths of fields, which no style sheet could select. */
     Optional<Node> lookup(String id) {
-        if (!Platform.isFxApplicationThread()) {
-            // A form that is being rebuilt must not be walked through from elsewhere.
-            return WaitForAsyncUtils.waitForAsyncFx(60_000, () -> lookup(id));
-        }
-        return window.frame().lookupAll("*").stream()
+        return seen(() -> window.frame().lookupAll("*").stream()
                 .filter(node -> id.equals(node.getId()))
-                .findFirst();
+                .findFirst());
+    }
+
+    /** What is seen from the window's thread: a form that is being rebuilt must not be walked through from elsewhere. */
+    static <T> T seen(Supplier<T> look) {
+        return Platform.isFxApplicationThread() ? look.get() : WaitForAsyncUtils.waitForAsyncFx(60_000, look::get);
     }
 
     /** All the words that labels and buttons below a node show now. */
     static List<String> words(Node node) {
-        return node.lookupAll("*").stream()
+        return seen(() -> node.lookupAll("*").stream()
                 .filter(one -> one instanceof Labeled && isSeen(one))
                 .map(one -> ((Labeled) one).getText())
                 .filter(text -> text != null && !text.isBlank())
-                .toList();
+                .toList());
     }
 
     private static boolean isSeen(Node node) {
@@ -212,10 +214,10 @@ final class OpenWindow implements FileAsker {
     }
 
     private Optional<Button> button(String words) {
-        return window.frame().notices().lookupAll(".button").stream()
+        return seen(() -> window.frame().notices().lookupAll(".button").stream()
                 .map(Button.class::cast)
                 .filter(button -> button.getText().equals(words))
-                .findFirst();
+                .findFirst());
     }
 
     String notices() {

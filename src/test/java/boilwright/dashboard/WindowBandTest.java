@@ -20,7 +20,6 @@ import javafx.scene.input.MouseButton;
 import javafx.scene.layout.Region;
 import javafx.scene.paint.Color;
 import org.junit.jupiter.api.BeforeEach;
-import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** The time band leads drawing and charts through the run. */
@@ -171,7 +170,6 @@ class WindowBandTest extends AtTheWindow {
         assertThat(cursor()).isGreaterThan(75);
     }
 
-    @Tag("deep")
     @Test
     void everyStretchCanBeReadInBothThemesAndWhenStale() {
         for (int theme = 0; theme < 2; theme++) {

@@ -2,13 +2,13 @@ package boilwright.dashboard;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import boilwright.Counts;
 import boilwright.answers.Margin;
 import boilwright.answers.MarginId;
 import boilwright.dashboard.chart.ChartData;
 import boilwright.dashboard.chart.SeriesChart;
 import boilwright.dashboard.work.RigAnswer;
 import boilwright.rig.SourceKind;
+import boilwright.rig.file.RigReader;
 import boilwright.rig.file.RigWriter;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -37,7 +37,7 @@ class WindowPagesTest extends AtTheWindow {
     @Tag("deep")
     @Test
     void showsEveryDemoOnEveryPageInBothThemes() {
-        for (String demo : Counts.firstOf("mirror-club", "neon-workshop", "teaching-lab")) {
+        for (String demo : RigReader.demoNames()) {
             open.onWindowsThread(() -> open.window().desk().openDemo(demo));
             open.until(demo, () -> open.window().session().rig().equals(OpenWindow.demo(demo)));
             String verdict = open.answer().check().verdict();
