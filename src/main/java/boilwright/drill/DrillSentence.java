@@ -72,7 +72,6 @@ enum DrillSentence {
     FIRST_OPENING(0),
     FIRST_TAP(0),
     FIRST_CARTRIDGE(0),
-    FIRST_HEAT_DOWN(0),
     /** {0} time. */
     FIRST_NO_AIR(1),
     FIRST_NO_AIR_LONG(0),
@@ -141,16 +140,6 @@ enum DrillSentence {
 
     DrillSentence(int argumentCount) {
         this.argumentCount = argumentCount;
-    }
-
-    /** How many values the sentence takes. */
-    int argumentCount() {
-        return argumentCount;
-    }
-
-    /** The sentence before its values are put in. */
-    String pattern() {
-        return SENTENCES.pattern(this);
     }
 
     /** The whole sentence with its values. */

@@ -96,33 +96,5 @@ public record OutsideMeasurements(
         public Known {
             throatGapsM = List.copyOf(throatGapsM);
         }
-
-        /** The same with measured throat gaps, bottom to top, m. */
-        public Known withThroatGaps(List<Double> gapsM) {
-            return new Known(
-                    contact,
-                    sourceLimitK,
-                    insulationM,
-                    airCooled,
-                    waterInletK,
-                    waterFlowM3PerS,
-                    forelinePa,
-                    gapsM,
-                    worksAtW);
-        }
-
-        /** The same with the power of this source at which the pump is known to work, W. */
-        public Known withWorksAt(double powerW) {
-            return new Known(
-                    contact,
-                    sourceLimitK,
-                    insulationM,
-                    airCooled,
-                    waterInletK,
-                    waterFlowM3PerS,
-                    forelinePa,
-                    throatGapsM,
-                    OptionalDouble.of(powerW));
-        }
     }
 }

@@ -252,16 +252,6 @@ public final class FluidRecord implements WorkingFluid {
         return optional(FluidProperty.DISSOLVED_AIR);
     }
 
-    /** Flash point, K; empty when the fluid has none or no figure is known. */
-    public OptionalDouble flashPoint() {
-        return optional(FluidProperty.FLASH_POINT);
-    }
-
-    /** Auto-ignition temperature, K; empty when the fluid has none or no figure is known. */
-    public OptionalDouble autoIgnition() {
-        return optional(FluidProperty.AUTO_IGNITION);
-    }
-
     @Override
     public boolean resistsOxidation() {
         return number(FluidProperty.RESISTS_OXIDATION) != 0;

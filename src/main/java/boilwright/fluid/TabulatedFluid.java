@@ -75,11 +75,6 @@ public final class TabulatedFluid implements WorkingFluid {
         return fluid instanceof FluidRecord file ? file.tables() : new TabulatedFluid(fluid, LOWEST_K, HIGHEST_K);
     }
 
-    /** The fluid from which the tables were made. */
-    public WorkingFluid exact() {
-        return exact;
-    }
-
     /** Lower end of the span, K. */
     public double lowestTemperature() {
         return lowestK;

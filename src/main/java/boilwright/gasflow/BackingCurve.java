@@ -43,21 +43,6 @@ public final class BackingCurve {
         }
     }
 
-    /** Lowest pressure reached, Pa. */
-    public double ultimatePa() {
-        return ultimatePa;
-    }
-
-    /**
-     * Volume speed.
-     *
-     * @param pressurePa inlet pressure, Pa
-     * @return m3/s; 0 at and below the ultimate pressure
-     */
-    public double speed(double pressurePa) {
-        return pressurePa <= ultimatePa ? 0 : gross(pressurePa) * (1 - ultimatePa / pressurePa);
-    }
-
     /**
      * Gas taken, p S(p).
      *

@@ -24,23 +24,4 @@ public final class OutgassingLaw {
     public static double rate(double afterOneHour, double exponent, double timeS) {
         return afterOneHour * Math.pow(Math.max(FIRST_S, timeS) / HOUR_S, -exponent);
     }
-
-    /**
-     * Gas given off from the start to a time, the exact integral of {@link #rate}.
-     *
-     * @param afterOneHour q1, Pa m3/s per m2
-     * @param exponent a, 0 or more
-     * @param timeS time, s, at least 0
-     * @return Pa m3 per m2
-     */
-    public static double given(double afterOneHour, double exponent, double timeS) {
-        double first = rate(afterOneHour, exponent, FIRST_S);
-        if (timeS <= FIRST_S) {
-            return first * timeS;
-        }
-        double ratio = timeS / FIRST_S;
-        double power = 1 - exponent;
-        double later = Math.abs(power) < 1e-12 ? Math.log(ratio) : Math.expm1(power * Math.log(ratio)) / power;
-        return first * FIRST_S * (1 + later);
-    }
 }

@@ -61,11 +61,6 @@ public final class FirstOrderShares {
         }
     }
 
-    /** How many samples there are. */
-    public long samples() {
-        return samples;
-    }
-
     /** Whether the result varies and there are samples enough to say by what. */
     public boolean isKnown() {
         return samples >= LEAST_SAMPLES && most - least > ROUNDING * Math.max(Math.abs(most), Math.abs(least));

@@ -1,7 +1,5 @@
 package boilwright.numerics;
 
-import java.util.Arrays;
-
 /**
  * How exact each step has to be: the estimated error of component i in one step may be about
  * absolute_i + relative |y_i|, taken as a root mean square over all components that count. A component with an infinite
@@ -33,13 +31,6 @@ public final class Tolerances {
             throw new IllegalArgumentException("at least one component must count");
         }
         counted = n;
-    }
-
-    /** The same absolute tolerance for each of {@code size} components. */
-    public static Tolerances uniform(int size, double relative, double absolute) {
-        double[] all = new double[size];
-        Arrays.fill(all, absolute);
-        return new Tolerances(relative, all);
     }
 
     /** Relative tolerance. */

@@ -208,10 +208,6 @@ public record Cooling(Supply supply, List<Element> elements) {
         public Optional<CapCoil> capCoil() {
             return Optional.of(this);
         }
-
-        public CapCoil(double tubeInnerDiameterM, double tubeLengthM, double bondConductance) {
-            this(tubeInnerDiameterM, tubeLengthM, bondConductance, Place.PLAIN);
-        }
     }
 
     /** What a {@link CooledPart} cools. */

@@ -1,9 +1,6 @@
 package boilwright.rig;
 
 import java.util.Arrays;
-import java.util.EnumMap;
-import java.util.LinkedHashMap;
-import java.util.Map;
 
 /** One immutable set of values for every {@link Parameter}. */
 public final class ParameterValues {
@@ -32,15 +29,6 @@ public final class ParameterValues {
         double[] changed = values.clone();
         changed[parameter.ordinal()] = value;
         return new ParameterValues(changed);
-    }
-
-    /** All values by parameter, in the registry's order. */
-    public Map<Parameter, Double> asMap() {
-        Map<Parameter, Double> map = new EnumMap<>(Parameter.class);
-        for (Parameter parameter : Parameter.values()) {
-            map.put(parameter, values[parameter.ordinal()]);
-        }
-        return new LinkedHashMap<>(map);
     }
 
     @Override

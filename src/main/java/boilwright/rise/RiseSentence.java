@@ -54,15 +54,7 @@ enum RiseSentence {
         this.argumentCount = argumentCount;
     }
 
-    int argumentCount() {
-        return argumentCount;
-    }
-
     String say(String... values) {
         return SENTENCES.say(this, argumentCount, values);
-    }
-
-    String pattern() {
-        return SENTENCES.pattern(this);
     }
 }

@@ -224,16 +224,6 @@ enum SequenceText {
         this.argumentCount = argumentCount;
     }
 
-    /** How many values the sentence takes. */
-    int argumentCount() {
-        return argumentCount;
-    }
-
-    /** The sentence before its values are put in. */
-    String pattern() {
-        return SENTENCES.pattern(this);
-    }
-
     /** The whole sentence with its values. */
     String say(String... values) {
         return SENTENCES.say(this, argumentCount, values);

@@ -28,9 +28,4 @@ public record EventKey(EventKind kind, String stage, String what, int occurrence
         }
         return keys;
     }
-
-    /** Whether the event is one that nobody wants, so that it is good when it never comes. */
-    public boolean isLimit() {
-        return kind == EventKind.LIMIT_REACHED;
-    }
 }

@@ -156,12 +156,10 @@ class SizeQuestionTest {
     @Test
     void aLimitBelowFullJetsLeavesNoWindow() {
         Rig rig = RigEdit.of("heatSource.limit", 790).applied(ChoiceCases.demo("teaching-lab"));
-        Rig limited = boilwright.rig.file.RigReader.readText(
-                "limited",
+        Rig limited = boilwright.rig.file.Texts.rig(
                 boilwright.rig.file.RigWriter.write(rig)
                         .replaceFirst("\\}\\s*$", ",\"limits\":{\"oilBulk\":\"200 degC\"}}"),
-                ChoiceCases.FLUIDS.workingFluids(),
-                java.util.Set.of());
+                ChoiceCases.FLUIDS.workingFluids());
         PowerWindow window = ChoiceCases.size(limited, 1.25).window();
         assertThat(window.isOpen()).isFalse();
         assertThat(window.limit()).contains(MarginId.OIL_BULK);

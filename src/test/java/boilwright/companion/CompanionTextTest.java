@@ -2,7 +2,6 @@ package boilwright.companion;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import boilwright.errors.SentenceBundle;
 import boilwright.sequence.Action;
 import boilwright.sequence.Rule;
 import java.util.Arrays;
@@ -12,16 +11,6 @@ import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 
 class CompanionTextTest {
-    @Test
-    void everySentenceIsThereOnceAndShowsTheValuesItTakes() {
-        SentenceBundle.check(
-                "boilwright.text.companion",
-                CompanionText.values(),
-                CompanionText::argumentCount,
-                CompanionText::pattern,
-                CompanionText::say);
-    }
-
     /** A rule that no step serves could never be named when somebody skips what proves it; the shock is told by no single step. */
     @Test
     void everyRuleButTheShockIsServedBySomeStep() {

@@ -5,8 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import boilwright.Counts;
 import boilwright.dashboard.chart.SeriesChart;
 import boilwright.rig.Rig;
-import boilwright.rig.file.RigReader;
 import boilwright.rig.file.RigWriter;
+import boilwright.rig.file.Texts;
 import boilwright.thermal.TestRigs;
 import boilwright.vacuum.VacuumRigs;
 import java.nio.file.Files;
@@ -88,8 +88,7 @@ class WindowVacuumTest extends AtTheWindow {
         assertThat(now.vacuum()).isPresent();
         assertThat(now.guesses()).contains("vacuum.chamber.volume", "vacuum.chamber.surfaces[0].area");
         // what the window writes, a file reads back
-        assertThat(RigReader.readText(
-                        "again", RigWriter.write(now), java.util.List.of(now.fluidId()), java.util.Set.of()))
+        assertThat(Texts.rig(RigWriter.write(now), java.util.List.of(now.fluidId())))
                 .isEqualTo(now);
         open.answer();
         verdict("the gauge stands at");

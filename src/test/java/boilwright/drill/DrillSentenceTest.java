@@ -2,7 +2,6 @@ package boilwright.drill;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import boilwright.errors.SentenceBundle;
 import boilwright.rig.Protection.Load;
 import boilwright.rig.Protection.TripKind;
 import boilwright.thermal.DrillLimit;
@@ -11,16 +10,6 @@ import java.util.EnumSet;
 import org.junit.jupiter.api.Test;
 
 class DrillSentenceTest {
-    @Test
-    void everySentenceIsThereOnceAndShowsTheValuesItTakes() {
-        SentenceBundle.check(
-                "boilwright.text.drill",
-                DrillSentence.values(),
-                DrillSentence::argumentCount,
-                DrillSentence::pattern,
-                DrillSentence::say);
-    }
-
     @Test
     void faultsLimitsTripsAndLoadsHaveTheirWords() {
         for (Fault fault : Fault.values()) {

@@ -41,7 +41,7 @@ class RigEstimatorTest {
     @CsvSource({"neon-workshop, ", "mirror-club, 1430", "mirror-club, ", "teaching-lab, 300"})
     void theBoilerPressureOfADemoIsMetWithinAFactorOfTwo(String name, Double worksAtW) {
         Rig demo = demo(name);
-        Known known = worksAtW == null ? Known.NOTHING : Known.NOTHING.withWorksAt(worksAtW);
+        Known known = worksAtW == null ? Known.NOTHING : Knowns.withWorksAt(Known.NOTHING, worksAtW);
         Rig rig = estimate(outside(demo, known)).rig();
         assertWithinAFactorOfTwo(steady(rig).boilerPressurePa(), steady(demo).boilerPressurePa());
     }
@@ -50,7 +50,7 @@ class RigEstimatorTest {
     @ValueSource(strings = {"neon-workshop", "mirror-club"})
     void soItIsWithMeasuredThroats(String name) {
         Rig demo = demo(name);
-        RigEstimate estimate = estimate(outside(demo, Known.NOTHING.withThroatGaps(gaps(demo))));
+        RigEstimate estimate = estimate(outside(demo, Knowns.withThroatGaps(Known.NOTHING, gaps(demo))));
         assertThat(estimate.throats()).isEmpty();
         assertThat(gaps(estimate.rig())).isEqualTo(gaps(demo));
         assertThat(estimate.rig().guesses()).noneMatch(path -> path.endsWith("throatGap"));
@@ -62,7 +62,7 @@ class RigEstimatorTest {
     @Test
     void theTeachingLabNeedsItsMantlesContactToo() {
         Rig demo = demo("teaching-lab");
-        Rig rig = estimate(outside(demo, Known.NOTHING.withThroatGaps(gaps(demo))))
+        Rig rig = estimate(outside(demo, Knowns.withThroatGaps(Known.NOTHING, gaps(demo))))
                 .rig();
         Rig touched = RigEdit.of("heatSource.contactConductance", 60).applied(rig);
         assertWithinAFactorOfTwo(
@@ -200,14 +200,14 @@ class RigEstimatorTest {
                 measured.fluidId(),
                 measured.source(),
                 measured.ratedPowerW(),
-                Known.NOTHING.withWorksAt(worksAtW));
+                Knowns.withWorksAt(Known.NOTHING, worksAtW));
         List<Double> gaps = estimate(known).throats().orElseThrow().gapsM();
         return gaps.get(gaps.size() - 1);
     }
 
     @Test
     void aPumpThatIsSaidToWorkMovesTheContactWhenThroatsAloneDoNotExplainIt() {
-        RigEstimate estimate = estimate(outside(demo("teaching-lab"), Known.NOTHING.withWorksAt(300)));
+        RigEstimate estimate = estimate(outside(demo("teaching-lab"), Knowns.withWorksAt(Known.NOTHING, 300)));
         double contact = RigFields.of(estimate.rig())
                 .quantity("heatSource.contactConductance")
                 .orElseThrow();
@@ -260,9 +260,9 @@ class RigEstimatorTest {
     @Test
     void throatsAreSaidOnceAndForEachStage() {
         Rig demo = demo("teaching-lab");
-        Known one = Known.NOTHING.withThroatGaps(List.of(5e-4));
+        Known one = Knowns.withThroatGaps(Known.NOTHING, List.of(5e-4));
         assertThatThrownBy(() -> estimate(outside(demo, one))).hasMessageContaining("1 throat gaps for 2 stages");
-        Known both = Known.NOTHING.withThroatGaps(gaps(demo)).withWorksAt(300);
+        Known both = Knowns.withWorksAt(Knowns.withThroatGaps(Known.NOTHING, gaps(demo)), 300);
         assertThatThrownBy(() -> estimate(outside(demo, both))).hasMessageContaining("give one of them");
     }
 }

@@ -109,7 +109,6 @@ class FluidRecordTest {
         FluidRecord mercury = LIBRARY.find("mercury");
         assertThat(mercury.bulkLimit()).isEmpty();
         assertThat(mercury.filmLimit()).isEmpty();
-        assertThat(mercury.flashPoint()).isEmpty();
         assertThat(mercury.isToxicVapour()).isTrue();
         assertThat(mercury.usualBoilerPressure()).isEqualTo(1000);
         assertThat(mercury.usualBoilerPressureRange()).containsExactly(500, 3000);
@@ -117,8 +116,6 @@ class FluidRecordTest {
         assertThat(oil.bulkLimit()).hasValue(523.15);
         assertThat(oil.filmLimit()).hasValue(573.15);
         assertThat(oil.airAdmissionLimit()).hasValue(353.15);
-        assertThat(oil.flashPoint()).hasValue(494.15);
-        assertThat(oil.autoIgnition()).hasValue(763.15);
         assertThat(oil.dissolvedAir()).hasValue(0.17);
         assertThat(oil.resistsOxidation()).isTrue();
         assertThat(LIBRARY.find("medium-hydrocarbon").resistsOxidation()).isFalse();

@@ -24,7 +24,7 @@ class TabulatedFluidTest {
     @ParameterizedTest
     @MethodSource("fluids")
     void everyPropertyIsWithinOneInTenMillionOfTheExactOne(TabulatedFluid table) {
-        WorkingFluid exact = table.exact();
+        WorkingFluid exact = LIBRARY.find(table.id());
         List<BiFunction<WorkingFluid, Double, Double>> properties = List.of(
                 WorkingFluid::vapourPressure,
                 WorkingFluid::vapourPressureSlope,
@@ -51,7 +51,7 @@ class TabulatedFluidTest {
     @MethodSource("fluids")
     void saturationTemperatureIsWithinOneInTenMillionOfTheExactOne(TabulatedFluid table) {
         for (double t : temperatures(table)) {
-            double p = table.exact().vapourPressure(t);
+            double p = LIBRARY.find(table.id()).vapourPressure(t);
             assertThat(table.saturationTemperature(p) / t).isCloseTo(1, within(1e-7));
         }
     }

@@ -14,15 +14,14 @@ import boilwright.rig.Rig;
 import boilwright.rig.RigPaths;
 import boilwright.rig.file.RigEdit;
 import boilwright.rig.file.RigFields;
-import boilwright.rig.file.RigReader;
 import boilwright.rig.file.RigWriter;
+import boilwright.rig.file.Texts;
 import boilwright.units.Dimension;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.TreeMap;
 
 /** Plausible rigs with figures set anywhere that a file may have them, or turned until a margin comes near 1. */
@@ -67,7 +66,7 @@ final class Altered {
     /** Whether a file with this rig would be read as it is. */
     boolean isAccepted(Rig rig) {
         try {
-            RigReader.readText("the random rig", RigWriter.write(rig), RandomRigs.FLUIDS, Set.of());
+            Texts.rig(RigWriter.write(rig), RandomRigs.FLUIDS);
             return true;
         } catch (InputRefusedException e) {
             refused++;

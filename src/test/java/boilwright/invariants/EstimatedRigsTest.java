@@ -2,6 +2,7 @@ package boilwright.invariants;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import boilwright.estimate.Knowns;
 import boilwright.estimate.OutsideMeasurements;
 import boilwright.estimate.OutsideMeasurements.Known;
 import boilwright.estimate.RigEstimate;
@@ -80,6 +81,7 @@ class EstimatedRigsTest {
                 rig.fluidId(),
                 rig.heatSource().kind(),
                 power,
-                works.map(share -> Known.NOTHING.withWorksAt(share * power)).orElse(Known.NOTHING));
+                works.map(share -> Knowns.withWorksAt(Known.NOTHING, share * power))
+                        .orElse(Known.NOTHING));
     }
 }

@@ -109,7 +109,8 @@ final class RandomCooling {
         stages.forEach(stage -> downward.add(0, stage.name()));
         List<Element> elements = new ArrayList<>();
         if (capped) {
-            elements.add(new Cooling.CapCoil(draw.between(0.004, 0.008), draw.between(0.2, 1), draw.between(5, 40)));
+            elements.add(new Cooling.CapCoil(
+                    draw.between(0.004, 0.008), draw.between(0.2, 1), draw.between(5, 40), Cooling.Place.PLAIN));
         }
         int cut = downward.size() > 1 && draw.chance(0.3) ? 1 : downward.size();
         elements.add(around(draw, body, downward.subList(0, cut)));

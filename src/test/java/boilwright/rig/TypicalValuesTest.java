@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import boilwright.dashboard.session.SourceDefaults;
+import boilwright.estimate.Knowns;
 import boilwright.estimate.OutsideMeasurements;
 import boilwright.estimate.OutsideMeasurements.Known;
 import boilwright.estimate.RigEstimator;
@@ -97,7 +98,7 @@ class TypicalValuesTest {
                 "704-type",
                 kind,
                 800,
-                Known.NOTHING.withThroatGaps(List.of(6e-4, 9e-4)));
+                Knowns.withThroatGaps(Known.NOTHING, List.of(6e-4, 9e-4)));
         Rig estimated = RigEstimator.estimate(measured, FLUIDS.find("704-type"), Set.of())
                 .rig();
         RigFields there = RigFields.of(estimated);

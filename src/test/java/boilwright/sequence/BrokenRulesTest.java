@@ -13,7 +13,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import boilwright.fluid.FluidLibrary;
 import boilwright.rig.HeatSource;
 import boilwright.rig.Rig;
-import boilwright.rig.file.RigReader;
+import boilwright.rig.file.Texts;
 import boilwright.thermal.EventKind;
 import boilwright.thermal.SeriesQuantity;
 import boilwright.thermal.TestRigs;
@@ -25,7 +25,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.Set;
 import org.junit.jupiter.api.Test;
 
 /** One breach of every rule, put into a plan that was safe: the rule, the moment and the simulated value are named. */
@@ -122,7 +121,7 @@ class BrokenRulesTest {
         String text = Files.readString(Path.of("src/main/resources/boilwright/demo/mirror-club.json"))
                 .replace("\"power\": \"100 %\"", "\"power\": \"65 %\"")
                 .replace("\"requiredBoilerPressure\"", "\"oilBulk\": \"236 degC\", \"requiredBoilerPressure\"");
-        Rig rig = RigReader.readText("mild", text, FluidLibrary.builtIn().workingFluids(), Set.of());
+        Rig rig = Texts.rig(text, FluidLibrary.builtIn().workingFluids());
         Plan safe = plan(rig, Variant.NORMAL).plan().orElseThrow();
         Plan strong = new Plan(
                 Variant.NORMAL,

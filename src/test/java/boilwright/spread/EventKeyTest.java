@@ -31,6 +31,5 @@ class EventKeyTest {
                 event(EventKind.LIMIT_REACHED, "", "Cap too hot.")));
         assertThat(keys).doesNotHaveDuplicates();
         assertThat(keys.get(1).occurrence()).isEqualTo(1);
-        assertThat(keys.get(4).isLimit()).isTrue();
     }
 }

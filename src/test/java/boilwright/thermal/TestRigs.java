@@ -133,7 +133,7 @@ public final class TestRigs {
                         291.15,
                         2e-3 / 60,
                         List.of(
-                                new Cooling.CapCoil(0.008, 0.3, 20),
+                                new Cooling.CapCoil(0.008, 0.3, 20, Cooling.Place.PLAIN),
                                 new Cooling.SolderedCoil(List.of("top", "middle", "lower"), 0.008, 3.5, 20)),
                         OptionalDouble.of(2500)),
                 ROOM,

@@ -45,24 +45,4 @@ class OutgassingTest {
                 / TORR_LITRE;
         assertThat(rate).isCloseTo(4e-6, within(1e-6));
     }
-
-    /** The integral of a power of the time, in closed form and by Simpson's rule. */
-    @ParameterizedTest
-    @CsvSource({"0.5", "0.9", "1", "1.2", "0"})
-    void integralOfThePowerLaw(double exponent) {
-        double first = 60;
-        double end = 36_000;
-        double sum = OutgassingLaw.rate(1, exponent, first) * first;
-        int pieces = 20_000;
-        double step = Math.log(end / first) / pieces;
-        for (int i = 0; i <= pieces; i++) {
-            double t = first * Math.exp(i * step);
-            int weight = i == 0 || i == pieces ? 1 : i % 2 == 1 ? 4 : 2;
-            sum += weight * step / 3 * t * OutgassingLaw.rate(1, exponent, t);
-        }
-        assertThat(OutgassingLaw.given(1, exponent, end)).isCloseTo(sum, within(1e-9 * sum));
-        if (exponent == 1) {
-            assertThat(OutgassingLaw.given(1, 1, end)).isCloseTo(3600 * (1 + Math.log(600)), within(1e-6));
-        }
-    }
 }

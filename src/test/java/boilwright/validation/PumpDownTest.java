@@ -17,14 +17,14 @@ class PumpDownTest {
             assertThat(curve.pressureFor(q)).isCloseTo(0.5 + q / 2e-3, within(1e-9 * (0.5 + q / 2e-3)));
         }
         assertThat(curve.pressureFor(0)).isEqualTo(0.5);
-        assertThat(curve.speed(0.5)).isZero();
+        assertThat(curve.throughput(0.5)).isZero();
     }
 
     @Test
     void betweenPointsTheLogarithmIsStraight() {
         BackingCurve curve = new BackingCurve(new double[] {1, 100}, new double[] {1e-3, 4e-3}, 0);
-        assertThat(curve.speed(10)).isCloseTo(2e-3, within(1e-12));
-        assertThat(curve.speed(0.1)).isCloseTo(1e-3, within(1e-12));
-        assertThat(curve.speed(1e5)).isCloseTo(4e-3, within(1e-12));
+        assertThat(curve.throughput(10) / 10).isCloseTo(2e-3, within(1e-12));
+        assertThat(curve.throughput(0.1) / 0.1).isCloseTo(1e-3, within(1e-12));
+        assertThat(curve.throughput(1e5) / 1e5).isCloseTo(4e-3, within(1e-12));
     }
 }

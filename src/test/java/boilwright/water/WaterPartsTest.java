@@ -65,7 +65,8 @@ class WaterPartsTest {
     @Test
     void turnsFollowWhatTheTubeIsSolderedTo() {
         Rig rig = TestRigs.metal150(2000);
-        Passage cap = Passage.of(rig, new Cooling.CapCoil(0.008, 0.3, 20)).orElseThrow();
+        Passage cap = Passage.of(rig, new Cooling.CapCoil(0.008, 0.3, 20, Cooling.Place.PLAIN))
+                .orElseThrow();
         Passage body = Passage.of(rig, new Cooling.SolderedCoil(List.of("top"), 0.008, 3, 20))
                 .orElseThrow();
         Passage hose = Passage.of(rig, Plumbing.hose(0.01, 2, "")).orElseThrow();

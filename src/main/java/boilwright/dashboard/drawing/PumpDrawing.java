@@ -14,7 +14,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import javafx.application.Platform;
-import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.css.CssMetaData;
 import javafx.css.Styleable;
@@ -109,11 +108,6 @@ public final class PumpDrawing extends Region implements PaletteProperties.Owner
     public void setMargins(List<Margin> margins) {
         this.margins = List.copyOf(margins);
         requestLayout();
-    }
-
-    /** What the part under the mouse, or else the one with the focus, reads; null for none. */
-    public ReadOnlyObjectProperty<PartReading> focusedPartProperty() {
-        return focusedPart.getReadOnlyProperty();
     }
 
     /** What the part under the mouse, or else the one with the focus, reads; null for none. */

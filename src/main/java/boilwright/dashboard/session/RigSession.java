@@ -115,11 +115,6 @@ public final class RigSession {
         dirty.set(!now.rig().equals(rig.get()));
     }
 
-    /** A value was refused before it became an edit. */
-    public void refuse(List<Message> faults) {
-        refusal.set(List.copyOf(faults));
-    }
-
     private void become(Rig next) {
         // The rig comes last: whoever hears of it may look at everything else.
         dirty.set(!next.equals(stored.get().rig()));

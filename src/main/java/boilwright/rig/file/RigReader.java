@@ -63,20 +63,6 @@ public final class RigReader {
         return parse("demo:" + name, text, fluidIds, acceptedFields, Migrations.CURRENT);
     }
 
-    /**
-     * Reads a rig from the text of a file.
-     *
-     * @param name what messages call the text
-     * @param text the text
-     * @param fluidIds ids of the fluids that are known
-     * @param acceptedFields as for a file
-     * @throws InputRefusedException as for a file
-     */
-    public static Rig readText(String name, String text, Collection<String> fluidIds, Set<String> acceptedFields) {
-        checkAccepted(acceptedFields);
-        return parse(name, text, fluidIds, acceptedFields, Migrations.CURRENT);
-    }
-
     /** Reads a rig from the text of a file, with given steps from older versions of the format. */
     static Rig parse(
             String file, String text, Collection<String> fluidIds, Set<String> acceptedFields, Migrations migrations) {

@@ -36,7 +36,7 @@ public final class RigSchema {
         RigSchema rig = new RigSchema();
         rig.object(schema, "");
         rig.shared.close(schema);
-        return JsonLayout.text(schema);
+        return RigWriter.text(schema);
     }
 
     /**
@@ -72,7 +72,7 @@ public final class RigSchema {
                     parts.quantity(pair.putObject("items"), field);
                 });
         parts.shared.close(schema);
-        return JsonLayout.text(schema);
+        return RigWriter.text(schema);
     }
 
     private static void closed(ObjectNode schema, List<String> required) {

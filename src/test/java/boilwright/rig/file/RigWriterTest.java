@@ -123,7 +123,7 @@ class RigWriterTest {
         Path file = folder.resolve("none").resolve("pump.json");
         assertThatThrownBy(() -> RigWriter.save(sample("glass-in-mantle"), file))
                 .isInstanceOf(InputRefusedException.class)
-                .hasMessage(file + ": the rig cannot be written: the folder or file does not exist. Nothing there was"
+                .hasMessage(file + ": the rig cannot be written: its folder does not exist. Nothing there was"
                         + " changed.");
         assertThatThrownBy(() -> RigWriter.save(sample("glass-in-mantle"), folder))
                 .hasMessage(folder + ": the rig cannot be written: it is a folder. Nothing there was changed.");

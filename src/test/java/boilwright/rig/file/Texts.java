@@ -9,11 +9,12 @@ import boilwright.rig.Rig;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
+import java.util.Collection;
 import java.util.List;
 import java.util.Set;
 
 /** Rig files as text, changed in one place, and what the reader says about them. */
-final class Texts {
+public final class Texts {
     static final List<String> FLUIDS = List.of("704-type", "705-type", "mercury");
 
     static final String CHILLER = "\"kind\": \"chiller\", \"setPoint\": \"18 degC\", \"capacity\": \"1.8 kW\","
@@ -100,13 +101,19 @@ final class Texts {
         return text.replace(from, to);
     }
 
+    /** A rig from the text of a file. */
+    public static Rig rig(String text, Collection<String> fluidIds) {
+        return RigReader.parse("text", text, fluidIds, Set.of(), Migrations.CURRENT);
+    }
+
     static Rig read(String text, String... accepted) {
         return RigReader.parse("pump.json", text, FLUIDS, Set.of(accepted), Migrations.CURRENT);
     }
 
     /** Read with everything that a program checks before it looks at the file. */
     static Rig checked(String text, String... accepted) {
-        return RigReader.readText("pump.json", text, FLUIDS, Set.of(accepted));
+        RigReader.checkAccepted(Set.of(accepted));
+        return read(text, accepted);
     }
 
     static List<String> faults(String text, String... accepted) {
