@@ -1,5 +1,6 @@
 package boilwright.commandline;
 
+import static boilwright.errors.Said.said;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import boilwright.answers.Margin;
@@ -185,7 +186,7 @@ class BoilwrightTest {
         CommandRun midway = run(StoredModel.failing(new CancelledException()), "cooldown", DEMO, "--csv", csv);
         assertThat(List.of(early.code(), midway.code())).containsExactly(130, 130);
         assertThat(early.out() + midway.out()).isEmpty();
-        assertThat(early.err()).contains("Stopped; nothing was written.");
+        assertThat(early.err()).contains(said(MessageKey.STOPPED));
         assertThat(left()).isEmpty();
     }
 

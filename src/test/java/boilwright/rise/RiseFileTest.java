@@ -1,11 +1,14 @@
 package boilwright.rise;
 
+import static boilwright.errors.Said.said;
+import static boilwright.errors.Said.saidThere;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 import static org.assertj.core.api.Assertions.within;
 
 import boilwright.errors.InputRefusedException;
 import boilwright.errors.Message;
+import boilwright.errors.MessageKey;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -109,10 +112,14 @@ class RiseFileTest {
     void refusesDecimalCommas() {
         assertThat(faults("t_s;p_Pa\n0;1\n60;1,2\n120;1,234\n180;2\n240;3\n"))
                 .containsExactly(
-                        "run.csv, line 3, column \"p_Pa\": \"1,2 Pa\" has a comma in its number; the decimal sign is a point"
-                                + " and thousands are not parted. Was 1.2 meant?",
-                        "run.csv, line 4, column \"p_Pa\": \"1,234 Pa\" has a comma in its number, which could mean 1.234 or"
-                                + " 1234; write the one you mean.");
+                        said(
+                                MessageKey.RISE_CELL_REFUSED,
+                                "run.csv, line 3, column \"p_Pa\"",
+                                "\"1,2 Pa\" has a comma in its number; the decimal sign is a point and thousands are not parted. Was 1.2 meant?"),
+                        said(
+                                MessageKey.RISE_CELL_REFUSED,
+                                "run.csv, line 4, column \"p_Pa\"",
+                                "\"1,234 Pa\" has a comma in its number, which could mean 1.234 or 1234; write the one you mean."));
         assertThat(faults("t_s,p_Pa\n0,1\n60,1,2\n120,1.4\n180,2\n240,3\n"))
                 .singleElement()
                 .asString()
@@ -159,9 +166,13 @@ class RiseFileTest {
     void asksAboutUnitsThatLookLikeSlips() {
         String torr = "t_min,p_Torr\n0,50\n1,60\n2,70\n3,80\n4,90\n";
         assertThat(faults(torr))
-                .containsExactly(
-                        "run.csv: by the column \"p_Torr\" the record begins at 50 Torr: was 50 mTorr meant? Usual is"
-                                + " 1.00e-6 Pa to 300 Pa. If it really is 50 Torr, go on with --accept pressure.");
+                .containsExactly(said(
+                        MessageKey.RISE_PRESSURE_SLIP,
+                        "run.csv",
+                        "\"p_Torr\"",
+                        "50 Torr",
+                        "50 mTorr",
+                        "1.00e-6 Pa to 300 Pa"));
         assertThat(read(torr, "pressure").readings().get(0).pressurePa()).isCloseTo(50 * 101325 / 760.0, within(1e-9));
         assertThat(faults("t_min,p_mTorr\n0,5e-6\n1,6e-6\n2,7e-6\n3,8e-6\n4,9e-6\n")
                         .get(0))
@@ -199,7 +210,7 @@ class RiseFileTest {
     @Test
     void tellsTheFirstFaultsAndCountsTheOthers() {
         String text = "t_s,p_Pa\n" + "0,low\n".repeat(25);
-        assertThat(faults(text)).hasSize(11).last().isEqualTo("run.csv: there are 15 more faults.");
+        assertThat(faults(text)).hasSize(11).last().isEqualTo(said(MessageKey.RISE_MORE_FAULTS, "run.csv", "15"));
     }
 
     @Test
@@ -214,7 +225,7 @@ class RiseFileTest {
         assertThat(refusal(folder)).endsWith(": the file cannot be read: it is a folder.");
         for (String empty : List.of("", " \n\n", "# only words\n")) {
             Files.writeString(file, empty);
-            assertThat(refusal(file)).endsWith("the file has no readings in it.");
+            assertThat(refusal(file)).endsWith(saidThere(MessageKey.RISE_FILE_EMPTY));
         }
         Files.write(file, new byte[] {'t', 0, 1});
         assertThat(refusal(file)).contains("not a text file: byte 2 is zero");

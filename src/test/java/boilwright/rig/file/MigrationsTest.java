@@ -1,11 +1,13 @@
 package boilwright.rig.file;
 
+import static boilwright.errors.Said.said;
 import static boilwright.rig.file.Texts.changed;
 import static boilwright.rig.file.Texts.faults;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import boilwright.errors.InputRefusedException;
+import boilwright.errors.MessageKey;
 import boilwright.rig.FieldCatalogue;
 import boilwright.rig.Foreline;
 import boilwright.rig.Protection;
@@ -117,15 +119,25 @@ class MigrationsTest {
                         "cooling.elements[0].tubeLength");
         assertThat(faults(changed(
                         "glass-on-plate", "\"format\": 1,", "\"format\": 1, \"guesses\": [7, \"cooling.flow\"],")))
-                .containsExactly("pump.json, line 2: guesses[0] is 7; accepted: a text in quotation marks.");
+                .containsExactly(said(
+                        MessageKey.RIG_FIELD_TYPE,
+                        "pump.json, line 2",
+                        "guesses[0]",
+                        "7",
+                        "a text in quotation marks"));
     }
 
     @Test
     void faultsOfMovedFieldsNameTheirLineAndTheirNewPath() {
         assertThat(faults(changed("glass-on-plate", "\"1 L/min\"", "\"1 L/s\"")))
-                .containsExactly("pump.json, line 46: cooling.supply.flow is \"1 L/s\": did you mean 1 L/min? Usual is"
-                        + " 0.05 L/min to 25 L/min. If it really is \"1 L/s\", go on with --accept"
-                        + " cooling.supply.flow.");
+                .containsExactly(said(
+                        MessageKey.RIG_FIELD_SLIP,
+                        "pump.json, line 46",
+                        "cooling.supply.flow",
+                        "\"1 L/s\"",
+                        "1 L/min",
+                        "0.05 L/min",
+                        "25 L/min"));
         assertThat(Texts.read(changed("glass-on-plate", "\"1 L/min\"", "\"1 L/s\""), "cooling.supply.flow"))
                 .isNotNull();
         assertThat(faults(changed("glass-on-plate", "\"flow\": \"1 L/min\",", "")))
@@ -134,27 +146,28 @@ class MigrationsTest {
                 .startsWith("pump.json, line 44: cooling.supply.flow is missing.");
         assertThat(faults(changed("glass-on-plate", "\"flow\": \"1 L/min\",", "\"flow\": \"1 L/min\", \"flo\": 1,")))
                 .containsExactly(
-                        "pump.json, line 46: cooling.flo is not a known field. Accepted here: supply, elements.");
+                        said(MessageKey.RIG_FIELD_UNKNOWN, "pump.json, line 46", "cooling.flo", "supply, elements"));
     }
 
     @Test
     void whatWasNeverInVersionOneIsNotDroppedSilently() {
         String both = changed("glass-on-plate", "\"flow\": \"1 L/min\",", "\"flow\": \"1 L/min\", \"supply\": {},");
         assertThat(faults(both))
-                .contains("pump.json, line 46: cooling.flow is not a known field any more. Since format 2 it is"
-                        + " cooling.supply.flow.")
+                .contains(said(MessageKey.RIG_FIELD_MOVED, "pump.json, line 46", "cooling.flow", "cooling.supply.flow"))
                 .anyMatch(fault -> fault.contains("cooling.supply.kind is missing"));
         String list = changed("glass-on-plate", "\"cooling\": {", "\"cooling\": [], \"coolin\": {");
-        assertThat(faults(list)).contains("pump.json, line 44: cooling is []; accepted: an object in braces.");
+        assertThat(faults(list))
+                .contains(
+                        said(MessageKey.RIG_FIELD_TYPE, "pump.json, line 44", "cooling", "[]", "an object in braces"));
     }
 
     @Test
     void oldNamesAreToldTheirNewOnes() {
         assertThat(faults(changed(TODAY, "\"elements\": [", "\"flow\": \"1 L/min\", \"elements\": [")))
-                .containsExactly("pump.json, line 50: cooling.flow is not a known field any more. Since format 2 it is"
-                        + " cooling.supply.flow.");
+                .containsExactly(
+                        said(MessageKey.RIG_FIELD_MOVED, "pump.json, line 50", "cooling.flow", "cooling.supply.flow"));
         assertThatThrownBy(() -> Texts.checked(changed(TODAY, "\"1 L/min\"", "\"1 L/s\""), "cooling.flow"))
-                .hasMessage("--accept cooling.flow: there is no such field. Did you mean cooling.supply.flow?");
+                .hasMessage(said(MessageKey.RIG_ACCEPT_UNKNOWN_NEAR, "cooling.flow", "cooling.supply.flow"));
         assertThat(faults(changed(TODAY, "\"format\": 3,", "\"format\": 3, \"guesses\": [\"cooling.flow\"],")))
                 .singleElement()
                 .asString()
@@ -164,9 +177,7 @@ class MigrationsTest {
     @Test
     void aNewerVersionIsRefusedWithWords() {
         assertThat(faults(changed("glass-on-plate", "\"format\": 1", "\"format\": 4")))
-                .containsExactly(
-                        "pump.json, line 2: format is 4, but this program knows versions up to 3 only. The file"
-                                + " was written by a newer program: update this one to read it.");
+                .containsExactly(said(MessageKey.RIG_FORMAT_NEWER, "pump.json, line 2", "4", "3"));
     }
 
     @Test
@@ -181,6 +192,6 @@ class MigrationsTest {
     @Test
     void aMissingVersionIsNamed() {
         assertThat(faults(changed("glass-on-plate", "\"format\": 1,", "")))
-                .containsExactly("pump.json, line 1: format is missing; the current version is \"format\": 3.");
+                .containsExactly(said(MessageKey.RIG_FORMAT_MISSING, "pump.json, line 1", "3"));
     }
 }

@@ -1,5 +1,6 @@
 package boilwright.rig.file;
 
+import static boilwright.errors.Said.said;
 import static boilwright.rig.file.Texts.changed;
 import static boilwright.rig.file.Texts.changedText;
 import static boilwright.rig.file.Texts.faults;
@@ -7,6 +8,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import boilwright.errors.InputRefusedException;
+import boilwright.errors.MessageKey;
 import boilwright.rig.HeatSource;
 import boilwright.rig.Parameter;
 import boilwright.rig.Rig;
@@ -31,12 +33,16 @@ class RigReaderFieldFaultsTest {
         says(
                 "\"throatGap\": \"1.2 mm\"",
                 "\"throatGap\": \"1.2 mm\", \"throatGapp\": \"2 mm\"",
-                "pump.json, line 20: stages[1].throatGapp is not a known field. Did you mean throatGap?"
-                        + " Accepted here: name, height, throatDiameter, throatGap.");
+                said(
+                        MessageKey.RIG_FIELD_UNKNOWN_NEAR,
+                        "pump.json, line 20",
+                        "stages[1].throatGapp",
+                        "name, height, throatDiameter, throatGap",
+                        "throatGap"));
         says(
                 "\"foreline\": {",
                 "\"foreline\": { \"xyzzy\": 1,",
-                "pump.json, line 43: foreline.xyzzy is not a known field. Accepted here: kind, pressure.");
+                said(MessageKey.RIG_FIELD_UNKNOWN, "pump.json, line 43", "foreline.xyzzy", "kind, pressure"));
     }
 
     @Test
@@ -44,9 +50,12 @@ class RigReaderFieldFaultsTest {
         says(
                 "\"charge\"",
                 "\"chrage\"",
-                "pump.json, line 6: chrage is not a known field. Did you mean charge? Accepted here: format, name,"
-                        + " note, fluid, charge, boiler, column, stages, body, topCap, heatSource, schedule, foreline,"
-                        + " cooling, room, vacuum, protection, limits, parameters, guesses.");
+                said(
+                        MessageKey.RIG_FIELD_UNKNOWN_NEAR,
+                        "pump.json, line 6",
+                        "chrage",
+                        "format, name, note, fluid, charge, boiler, column, stages, body, topCap, heatSource, schedule, foreline, cooling, room, vacuum, protection, limits, parameters, guesses",
+                        "charge"));
     }
 
     @Test
@@ -54,8 +63,12 @@ class RigReaderFieldFaultsTest {
         says(
                 ",\n    \"heatedArea\": \"125 cm2\"",
                 "",
-                "pump.json, line 7: boiler.heatedArea is missing. Outside area of the boiler that the source reaches."
-                        + " Accepted: a text with a unit, 1 cm2 to 100000 cm2.");
+                said(
+                        MessageKey.RIG_FIELD_MISSING,
+                        "pump.json, line 7",
+                        "boiler.heatedArea",
+                        "Outside area of the boiler that the source reaches.",
+                        "a text with a unit, 1 cm2 to 100000 cm2"));
     }
 
     @Test
@@ -63,8 +76,8 @@ class RigReaderFieldFaultsTest {
         says(
                 "\"gap\": \"6 mm\"",
                 "\"gap\": \"6 mm\",\n\"gap\": \"7 mm\",\n\"gap\": \"8 mm\"",
-                "pump.json, line 49: cooling.elements[0].gap is there twice; the first is at line 48. Keep one of them.",
-                "pump.json, line 50: cooling.elements[0].gap is there twice; the first is at line 48. Keep one of them.");
+                said(MessageKey.RIG_FIELD_DOUBLED, "pump.json, line 49", "cooling.elements[0].gap", "48"),
+                said(MessageKey.RIG_FIELD_DOUBLED, "pump.json, line 50", "cooling.elements[0].gap", "48"));
     }
 
     @Test
@@ -72,19 +85,29 @@ class RigReaderFieldFaultsTest {
         says(
                 "\"120 mm\"",
                 "\"120 kg\"",
-                "pump.json, line 9: boiler.innerDiameter: \"120 kg\" is a mass; a length is wanted, in one of these"
-                        + " units: m, cm, mm, um, in, ft.");
+                said(
+                        MessageKey.RIG_FIELD_QUANTITY,
+                        "pump.json, line 9",
+                        "boiler.innerDiameter",
+                        "\"120 kg\" is a mass; a length is wanted, in one of these units: m, cm, mm, um, in, ft."));
         says(
                 "\"40 mTorr\"",
                 "\"40 mtorr\"",
-                "pump.json, line 43: foreline.pressure: \"mtorr\" is not a known unit. The nearest accepted spelling is"
-                        + " \"mTorr\"; a pressure is wanted, in one of these units: Pa, hPa, kPa, MPa, N/mm2, bar,"
-                        + " mbar, ubar, Torr, mTorr, micron, mmHg, atm, psi.");
+                said(
+                        MessageKey.RIG_FIELD_QUANTITY,
+                        "pump.json, line 43",
+                        "foreline.pressure",
+                        "\"mtorr\" is not a known unit. The nearest accepted spelling is \"mTorr\"; a pressure is wanted, in one of these units: Pa, hPa, kPa, MPa, N/mm2, bar, mbar, ubar, Torr, mTorr, micron, mmHg, atm, psi."));
         says(
                 "\"120 mm\"",
                 "120",
-                "pump.json, line 9: boiler.innerDiameter is 120, without a unit. Write it as text with a unit, such as"
-                        + " \"120 mm\". Accepted units: m, cm, mm, um, in, ft.");
+                said(
+                        MessageKey.RIG_FIELD_NEEDS_UNIT,
+                        "pump.json, line 9",
+                        "boiler.innerDiameter",
+                        "120",
+                        "\"120 mm\"",
+                        "m, cm, mm, um, in, ft"));
     }
 
     @Test
@@ -92,20 +115,42 @@ class RigReaderFieldFaultsTest {
         says(
                 "\"120 mm\"",
                 "\"-120 mm\"",
-                "pump.json, line 9: boiler.innerDiameter is \"-120 mm\"; accepted is 5 mm to 3000 mm.");
+                said(
+                        MessageKey.RIG_FIELD_RANGE,
+                        "pump.json, line 9",
+                        "boiler.innerDiameter",
+                        "\"-120 mm\"",
+                        "5 mm",
+                        "3000 mm"));
         says(
                 "\"120 mm\"",
                 "\"40 m\"",
-                "pump.json, line 9: boiler.innerDiameter is \"40 m\": did you mean 40 mm? Accepted is 5 mm to 3000 mm.");
+                said(
+                        MessageKey.RIG_FIELD_RANGE_SLIP,
+                        "pump.json, line 9",
+                        "boiler.innerDiameter",
+                        "\"40 m\"",
+                        "40 mm",
+                        "5 mm",
+                        "3000 mm"));
         says(
                 "\"120 mm\"",
                 "\"1e6 m\"",
-                "pump.json, line 9: boiler.innerDiameter is \"1e6 m\"; accepted is 5 mm to 3000 mm.");
+                said(
+                        MessageKey.RIG_FIELD_RANGE,
+                        "pump.json, line 9",
+                        "boiler.innerDiameter",
+                        "\"1e6 m\"",
+                        "5 mm",
+                        "3000 mm"));
         says(
                 "\"18 degC\"",
                 "\"-400 degC\"",
-                "pump.json, line 45: cooling.supply.inletTemperature: \"-400 degC\" is below absolute zero, which is"
-                        + " -273.15 degC.");
+                said(
+                        MessageKey.RIG_FIELD_QUANTITY,
+                        "pump.json, line 45",
+                        "cooling.supply.inletTemperature",
+                        "\"-400 degC\" is below absolute zero, which is -273.15 degC."));
     }
 
     @Test
@@ -113,35 +158,51 @@ class RigReaderFieldFaultsTest {
         says(
                 "\"120 mm\"",
                 "null",
-                "pump.json, line 9: boiler.innerDiameter is null; accepted: a text with a unit, 5 mm to 3000 mm.");
+                said(
+                        MessageKey.RIG_FIELD_TYPE,
+                        "pump.json, line 9",
+                        "boiler.innerDiameter",
+                        "null",
+                        "a text with a unit, 5 mm to 3000 mm"));
         says(
                 "{ \"temperature\": \"22 degC\" }",
                 "[]",
-                "pump.json, line 51: room is []; accepted: an object in braces.");
+                said(MessageKey.RIG_FIELD_TYPE, "pump.json, line 51", "room", "[]", "an object in braces"));
         says(
                 "[\"top\", \"middle\", \"bottom\"]",
                 "\"top\"",
-                "pump.json, line 48: cooling.elements[0].covers is \"top\"; accepted: a list of texts in brackets.");
-        says("\"Glass pump\"", "true", "pump.json, line 3: name is true; accepted: a text in quotation marks.");
+                said(
+                        MessageKey.RIG_FIELD_TYPE,
+                        "pump.json, line 48",
+                        "cooling.elements[0].covers",
+                        "\"top\"",
+                        "a list of texts in brackets"));
+        says(
+                "\"Glass pump\"",
+                "true",
+                said(MessageKey.RIG_FIELD_TYPE, "pump.json, line 3", "name", "true", "a text in quotation marks"));
         says(
                 "\"contact\": \"domed-glass\"",
                 "\"contact\": 3",
-                "pump.json, line 32: heatSource.contact is 3; accepted: \"machined-metal\", \"flat-glass\","
-                        + " \"domed-glass\".");
+                said(
+                        MessageKey.RIG_FIELD_TYPE,
+                        "pump.json, line 32",
+                        "heatSource.contact",
+                        "3",
+                        "\"machined-metal\", \"flat-glass\", \"domed-glass\""));
     }
 
     @Test
     void textsMustBePresentPrintableAndOfAReasonableLength() {
-        says("\"Glass pump\"", "\" \"", "pump.json, line 3: name has 0 characters; accepted are 1 to 80.");
+        says("\"Glass pump\"", "\" \"", said(MessageKey.RIG_TEXT_LENGTH, "pump.json, line 3", "name", "0", "1", "80"));
         says(
                 "\"Glass pump\"",
                 "\"" + "n".repeat(81) + "\"",
-                "pump.json, line 3: name has 81 characters; accepted are 1 to 80.");
+                said(MessageKey.RIG_TEXT_LENGTH, "pump.json, line 3", "name", "81", "1", "80"));
         says(
                 "\"Glass pump\"",
                 "\"red \\u001b[31m\"",
-                "pump.json, line 3: name is \"red ?[31m\", with characters that cannot be printed. Accepted is plain"
-                        + " text.");
+                said(MessageKey.RIG_TEXT_CONTROL, "pump.json, line 3", "name", "\"red ?[31m\""));
     }
 
     @Test
@@ -149,12 +210,22 @@ class RigReaderFieldFaultsTest {
         says(
                 "\"704-type\"",
                 "\"704type\"",
-                "pump.json, line 5: fluid is \"704type\": did you mean \"704-type\"? Accepted: \"704-type\","
-                        + " \"705-type\", \"mercury\".");
+                said(
+                        MessageKey.RIG_CHOICE_UNKNOWN_NEAR,
+                        "pump.json, line 5",
+                        "fluid",
+                        "\"704type\"",
+                        "\"704-type\", \"705-type\", \"mercury\"",
+                        "704-type"));
         says(
                 "\"fluid\": \"704-type\"",
                 "\"fluid\": \"castor oil\"",
-                "pump.json, line 5: fluid is \"castor oil\"; accepted: \"704-type\", \"705-type\", \"mercury\".");
+                said(
+                        MessageKey.RIG_CHOICE_UNKNOWN,
+                        "pump.json, line 5",
+                        "fluid",
+                        "\"castor oil\"",
+                        "\"704-type\", \"705-type\", \"mercury\""));
         says(
                 "\"contact-plate\"",
                 "\"contact-plat\"",
@@ -170,15 +241,19 @@ class RigReaderFieldFaultsTest {
         says(
                 "\"lossArea\": \"420 cm2\"",
                 "\"lossArea\": \"420 cm2\", \"surfaceArea\": \"90 cm2\"",
-                "pump.json, line 37: heatSource.surfaceArea does not belong to the kind contact-plate. It belongs to:"
-                        + " immersed-element.");
+                said(
+                        MessageKey.RIG_FIELD_OF_ANOTHER_KIND,
+                        "pump.json, line 37",
+                        "heatSource.surfaceArea",
+                        "contact-plate",
+                        "immersed-element"));
     }
 
     @Test
     void emptyAndEndlessListsAreRefused() {
         String noStages = "\"stages\": [],\n \"ignored\": [";
         assertThat(faults(changed(GLASS, "\"stages\": [", noStages)))
-                .contains("pump.json, line 18: stages has 0 entries; accepted are 1 to 12.");
+                .contains(said(MessageKey.RIG_LIST_LENGTH, "pump.json, line 18", "stages", "0", "1", "12"));
     }
 
     @Test
@@ -186,25 +261,44 @@ class RigReaderFieldFaultsTest {
         says(
                 "\"1.5 kW\"",
                 "\"2400 kW\"",
-                "pump.json, line 31: heatSource.ratedPower is \"2400 kW\": did you mean 2400 W? Usual is 50 W to"
-                        + " 20000 W. If it really is \"2400 kW\", go on with --accept heatSource.ratedPower.");
+                said(
+                        MessageKey.RIG_FIELD_SLIP,
+                        "pump.json, line 31",
+                        "heatSource.ratedPower",
+                        "\"2400 kW\"",
+                        "2400 W",
+                        "50 W",
+                        "20000 W"));
         says(
                 "\"100 mL\"",
                 "\"35 L\"",
-                "pump.json, line 6: charge is \"35 L\": did you mean 35 mL? Usual is 10 mL to 4000 mL. If it really is"
-                        + " \"35 L\", go on with --accept charge.");
+                said(
+                        MessageKey.RIG_FIELD_SLIP,
+                        "pump.json, line 6",
+                        "charge",
+                        "\"35 L\"",
+                        "35 mL",
+                        "10 mL",
+                        "4000 mL"));
         says(
                 "\"40 mTorr\"",
                 "\"50 Torr\"",
-                "pump.json, line 43: foreline.pressure is \"50 Torr\": did you mean 50 mTorr (50 micron)? Usual is"
-                        + " 0.750 mTorr to 1500 mTorr. If it really is \"50 Torr\", go on with --accept"
-                        + " foreline.pressure.");
+                said(
+                        MessageKey.RIG_FIELD_SLIP,
+                        "pump.json, line 43",
+                        "foreline.pressure",
+                        "\"50 Torr\"",
+                        "50 mTorr (50 micron)",
+                        "0.750 mTorr",
+                        "1500 mTorr"));
         says(
                 "\"40 mTorr\"",
                 "\"10e-2 Torr\"",
-                "pump.json, line 43: foreline.pressure: \"10e-2 Torr\" means 1e-1 as it is written, but was probably"
-                        + " meant as 1e-2; write the one you mean. If it is meant as it is written, go on with"
-                        + " --accept foreline.pressure.");
+                said(
+                        MessageKey.RIG_FIELD_QUANTITY_SLIP,
+                        "pump.json, line 43",
+                        "foreline.pressure",
+                        "\"10e-2 Torr\" means 1e-1 as it is written, but was probably meant as 1e-2; write the one you mean."));
     }
 
     @Test
@@ -236,11 +330,9 @@ class RigReaderFieldFaultsTest {
     void anAcceptedFieldMustExist() {
         assertThatThrownBy(() -> RigReader.readDemo("mirror-club", Texts.FLUIDS, Set.of("heatsource.ratedPower")))
                 .isInstanceOf(InputRefusedException.class)
-                .hasMessage("--accept heatsource.ratedPower: there is no such field. Did you mean"
-                        + " heatSource.ratedPower?");
+                .hasMessage(said(MessageKey.RIG_ACCEPT_UNKNOWN_NEAR, "heatsource.ratedPower", "heatSource.ratedPower"));
         assertThatThrownBy(() -> RigReader.readDemo("mirror-club", Texts.FLUIDS, Set.of("?")))
-                .hasMessage("--accept ?: there is no such field. Name it as the refusal names it, such as"
-                        + " heatSource.ratedPower.");
+                .hasMessage(said(MessageKey.RIG_ACCEPT_UNKNOWN, "?"));
     }
 
     @Test
@@ -252,7 +344,13 @@ class RigReaderFieldFaultsTest {
                 "pump.json, line 51: parameters.evaporation-coeficient is not a known field. Did you mean"
                         + " evaporation-coefficient? Accepted here: "
                         + String.join(", ", parameterIds()) + ".",
-                "pump.json, line 51: parameters.discharge-coefficient is 0.2; accepted is 0.6 to 0.95.");
+                said(
+                        MessageKey.RIG_FIELD_RANGE,
+                        "pump.json, line 51",
+                        "parameters.discharge-coefficient",
+                        "0.2",
+                        "0.6",
+                        "0.95"));
         Rig rig = Texts.read(changed(
                 GLASS,
                 room,
@@ -289,17 +387,34 @@ class RigReaderFieldFaultsTest {
         says(
                 "\"100 %\"",
                 "\"1600 W\"",
-                "pump.json, line 41: schedule[1].power is \"1600 W\", more than the rated power of \"1.5 kW\"."
-                        + " Accepted is at most that power.");
+                said(
+                        MessageKey.RIG_POWER_ABOVE_RATED,
+                        "pump.json, line 41",
+                        "schedule[1].power",
+                        "\"1600 W\"",
+                        "\"1.5 kW\""));
         says(
                 "\"100 %\"",
                 "\"900 kW\"",
-                "pump.json, line 41: schedule[1].power is \"900 kW\": did you mean 900 W? Usual is 30 W to 1500 W. If"
-                        + " it really is \"900 kW\", go on with --accept schedule[1].power.");
+                said(
+                        MessageKey.RIG_FIELD_SLIP,
+                        "pump.json, line 41",
+                        "schedule[1].power",
+                        "\"900 kW\"",
+                        "900 W",
+                        "30 W",
+                        "1500 W"));
         says(
                 "\"100 %\"",
                 "\"100\"",
-                "pump.json, line 41: schedule[1].power is \"100\": did you mean 100 %? Accepted is 0 % to 100 %.");
+                said(
+                        MessageKey.RIG_FIELD_RANGE_SLIP,
+                        "pump.json, line 41",
+                        "schedule[1].power",
+                        "\"100\"",
+                        "100 %",
+                        "0 %",
+                        "100 %"));
     }
 
     @Test

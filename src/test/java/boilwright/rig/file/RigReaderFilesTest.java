@@ -1,10 +1,12 @@
 package boilwright.rig.file;
 
+import static boilwright.errors.Said.said;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.junit.jupiter.api.Assumptions.assumeFalse;
 
 import boilwright.errors.InputRefusedException;
+import boilwright.errors.MessageKey;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.InputStream;
@@ -67,7 +69,7 @@ class RigReaderFilesTest {
         };
         assertThatThrownBy(() -> FileText.read("pump.json", () -> broken))
                 .isInstanceOf(InputRefusedException.class)
-                .hasMessage("pump.json: the file cannot be read: Input/output error.");
+                .hasMessage(said(MessageKey.RIG_FILE_UNREADABLE, "pump.json", "Input/output error"));
     }
 
     @Test
@@ -85,8 +87,8 @@ class RigReaderFilesTest {
             }
         };
         assertThatThrownBy(() -> FileText.read("pump.json", () -> endless))
-                .hasMessage("pump.json: the file has more than 4194304 bytes; a rig file has at most 4194304 bytes"
-                        + " (4 MB).");
+                .hasMessage(said(
+                        MessageKey.RIG_FILE_TOO_LARGE, "pump.json", "more than 4194304 bytes", "4194304 bytes (4 MB)"));
     }
 
     @Test
@@ -181,11 +183,13 @@ class RigReaderFilesTest {
     void theDemosAreThereAndNoOthers() {
         assertThat(RigReader.demoNames()).containsExactly("neon-workshop", "mirror-club", "teaching-lab");
         assertThatThrownBy(() -> RigReader.readDemo("neon-workshp", Texts.FLUIDS, Set.of()))
-                .hasMessage("demo:neon-workshp: there is no such demo rig. Did you mean demo:neon-workshop? There are:"
-                        + " neon-workshop, mirror-club, teaching-lab.");
+                .hasMessage(said(
+                        MessageKey.RIG_DEMO_UNKNOWN_NEAR,
+                        "neon-workshp",
+                        "neon-workshop, mirror-club, teaching-lab",
+                        "neon-workshop"));
         assertThatThrownBy(() -> RigReader.readDemo("x/../../y", Texts.FLUIDS, Set.of()))
-                .hasMessage("demo:x/../../y: there is no such demo rig. There are: neon-workshop, mirror-club,"
-                        + " teaching-lab.");
+                .hasMessage(said(MessageKey.RIG_DEMO_UNKNOWN, "x/../../y", "neon-workshop, mirror-club, teaching-lab"));
     }
 
     @Test

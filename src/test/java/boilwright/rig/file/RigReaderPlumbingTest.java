@@ -1,5 +1,7 @@
 package boilwright.rig.file;
 
+import static boilwright.errors.Said.said;
+import static boilwright.errors.Said.saidThere;
 import static boilwright.rig.file.Texts.BODY_COIL;
 import static boilwright.rig.file.Texts.BOTH_COILS;
 import static boilwright.rig.file.Texts.CAP_COIL;
@@ -16,6 +18,7 @@ import static boilwright.rig.file.Texts.faults;
 import static boilwright.rig.file.Texts.placed;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import boilwright.errors.MessageKey;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -28,14 +31,14 @@ class RigReaderPlumbingTest {
             "{ \"kind\": \"baffle-coil\", \"tubeInnerDiameter\": \"6 mm\", \"tubeLength\": \"1 m\" }";
 
     /** The faults without their line, which moves with the supply's. */
-    private static List<String> said(String supply, String elements, String... accepted) {
+    private static List<String> faultsOf(String supply, String elements, String... accepted) {
         return faults(cooled(supply, elements), accepted).stream()
                 .map(fault -> fault.replaceFirst("^pump.json, line \\d+: ", ""))
                 .toList();
     }
 
     private static void says(String supply, String elements, String... messages) {
-        assertThat(said(supply, elements)).containsExactly(messages);
+        assertThat(faultsOf(supply, elements)).containsExactly(messages);
     }
 
     @Test
@@ -43,37 +46,31 @@ class RigReaderPlumbingTest {
         String text = Texts.sample("version-3/glass-on-plate").replaceFirst("(?s)\"supply\": \\{.*?},", "");
         assertThat(faults(text))
                 .containsExactly(
-                        "pump.json, line 44: cooling.supply is missing. Where the cooling comes from: a flow that"
-                                + " was measured, a chiller, a tap, a tank with a pump, or fins and a fan. Accepted: an object"
-                                + " in braces, whose kind is one of \"given-flow\", \"chiller\", \"tap\", \"tank\","
-                                + " \"fins-and-fan\".");
+                        said(
+                                MessageKey.RIG_FIELD_MISSING,
+                                "pump.json, line 44",
+                                "cooling.supply",
+                                "Where the cooling comes from: a flow that was measured, a chiller, a tap, a tank with a pump, or fins and a fan.",
+                                "an object in braces, whose kind is one of \"given-flow\", \"chiller\", \"tap\", \"tank\", \"fins-and-fan\""));
         assertThat(faults(changedText(cooled(TAP, BOTH_COILS), "\"kind\": \"tap\",", "")))
                 .anyMatch(fault -> fault.contains("cooling.supply.kind is missing"));
     }
 
     @Test
     void airHasNoWaterForElements() {
-        says(
-                FAN,
-                BOTH_COILS,
-                "cooling.elements has 2 entries, but the supply is \"fins-and-fan\", which has no water for them."
-                        + " Accepted is [], or a supply of another kind.");
+        says(FAN, BOTH_COILS, saidThere(MessageKey.RIG_ELEMENTS_WITHOUT_WATER, "cooling.elements", "2"));
     }
 
     @Test
     void waterPassesSomethingThatItCools() {
         for (String supply : List.of(CHILLER, TAP, TANK)) {
-            assertThat(said(supply, ""))
+            assertThat(faultsOf(supply, ""))
                     .singleElement()
                     .asString()
                     .startsWith("cooling.elements is [], so the water of the supply \"")
                     .contains("Describe the jackets or coils that it passes, or take the supply \"fins-and-fan\"");
         }
-        says(
-                TAP,
-                HOSE,
-                "cooling.elements has only hoses, valves or rises, so this water cools nothing. Describe the jacket or"
-                        + " coil that it passes, too.");
+        says(TAP, HOSE, saidThere(MessageKey.RIG_CIRCUIT_COOLS_NOTHING, "cooling.elements"));
         assertThat(Texts.read(cooled(TAP, HOSE + ", " + BAFFLE)).cooling().elements())
                 .hasSize(2);
     }
@@ -83,8 +80,11 @@ class RigReaderPlumbingTest {
         says(
                 TAP,
                 placed(HOSE, "feed", "") + ", " + BOTH_COILS + ", " + placed(HOSE, "feed", ""),
-                "cooling.elements[3].name is \"feed\", the name of cooling.elements[0] too. The water meets an element"
-                        + " once: give each a name of its own, or keep one of them.");
+                saidThere(
+                        MessageKey.RIG_ELEMENT_NAME_DOUBLED,
+                        "cooling.elements[3].name",
+                        "\"feed\"",
+                        "cooling.elements[0]"));
     }
 
     @Test
@@ -92,8 +92,11 @@ class RigReaderPlumbingTest {
         says(
                 TAP,
                 BOTH_COILS + ", " + BAFFLE + ", " + placed(BAFFLE, "upper", ""),
-                "cooling.elements[3].kind is \"baffle-coil\" once more, like cooling.elements[2]. The water meets an"
-                        + " element once: keep one of them, or give both a name when there really are two.");
+                saidThere(
+                        MessageKey.RIG_ELEMENT_DOUBLED,
+                        "cooling.elements[3].kind",
+                        "\"baffle-coil\"",
+                        "cooling.elements[2]"));
         assertThat(Texts.read(cooled(
                                 TAP,
                                 BOTH_COILS + ", " + placed(BAFFLE, "lower", "") + ", " + placed(BAFFLE, "upper", "")))
@@ -107,8 +110,8 @@ class RigReaderPlumbingTest {
         says(
                 TAP,
                 BODY_COIL + ", " + BODY_COIL.replace("\"middle\", \"bottom\"", "\"middle\""),
-                "cooling.elements[1].covers[0]: the stage \"top\" is covered twice. One element covers it.",
-                "cooling.elements[1].covers[1]: the stage \"middle\" is covered twice. One element covers it.");
+                saidThere(MessageKey.RIG_STAGE_COVERED_TWICE, "cooling.elements[1].covers[0]", "\"top\""),
+                saidThere(MessageKey.RIG_STAGE_COVERED_TWICE, "cooling.elements[1].covers[1]", "\"middle\""));
     }
 
     @Test
@@ -131,8 +134,7 @@ class RigReaderPlumbingTest {
         says(
                 TAP,
                 HOSE + "," + placed(CAP_COIL, "", "left") + "," + placed(HOSE, "", "left") + "," + BODY_COIL,
-                "cooling.elements[1].branch is \"left\", but no other branch stands beside it, so all water passes it."
-                        + " Drop this branch name, or name the branch of the elements beside it too.");
+                saidThere(MessageKey.RIG_BRANCH_ALONE, "cooling.elements[1].branch", "\"left\""));
     }
 
     @ParameterizedTest
@@ -155,7 +157,7 @@ class RigReaderPlumbingTest {
 
     @Test
     void aShutValveAndAClosedJacketAreAskedAboutToo() {
-        assertThat(said(TAP, BOTH_COILS + ", { \"kind\": \"valve\", \"flowAtOneBar\": \"0 m3/h\" }"))
+        assertThat(faultsOf(TAP, BOTH_COILS + ", { \"kind\": \"valve\", \"flowAtOneBar\": \"0 m3/h\" }"))
                 .singleElement()
                 .asString()
                 .startsWith("cooling.elements[2].flowAtOneBar is \"0 m3/h\", which leaves the water no way.");
@@ -170,23 +172,26 @@ class RigReaderPlumbingTest {
         says(
                 CHILLER.replace("\"9 m\"", "\"12 m\""),
                 BOTH_COILS,
-                "cooling.supply.pumpCurve[1].head is \"12 m\", not less than \"11 m\" at the smaller flow before. A pump"
-                        + " lifts less the more it delivers: accepted is a head that falls from point to point.");
+                saidThere(
+                        MessageKey.RIG_PUMP_CURVE_RISING, "cooling.supply.pumpCurve[1].head", "\"12 m\"", "\"11 m\""));
         says(
                 CHILLER.replace("\"9 m\"", "\"11 m\""),
                 BOTH_COILS,
-                "cooling.supply.pumpCurve[1].head is \"11 m\", not less than \"11 m\" at the smaller flow before. A pump"
-                        + " lifts less the more it delivers: accepted is a head that falls from point to point.");
+                saidThere(
+                        MessageKey.RIG_PUMP_CURVE_RISING, "cooling.supply.pumpCurve[1].head", "\"11 m\"", "\"11 m\""));
         says(
                 CHILLER.replace("\"3 L/min\"", "\"9 L/min\""),
                 BOTH_COILS,
-                "cooling.supply.pumpCurve[2].flow is \"9 L/min\", not more than \"9 L/min\" at the point before. Points"
-                        + " are listed by rising flow.");
+                saidThere(
+                        MessageKey.RIG_PUMP_CURVE_ORDER,
+                        "cooling.supply.pumpCurve[2].flow",
+                        "\"9 L/min\"",
+                        "\"9 L/min\""));
         says(
                 TANK.replaceFirst(", \\{ \"flow\": \"10.*?}", ""),
                 BOTH_COILS,
-                "cooling.supply.pumpCurve has 1 entries; accepted are 2 to 40.");
-        assertThat(said(TANK.replaceFirst(", \"pumpCurve.*", ""), BOTH_COILS))
+                saidThere(MessageKey.RIG_LIST_LENGTH, "cooling.supply.pumpCurve", "1", "2", "40"));
+        assertThat(faultsOf(TANK.replaceFirst(", \"pumpCurve.*", ""), BOTH_COILS))
                 .singleElement()
                 .asString()
                 .startsWith("cooling.supply.pumpCurve is missing. Head of the pump against its flow");
@@ -197,12 +202,9 @@ class RigReaderPlumbingTest {
         says(
                 CHILLER + ", " + TABLE,
                 BOTH_COILS,
-                "cooling.supply.capacity is there beside cooling.supply.capacityTable. Accepted is either the table or a"
-                        + " rated capacity with its temperatures and slopes: keep one of them.",
-                "cooling.supply.ratedWaterTemperature is there beside cooling.supply.capacityTable. Accepted is either"
-                        + " the table or a rated capacity with its temperatures and slopes: keep one of them.",
-                "cooling.supply.ratedRoomTemperature is there beside cooling.supply.capacityTable. Accepted is either the"
-                        + " table or a rated capacity with its temperatures and slopes: keep one of them.");
+                saidThere(MessageKey.RIG_CAPACITY_TWICE, "cooling.supply.capacity"),
+                saidThere(MessageKey.RIG_CAPACITY_TWICE, "cooling.supply.ratedWaterTemperature"),
+                saidThere(MessageKey.RIG_CAPACITY_TWICE, "cooling.supply.ratedRoomTemperature"));
         String end = " is missing. A chiller has either capacity with ratedWaterTemperature and ratedRoomTemperature,"
                 + " such as \"1.5 kW\", \"20 degC\" and \"25 degC\", or a capacityTable from its data sheet.";
         says(
@@ -220,27 +222,35 @@ class RigReaderPlumbingTest {
                         "\"water\": \"20 degC\", \"room\": \"20 degC\"",
                         "\"water\": \"15 degC\", \"room\": \"20 degC\""),
                 BOTH_COILS,
-                "cooling.supply.capacityTable[1].water is \"15 degC\" after \"15 degC\". Entries are listed by rising room"
-                        + " temperature, and by rising water temperature within it.");
+                saidThere(
+                        MessageKey.RIG_TABLE_ORDER,
+                        "cooling.supply.capacityTable[1].water",
+                        "\"15 degC\"",
+                        "\"15 degC\""));
         says(
                 TABLE_CHILLER.replace(
                         "\"water\": \"25 degC\", \"room\": \"32 degC\"",
                         "\"water\": \"25 degC\", \"room\": \"18 degC\""),
                 BOTH_COILS,
-                "cooling.supply.capacityTable[5].room is \"18 degC\" after \"32 degC\". Entries are listed by rising room"
-                        + " temperature, and by rising water temperature within it.");
+                saidThere(
+                        MessageKey.RIG_TABLE_ORDER,
+                        "cooling.supply.capacityTable[5].room",
+                        "\"18 degC\"",
+                        "\"32 degC\""));
         says(
                 TABLE_CHILLER.replace(
                         "\"water\": \"20 degC\", \"room\": \"32 degC\"",
                         "\"water\": \"21 degC\", \"room\": \"32 degC\""),
                 BOTH_COILS,
-                "cooling.supply.capacityTable[3] begins a room temperature with the water temperatures 15.0 degC, 21.0"
-                        + " degC, 25.0 degC, but the first one has 15.0 degC, 20.0 degC, 25.0 degC. Every room"
-                        + " temperature has the same water temperatures.");
+                saidThere(
+                        MessageKey.RIG_TABLE_GRID,
+                        "cooling.supply.capacityTable[3]",
+                        "15.0 degC, 21.0 degC, 25.0 degC",
+                        "15.0 degC, 20.0 degC, 25.0 degC"));
         says(
                 TABLE_CHILLER.replaceFirst("(?s)\"capacityTable\": \\[.*?]", "\"capacityTable\": []"),
                 BOTH_COILS,
-                "cooling.supply.capacityTable has 0 entries; accepted are 1 to 200.");
+                saidThere(MessageKey.RIG_LIST_LENGTH, "cooling.supply.capacityTable", "0", "1", "200"));
     }
 
     @Test
@@ -248,9 +258,12 @@ class RigReaderPlumbingTest {
         says(
                 TABLE_CHILLER.replace("\"setPoint\": \"18 degC\"", "\"setPoint\": \"14 degC\""),
                 BOTH_COILS,
-                "cooling.supply.setPoint is \"14 degC\", but cooling.supply.capacityTable goes from 15.0 degC to 25.0 degC"
-                        + " only. Nothing is guessed beyond a data sheet: add entries that reach there, or accepted is"
-                        + " what it covers.");
+                saidThere(
+                        MessageKey.RIG_TABLE_OUTSIDE,
+                        "cooling.supply.setPoint",
+                        "\"14 degC\"",
+                        "15.0 degC",
+                        "25.0 degC"));
         String hot = changedText(
                 cooled(TABLE_CHILLER, BOTH_COILS), "\"temperature\": \"20 degC\"", "\"temperature\": \"34 degC\"");
         assertThat(faults(hot))
@@ -270,8 +283,7 @@ class RigReaderPlumbingTest {
         says(
                 CHILLER.replace("\"setPoint\": \"18 degC\"", "\"setPoint\": \"4 degC\""),
                 BOTH_COILS,
-                "cooling.supply.setPoint is \"4 degC\", but the chiller is rated at \"20 degC\". A rating holds within 15.0"
-                        + " K: take one nearer by, or a capacityTable.");
+                saidThere(MessageKey.RIG_RATING_FAR, "cooling.supply.setPoint", "\"4 degC\"", "\"20 degC\"", "15.0 K"));
         assertThat(Texts.read(
                         cooled(CHILLER.replace("\"setPoint\": \"18 degC\"", "\"setPoint\": \"5 degC\""), BOTH_COILS)))
                 .isNotNull();
@@ -285,8 +297,11 @@ class RigReaderPlumbingTest {
                 CHILLER.replace("\"setPoint\": \"18 degC\"", "\"setPoint\": \"6 degC\"")
                         + ", \"capacityPerWaterKelvin\": \"150 W/K\"",
                 BOTH_COILS,
-                "cooling.supply.setPoint is \"6 degC\" in a room at \"20 degC\", where this rating with its slopes leaves"
-                        + " the chiller no capacity at all. Look at the slopes, or take a capacityTable.");
+                saidThere(
+                        MessageKey.RIG_CHILLER_WITHOUT_CAPACITY,
+                        "cooling.supply.setPoint",
+                        "\"6 degC\"",
+                        "\"20 degC\""));
     }
 
     @Test
@@ -294,13 +309,11 @@ class RigReaderPlumbingTest {
         says(
                 TANK + ", \"ice\": \"3 kg\"",
                 BOTH_COILS,
-                "cooling.supply.startTemperature is \"21 degC\", but there is ice in the tank. Accepted with ice is"
-                        + " \"0 degC\".");
+                saidThere(MessageKey.RIG_ICE_IN_WARM_WATER, "cooling.supply.startTemperature", "\"21 degC\""));
         says(
                 TANK.replace("21 degC", "32 degF") + ", \"ice\": \"12 kg\"",
                 BOTH_COILS,
-                "cooling.supply.ice is \"12 kg\", which takes 13.1 L, more than the water in the tank, \"12 L\". Accepted"
-                        + " is at most as much ice as water; the rest would stand dry.");
+                saidThere(MessageKey.RIG_ICE_ABOVE_WATER, "cooling.supply.ice", "\"12 kg\"", "13.1 L", "\"12 L\""));
         assertThat(Texts.read(cooled(TANK.replace("21 degC", "273.15 K") + ", \"ice\": \"11 kg\"", BOTH_COILS)))
                 .isNotNull();
     }
@@ -310,8 +323,7 @@ class RigReaderPlumbingTest {
         says(
                 FAN.replace("\"finThickness\": \"1 mm\"", "\"finThickness\": \"4 mm\""),
                 "",
-                "cooling.supply.finThickness is \"4 mm\", but the fins stand only \"4 mm\" apart, from middle to middle."
-                        + " The thickness must be less than that.");
+                saidThere(MessageKey.RIG_FINS_CLOSED, "cooling.supply.finThickness", "\"4 mm\"", "\"4 mm\""));
     }
 
     @ParameterizedTest
@@ -324,7 +336,7 @@ class RigReaderPlumbingTest {
                 "12 degC; 54 degC; inletTemperature; 54 degF",
             })
     void slipsOfATapAreAskedAbout(String from, String to, String field, String meant) {
-        assertThat(said(TAP.replace(from, to), BOTH_COILS))
+        assertThat(faultsOf(TAP.replace(from, to), BOTH_COILS))
                 .singleElement()
                 .asString()
                 .startsWith("cooling.supply." + field + " is \"" + to + "\": did you mean " + meant + "?");
@@ -335,7 +347,7 @@ class RigReaderPlumbingTest {
     void aValvesFlowIsAskedAboutInItsUsualUnit(String flow) {
         String valve = BOTH_COILS + ", { \"kind\": \"valve\", \"flowAtOneBar\": \"" + flow + "\" }";
         String meant = flow.replace("L/min", "m3/h");
-        assertThat(said(TAP, valve))
+        assertThat(faultsOf(TAP, valve))
                 .singleElement()
                 .asString()
                 .startsWith("cooling.elements[2].flowAtOneBar is \"" + flow + "\": did you mean " + meant + "?")
@@ -349,10 +361,15 @@ class RigReaderPlumbingTest {
         String rise = BOTH_COILS + ", { \"kind\": \"rise\", \"height\": \"HEIGHT\" }";
         assertThat(Texts.read(cooled(TAP, rise.replace("HEIGHT", "-3 m")))).isNotNull();
         assertThat(Texts.read(cooled(TAP, rise.replace("HEIGHT", "0 m")))).isNotNull();
-        assertThat(said(TAP, rise.replace("HEIGHT", "-80 m")))
-                .containsExactly(
-                        "cooling.elements[2].height is \"-80 m\": did you mean -80 mm? Accepted is -60 m to 60 m.");
-        assertThat(said(TAP, rise.replace("HEIGHT", "40 m")))
+        assertThat(faultsOf(TAP, rise.replace("HEIGHT", "-80 m")))
+                .containsExactly(saidThere(
+                        MessageKey.RIG_FIELD_RANGE_SLIP,
+                        "cooling.elements[2].height",
+                        "\"-80 m\"",
+                        "-80 mm",
+                        "-60 m",
+                        "60 m"));
+        assertThat(faultsOf(TAP, rise.replace("HEIGHT", "40 m")))
                 .singleElement()
                 .asString()
                 .contains("did you mean 40 mm?");
@@ -363,11 +380,14 @@ class RigReaderPlumbingTest {
         says(
                 TAP + ", \"setPoint\": \"18 degC\"",
                 BOTH_COILS,
-                "cooling.supply.setPoint does not belong to the kind tap. It belongs to: chiller.");
+                saidThere(MessageKey.RIG_FIELD_OF_ANOTHER_KIND, "cooling.supply.setPoint", "tap", "chiller"));
         says(
                 TAP,
                 BOTH_COILS + ", " + changedText(HOSE, "\"hose\",", "\"hose\", \"airConductance\": \"1 W/K\","),
-                "cooling.elements[2].airConductance does not belong to the kind hose. It belongs to: baffle-coil,"
-                        + " foreline-trap.");
+                saidThere(
+                        MessageKey.RIG_FIELD_OF_ANOTHER_KIND,
+                        "cooling.elements[2].airConductance",
+                        "hose",
+                        "baffle-coil, foreline-trap"));
     }
 }
