@@ -28,6 +28,28 @@ enum AnswerText {
     TITLE_FORELINE(0),
     TITLE_OIL_LOSS(0),
     TITLE_FUEL(0),
+    TITLE_CARTRIDGE(0),
+    // moments
+    MOMENT_REST(0),
+    MOMENT_WARMUP(0),
+    MOMENT_SESSION(0),
+    MOMENT_STOP(0),
+    /** {0} margin, {1} moment. */
+    MARGIN_WHEN(2),
+    REMEDY_LEVEL(0),
+    /** {0} rating. */
+    REMEDY_RATING(1),
+    /** {0} conductance. */
+    REMEDY_CONTACT(1),
+    // sessions: {0} the session, {1} the longest that holds
+    SESSION_NO_END(1),
+    SESSION_NONE(1),
+    SESSION_HOLDS(2),
+    SESSION_TOO_LONG(2),
+    SESSION_A_DAY(0),
+    BASIS_OIL_WILD(0),
+    BASIS_CARTRIDGE(0),
+    CURE_CARTRIDGE(0),
     // where limits come from
     /** {0} heat needed, {1} jet, {2} boiler pressure, {3} wanted ratio. */
     BASIS_HEAT(4),
@@ -46,7 +68,6 @@ enum AnswerText {
     /** {0} fluid, {1} temperature of the inner face. */
     MISSING_OIL_FILM(2),
     BASIS_GLASS(0),
-    BASIS_SOURCE(0),
     BASIS_COLUMN_MACH(0),
     BASIS_SUPERHEAT(0),
     BASIS_LIQUID(0),
@@ -57,15 +78,12 @@ enum AnswerText {
     /** {0} water, {1} room. */
     BASIS_CHILLER_CURVE(2),
     MISSING_CHILLER(0),
-    MISSING_WATER(0),
     BASIS_FILM_MARGIN(0),
     BASIS_CAP(0),
-    MISSING_CAP(0),
     /** {0} share of the pressure before the lowest jet. */
     BASIS_FORELINE(1),
     BASIS_OIL_LOSS(0),
     BASIS_FUEL(0),
-    MISSING_FUEL(0),
     BASIS_USER(0),
     // cures
     CURE_JETS(0),
@@ -80,7 +98,7 @@ enum AnswerText {
     CURE_LIQUID(0),
     CURE_WATER_OUT(0),
     CURE_WATER_IN_WARM(0),
-    CURE_WATER_IN_COLD(0),
+    NOTE_WATER_COLD(0),
     CURE_WATER_FLOW(0),
     CURE_CHILLER(0),
     CURE_FILM_MARGIN(0),
@@ -97,12 +115,10 @@ enum AnswerText {
     CURE_FLAME_SMALL(0),
     /** {0} source, {1} its limit, {2} contact conductance, {3} contact. */
     LIMIT_CONTACT(4),
-    /** {0} contact conductance needed. */
-    CURE_CONTACT(1),
+    CURE_CONTACT(0),
     /** {0} source, {1} rating, {2} loss. */
     LIMIT_RATING(3),
-    /** {0} rating needed. */
-    CURE_RATING(1),
+    CURE_RATING(0),
     /** {0} level in percent. */
     LIMIT_LEVEL(1),
     CURE_LEVEL(0),
@@ -124,8 +140,25 @@ enum AnswerText {
     CONTACT_DOMED_GLASS(0),
     CONTACT_MANTLE(0),
     // verdicts
-    /** {0} source, {1} number of jets, {2} heat delivered, {3} heat needed. */
-    VERDICT_ALL_FULL(4),
+    /** {0} source, {1} the jets. */
+    VERDICT_ALL_FULL(2),
+    /** {0} full, {1} all, {2} working. */
+    VERDICT_NOT_FULL(3),
+    /** {0} heat into the boiler now, {1} at the temperature that full jets need, {2} required. */
+    VERDICT_HEAT(3),
+    /** {0} what limits the source. */
+    ROOT_HEAT(1),
+    /** {0} share of the charge left, {1} heat into the boiler, {2} required. */
+    ROOT_TOO_HOT(3),
+    /** {0} share of the charge left. */
+    ROOT_OIL(1),
+    /** {0} foreline, {1} what the lowest jet bears. */
+    ROOT_FORELINE(2),
+    ROOT_COOLING(0),
+    ROOT_COLUMN(0),
+    VERDICT_FULL_AT_REST_ONLY(0),
+    /** {0} jets. */
+    VERDICT_FULL_IN_WARMUP_ONLY(1),
     THE_JET(0),
     BOTH_JETS(0),
     /** {0} number. */
@@ -164,17 +197,13 @@ enum AnswerText {
     WATER_VERDICT_TIGHT(2),
     /** {0} capacity, {1} duty. */
     WATER_VERDICT_ENOUGH(2),
-    /** {0} source, {1} lit, {2} all, {3} delivered, {4} needed. */
-    VERDICT_SOME_LIT(5),
-    /** {0} source, {1} full, {2} all, {3} delivered, {4} needed. */
-    VERDICT_ALL_LIT_NOT_FULL(5),
-    /** {0} source, {1} delivered, {2} needed. */
-    VERDICT_NONE_LIT(3),
     /** {0} time from heat-on. */
     VERDICT_TIME(1),
-    /** {0} number, {1} titles. */
-    VERDICT_FAILING(2),
+    /** {0} titles. */
+    VERDICT_FAILING(1),
     VERDICT_TIGHT(1),
+    /** {0} titles. */
+    VERDICT_ELSEWHERE(1),
     VERDICT_NO_MARGIN_FAILS(0),
     /** {0} time of heat-on, {1} time of full pumping, {2} time between. */
     VERDICT_WARMUP(3),

@@ -7,7 +7,6 @@ import boilwright.fluid.TabulatedFluid;
 import boilwright.fluid.WorkingFluid;
 import boilwright.rig.ParameterValues;
 import boilwright.rig.Rig;
-import boilwright.rig.TypicalValues;
 import java.util.List;
 
 /**
@@ -18,17 +17,16 @@ import java.util.List;
  * @param fluid its fluid
  * @param dataVersion version of the fluid data
  * @param values values of the uncertain defaults
- * @param sessionS pumping in one session, s
  */
-public record Asked(Rig rig, WorkingFluid fluid, String dataVersion, ParameterValues values, double sessionS) {
+public record Asked(Rig rig, WorkingFluid fluid, String dataVersion, ParameterValues values) {
     /** A rig as it is, with the fluid that it names. */
     public static Asked of(Rig rig, FluidLibrary fluids) {
         return of(rig, fluids.find(rig.fluidId()), fluids.dataVersion());
     }
 
-    /** A rig as it is: the uncertain defaults as they are for it, and a session as usual. */
+    /** A rig as it is: the uncertain defaults as they are for it. */
     public static Asked of(Rig rig, WorkingFluid fluid, String dataVersion) {
-        return new Asked(rig, fluid, dataVersion, ParameterValues.of(rig), TypicalValues.SESSION_S);
+        return new Asked(rig, fluid, dataVersion, ParameterValues.of(rig));
     }
 
     /** The same of another rig with the same fluid; the uncertain defaults are those of that rig. */
@@ -38,12 +36,7 @@ public record Asked(Rig rig, WorkingFluid fluid, String dataVersion, ParameterVa
 
     /** The same of another rig with the same fluid, and of other values. */
     public Asked with(Rig other, ParameterValues otherValues) {
-        return new Asked(other, fluid, dataVersion, otherValues, sessionS);
-    }
-
-    /** The same with sessions of another length, s. */
-    public Asked withSession(double otherS) {
-        return new Asked(rig, fluid, dataVersion, values, otherS);
+        return new Asked(other, fluid, dataVersion, otherValues);
     }
 
     /** The fluid as the model's inner loops use it. */
@@ -66,8 +59,7 @@ public record Asked(Rig rig, WorkingFluid fluid, String dataVersion, ParameterVa
                 && rig.equals(asked.rig)
                 && fluid.title().equals(asked.fluid.title())
                 && dataVersion.equals(asked.dataVersion)
-                && values.equals(asked.values)
-                && sessionS == asked.sessionS;
+                && values.equals(asked.values);
     }
 
     @Override

@@ -76,7 +76,7 @@ public final class Cautions {
         } else if (!rig.cooling().elements().isEmpty()) {
             list.add(new Caution(Place.WATER, AnswerText.CAUTION_COIL.say()));
         }
-        if (hottestK > TypicalValues.TOUCH_METAL_K) {
+        if (hottestK > TypicalValues.TOUCH_K) {
             list.add(new Caution(Place.HEAT, AnswerText.CAUTION_TOUCH.say(Say.temperature(hottestK))));
         }
         list.add(new Caution(Place.HEAT, AnswerText.CAUTION_BACKING.say()));

@@ -37,9 +37,19 @@ public record CheckQuestion(Asked asked, boolean rankGuesses) implements Questio
         RestAnswer.requireClosed("the needed state", needed.state().closureRelative());
         cancel.check();
         RunResult warmup = RunSimulator.warmup(rig, asked.tables(), asked.values(), cancel, progress);
-        List<Margin> margins = Margins.of(rig, asked.fluid(), asked.values(), steady, needed, warmup);
+        List<Margin> findings = new ArrayList<>(Margins.atRest(asked, steady, needed));
+        remedy(findings, needed, cancel);
+        findings.addAll(RunMargins.ofWarmup(asked, warmup));
+        SessionOutlook session = SessionJudge.of(asked, cancel);
+        findings.addAll(session.margins());
+        List<Margin> margins = Margins.ledger(findings);
         List<String> notes = new ArrayList<>(steady.assumptions());
         warmup.assumptions().stream().filter(a -> !notes.contains(a)).forEach(notes::add);
+        if (steady.waterOutK().isPresent()
+                && rig.cooling().inletTemperatureK()
+                        < rig.limits().waterInLowK().orElse(MarginRules.WATER_IN_GOOD_LOW_K)) {
+            notes.add(AnswerText.NOTE_WATER_COLD.say());
+        }
         notes.addAll(asked.rangeNotes(Math.max(steady.innerFaceK(), steady.liquidTemperatureK())));
         if (rankGuesses) {
             notes.add(GuessRanking.sentence(rig, model.answer(new GuessRankingQuestion(asked), cancel, progress)));
@@ -48,13 +58,25 @@ public record CheckQuestion(Asked asked, boolean rankGuesses) implements Questio
         }
         return new CheckAnswer(
                 asked,
-                Verdict.ofCheck(rig, asked.values(), steady, needed, warmup, margins),
+                Verdict.ofCheck(asked, steady, needed, warmup, margins, session),
                 steady,
                 needed,
                 warmup,
+                findings,
                 margins,
+                session,
                 Cautions.of(rig, asked.fluid(), steady.hottestOutsideK(), false),
                 notes,
                 ProgramVersion.current());
+    }
+
+    /** Says of heat that is short or tight what would help, tried on this rig. */
+    private void remedy(List<Margin> atRest, NeededState needed, CancelToken cancel) {
+        HeatLimiter limiter = HeatLimiter.of(asked.rig(), asked.values(), needed);
+        atRest.replaceAll(
+                margin -> margin.id() == MarginId.HEAT && !margin.cure().isEmpty()
+                        ? margin.withCure(limiter.reason() + " "
+                                + HeatRemedy.of(asked, needed, limiter, List.copyOf(atRest), cancel))
+                        : margin);
     }
 }

@@ -14,8 +14,9 @@ import java.util.List;
 public record CooldownQuestion(Asked asked) implements Question<RunAnswer> {
     @Override
     public RunAnswer answer(Model model, CancelToken cancel, ProgressSink progress) {
+        CheckAnswer check = model.answer(new CheckQuestion(asked), cancel, progress);
         RunResult run = RunSimulator.cooldown(asked.rig(), asked.tables(), asked.values(), cancel, progress);
-        List<Margin> margins = Margins.worstFirst(RunMargins.of(asked, run));
-        return RunAnswer.of(asked, run, Verdict.ofCooldown(run), margins, true);
+        List<Margin> margins = Margins.worstFirst(RunMargins.of(asked, run, Moment.STOP));
+        return RunAnswer.of(asked, run, Verdict.ofCooldown(run), margins, check, true);
     }
 }

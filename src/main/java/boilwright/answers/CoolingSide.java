@@ -68,11 +68,13 @@ final class CoolingSide {
                         ? OptionalDouble.of(
                                 FLOW_RESERVE * governing.get().flowM3PerS().orElseThrow())
                         : OptionalDouble.empty();
-        List<Margin> margins =
-                check.margins().stream().filter(m -> isOfTheCooling(m.id())).toList();
+        List<Margin> margins = check.margins().stream()
+                .filter(m -> m.id() == MarginId.GLASS_BODY || m.id().part() == Part.COOLING)
+                .toList();
         return new WaterAnswer(
                 check,
-                new WaterVerdict(rig, steady, peak, pump, capacity, settles).text(governing),
+                check.withElsewhere(
+                        new WaterVerdict(rig, steady, peak, pump, capacity, settles).text(governing), margins),
                 elements(),
                 peak,
                 rest,
@@ -93,30 +95,6 @@ final class CoolingSide {
                 margins,
                 cures(peak + pump, capacity),
                 notes());
-    }
-
-    private static boolean isOfTheCooling(MarginId id) {
-        return switch (id) {
-            case GLASS_BODY, FILM_MARGIN, CAP, WATER_OUT, WATER_FLOW, WATER_IN, CHILLER -> true;
-            case HEAT,
-                    JETS,
-                    BOILER_PRESSURE,
-                    OIL_BULK,
-                    OIL_FILM,
-                    LIQUID,
-                    SOURCE,
-                    GLASS_BOILER,
-                    COLUMN_MACH,
-                    SUPERHEAT,
-                    FORELINE,
-                    OIL_LOSS,
-                    FUEL,
-                    GAUGE,
-                    OIL_VAPOUR,
-                    THROUGHPUT,
-                    OVERLOAD,
-                    GAUGE_RANGE -> false;
-        };
     }
 
     private List<Element> elements() {
@@ -145,7 +123,7 @@ final class CoolingSide {
         if (WaterSizing.filmMarginK(steady).isPresent()) {
             list.add(new LeastFlow(
                     MarginId.FILM_MARGIN,
-                    sizing.leastFlow(s -> CoolingMargins.LEAST_FILM_K
+                    sizing.leastFlow(s -> MarginRules.LEAST_FILM_K
                             - WaterSizing.filmMarginK(s).orElse(0))));
         }
         if (steady.capK().isPresent()) {
@@ -166,7 +144,7 @@ final class CoolingSide {
     }
 
     private double highestInletK() {
-        return rig.limits().waterInHighK().orElse(CoolingMargins.WATER_IN_NEVER_K);
+        return MarginRules.highestInletK(rig.limits());
     }
 
     /** From the warm-up as far as it goes, then on with the duty at rest. */
@@ -209,7 +187,7 @@ final class CoolingSide {
         }
         heat += Math.max(0, sessionS - end) * steady.heatToWaterW() + sessionS * pumpW;
         double volume = rig.cooling().supply().tank().map(Supply.Tank::volumeM3).orElse(0.0);
-        double good = rig.limits().waterInHighK().orElse(CoolingMargins.WATER_IN_HIGH_K);
+        double good = rig.limits().waterInHighK().orElse(MarginRules.WATER_IN_GOOD_K);
         return WaterSizing.iceKg(heat, volume, rig.cooling().inletTemperatureK(), good);
     }
 

@@ -139,7 +139,7 @@ public record HeatLimiter(Kind kind, String source, String reason, String cure) 
                 Kind.RATING,
                 name,
                 AnswerText.LIMIT_RATING.say(name, Say.power(rated), Say.power(lost)),
-                AnswerText.CURE_RATING.say(Say.power(needed.heatNeededW() * wantedRatio(rig) + lost)));
+                AnswerText.CURE_RATING.say());
     }
 
     /**
@@ -161,7 +161,7 @@ public record HeatLimiter(Kind kind, String source, String reason, String cure) 
                     name,
                     AnswerText.LIMIT_CONTACT.say(
                             name, Say.temperature(limit), Say.coefficient(conductance), word(body.contact())),
-                    AnswerText.CURE_CONTACT.say(Say.coefficient(wanted / (body.areaM2() * room))));
+                    AnswerText.CURE_CONTACT.say());
         }
         if ((room + wallDrop) * best >= wanted && wallDrop > wanted / best) {
             return new HeatLimiter(
@@ -196,7 +196,7 @@ public record HeatLimiter(Kind kind, String source, String reason, String cure) 
 
     /** Heat available over heat needed that is wanted: the rig's own, else 1.25. */
     public static double wantedRatio(Rig rig) {
-        return rig.limits().heatMargin().orElse(Margins.HEAT_MARGIN);
+        return rig.limits().heatMargin().orElse(MarginRules.HEAT_MARGIN);
     }
 
     private static double lastLevel(Rig rig) {

@@ -12,6 +12,9 @@ import java.util.OptionalDouble;
  * @param limit the limit, SI; empty when none is known
  * @param ratio 1.00 at the limit, below 1 fails; temperatures measured from the room; empty when unknown
  * @param status holds, tight, fails or unknown
+ * @param tightBelow ratio below which it counts as tight
+ * @param moment over what it is judged
+ * @param atS when along that run the limit is first passed or, where it holds, come nearest to, s on the run's clock; empty at rest
  * @param basis where the limit comes from or which input is missing, a whole sentence
  * @param cure what would help, a whole sentence; empty while it holds
  */
@@ -22,8 +25,26 @@ public record Margin(
         OptionalDouble limit,
         OptionalDouble ratio,
         Status status,
+        double tightBelow,
+        Moment moment,
+        OptionalDouble atS,
         String basis,
         String cure) {
+    /** The same with another sentence on what would help. */
+    Margin withCure(String other) {
+        return new Margin(id, side, value, limit, ratio, status, tightBelow, moment, atS, basis, other);
+    }
+
+    /** Its name with the moment, where that is not rest. */
+    public String when() {
+        return moment == Moment.REST ? title() : AnswerText.MARGIN_WHEN.say(title(), moment.words());
+    }
+
+    /** Whether it fails. */
+    public boolean fails() {
+        return status == Status.FAILS;
+    }
+
     /** Name that people read. */
     public String title() {
         return id.title();

@@ -12,6 +12,8 @@ final class MarginMaker {
     private OptionalDouble limit = OptionalDouble.empty();
     private double tightBelow = 1.1;
     private double zero;
+    private Moment moment = Moment.REST;
+    private OptionalDouble atS = OptionalDouble.empty();
     private String basis = "";
     private String cure = "";
 
@@ -58,6 +60,18 @@ final class MarginMaker {
         return this;
     }
 
+    /** Along a run, at a time of it, s. */
+    MarginMaker at(Moment when, double seconds) {
+        moment = when;
+        atS = OptionalDouble.of(seconds);
+        return this;
+    }
+
+    /** Limit, beyond which it fails; empty when none is known. */
+    OptionalDouble limit() {
+        return limit;
+    }
+
     MarginMaker basis(String sentence) {
         basis = sentence;
         return this;
@@ -77,7 +91,7 @@ final class MarginMaker {
         OptionalDouble ratio = ratio();
         Status status = status(ratio);
         boolean wanting = status == Status.FAILS || status == Status.TIGHT;
-        return new Margin(id, side, value, limit, ratio, status, basis, wanting ? cure : "");
+        return new Margin(id, side, value, limit, ratio, status, tightBelow, moment, atS, basis, wanting ? cure : "");
     }
 
     private Status status(OptionalDouble ratio) {

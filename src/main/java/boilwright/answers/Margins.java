@@ -1,38 +1,33 @@
 package boilwright.answers;
 
-import boilwright.answers.Margin.Side;
 import boilwright.fluid.WorkingFluid;
-import boilwright.rig.HeatSource;
 import boilwright.rig.Limits;
 import boilwright.rig.Material;
 import boilwright.rig.Parameter;
 import boilwright.rig.ParameterValues;
 import boilwright.rig.Rig;
-import boilwright.thermal.EventKind;
 import boilwright.thermal.NeededState;
-import boilwright.thermal.RunResult;
-import boilwright.thermal.SeriesQuantity;
 import boilwright.thermal.StageState;
 import boilwright.thermal.SteadyState;
-import boilwright.thermal.TimeEvent;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
 /** The ledger of margins of a rig at rest, worst first. */
 final class Margins {
-    /** Ratio of heat available to heat needed that is wanted. */
-    static final double HEAT_MARGIN = 1.25;
     /** Largest ratio reported: beyond it a margin is simply far away. */
     static final double FAR = 1000;
 
-    private static final double GLASS_PERMISSIBLE_PA = 7e6;
-    private static final double GLASS_HIGHEST_PA = 15e6;
     private static final double MACH_THROTTLES = 0.6;
     private static final double SUPERHEAT_THROWS_K = 70;
-    private static final double LEAST_LIQUID = 0.5;
+
+    private static final Comparator<Margin> WORST_FIRST = Comparator.comparingInt(
+                    (Margin m) -> m.status().ordinal())
+            .thenComparingDouble(m -> m.ratio().orElse(0));
 
     private final Rig rig;
     private final Limits limits;
@@ -40,61 +35,46 @@ final class Margins {
     private final ParameterValues values;
     private final SteadyState steady;
     private final NeededState needed;
-    private final Optional<RunResult> warmup;
+    private final MarginRules rules;
     private final double roomK;
     private final List<Margin> list = new ArrayList<>();
 
-    private Margins(
-            Rig rig,
-            WorkingFluid fluid,
-            ParameterValues values,
-            SteadyState steady,
-            NeededState needed,
-            Optional<RunResult> warmup) {
+    private Margins(Rig rig, WorkingFluid fluid, ParameterValues values, SteadyState steady, NeededState needed) {
         this.rig = rig;
         this.limits = rig.limits();
         this.fluid = fluid;
         this.values = values;
         this.steady = steady;
         this.needed = needed;
-        this.warmup = warmup;
+        rules = new MarginRules(rig, fluid);
         roomK = rig.room().temperatureK();
     }
 
-    static List<Margin> of(
-            Rig rig,
-            WorkingFluid fluid,
-            ParameterValues values,
-            SteadyState steady,
-            NeededState needed,
-            RunResult warmup) {
-        return of(rig, fluid, values, steady, needed, Optional.of(warmup));
-    }
-
-    /** Without a warm-up the margin of fuel, which is met on the way, is not among them. */
-    static List<Margin> of(
-            Rig rig,
-            WorkingFluid fluid,
-            ParameterValues values,
-            SteadyState steady,
-            NeededState needed,
-            Optional<RunResult> warmup) {
-        Margins margins = new Margins(rig, fluid, values, steady, needed, warmup);
+    /** The margins at rest, in no order. */
+    static List<Margin> atRest(Asked asked, SteadyState steady, NeededState needed) {
+        Margins margins = new Margins(asked.rig(), asked.fluid(), asked.values(), steady, needed);
         margins.heat();
         margins.oil();
         margins.glass();
         margins.column();
-        margins.list.addAll(CoolingMargins.of(rig, steady));
+        margins.list.addAll(CoolingMargins.of(asked.rig(), asked.fluid(), steady));
         margins.foreline();
-        warmup.ifPresent(margins::fuel);
-        return worstFirst(margins.list);
+        return margins.list;
+    }
+
+    /** One row for each margin, that of the moment at which it stands worst; failing, tight, unknown, holding. */
+    static List<Margin> ledger(List<Margin> findings) {
+        Map<MarginId, Margin> worst = new EnumMap<>(MarginId.class);
+        for (Margin margin : findings) {
+            worst.merge(margin.id(), margin, (a, b) -> WORST_FIRST.compare(b, a) < 0 ? b : a);
+        }
+        return worstFirst(List.copyOf(worst.values()));
     }
 
     /** Failing, tight, unknown, holding; within each the smallest ratio first. */
     static List<Margin> worstFirst(List<Margin> margins) {
         List<Margin> sorted = new ArrayList<>(margins);
-        sorted.sort(Comparator.comparingInt((Margin m) -> m.status().ordinal())
-                .thenComparingDouble(m -> m.ratio().orElse(0)));
+        sorted.sort(WORST_FIRST);
         return sorted;
     }
 
@@ -120,13 +100,13 @@ final class Margins {
                         Say.pressure(governingPressure()),
                         Say.ratio(wanted)))
                 .cure(limiter.reason() + " " + limiter.cure()));
-        long full = steady.stages().stream().filter(StageState::full).count();
-        add(MarginMaker.of(MarginId.JETS)
-                .value(full)
-                .atLeast(steady.stages().size())
-                .tightBelow(1)
-                .basis(AnswerText.BASIS_JETS.say())
-                .cure(AnswerText.CURE_JETS));
+
+        add(rules.weakestJet(
+                steady.stages().stream()
+                        .mapToDouble(StageState::fullFlowFraction)
+                        .min()
+                        .orElse(0),
+                steady.stages().stream().allMatch(StageState::full)));
         double required = requiredPa();
         add(MarginMaker.of(MarginId.BOILER_PRESSURE)
                 .value(steady.boilerPressurePa())
@@ -158,82 +138,15 @@ final class Margins {
     }
 
     private void oil() {
-        add(oilBulk(rig, fluid, steady.liquidTemperatureK()));
-        MarginMaker film = MarginMaker.of(MarginId.OIL_FILM)
-                .value(steady.innerFaceK())
-                .side(Side.AT_MOST)
-                .from(roomK)
-                .tightBelow(1.05)
-                .cure(AnswerText.CURE_OIL_FILM);
-        OptionalDouble limit = limits.oilFilmK().isPresent() ? limits.oilFilmK() : fluid.filmLimit();
-        if (limit.isPresent()) {
-            film.atMost(limit.getAsDouble())
-                    .basis(
-                            limits.oilFilmK().isPresent()
-                                    ? AnswerText.BASIS_USER.say()
-                                    : AnswerText.BASIS_OIL_FILM.say(fluid.title()));
-        } else {
-            film.basis(AnswerText.MISSING_OIL_FILM.say(fluid.title(), Say.temperature(steady.innerFaceK())));
-        }
-        add(film);
-        add(MarginMaker.of(MarginId.LIQUID)
-                .value(steady.liquidFraction())
-                .atLeast(limits.leastLiquidFraction().orElse(LEAST_LIQUID))
-                .tightBelow(1.4)
-                .basis(basis(limits.leastLiquidFraction(), AnswerText.BASIS_LIQUID))
-                .cure(AnswerText.CURE_LIQUID));
-        steady.sourceK().ifPresent(this::source);
-    }
-
-    /** The bulk temperature against its limit; also used along runs. */
-    static MarginMaker oilBulk(Rig rig, WorkingFluid fluid, double oilK) {
-        OptionalDouble user = rig.limits().oilBulkK();
-        OptionalDouble limit = user.isPresent() ? user : fluid.bulkLimit();
-        MarginMaker maker = MarginMaker.of(MarginId.OIL_BULK)
-                .value(oilK)
-                .from(rig.room().temperatureK())
-                .tightBelow(1.05)
-                .cure(AnswerText.CURE_OIL_BULK);
-        if (limit.isEmpty()) {
-            return maker.side(Side.AT_MOST).basis(AnswerText.MISSING_OIL_BULK.say(fluid.title()));
-        }
-        return maker.atMost(limit.getAsDouble())
-                .basis(user.isPresent() ? AnswerText.BASIS_USER.say() : AnswerText.BASIS_OIL_BULK.say(fluid.title()));
-    }
-
-    private void source(double bodyK) {
-        double limitK = limits.sourceK().orElseGet(() -> ownLimitK(rig.heatSource()));
-        add(MarginMaker.of(MarginId.SOURCE)
-                .value(bodyK)
-                .atMost(limitK)
-                .from(roomK)
-                .tightBelow(1.03)
-                .basis(basis(limits.sourceK(), AnswerText.BASIS_SOURCE))
-                .cure(AnswerText.CURE_SOURCE));
-    }
-
-    /** A source with a temperature of its own knows its limit: without one its margin would be missing from the ledger. */
-    private static double ownLimitK(HeatSource source) {
-        return source.limitK()
-                .orElseThrow(() ->
-                        new IllegalStateException("no limit: " + source.kind().id()));
+        add(rules.oilBulk(steady.liquidTemperatureK(), Optional.empty()));
+        add(rules.oilFilm(steady.innerFaceK()));
+        add(rules.liquid(steady.liquidFraction()));
+        steady.sourceK().ifPresent(bodyK -> rules.source(bodyK).ifPresent(this::add));
     }
 
     private void glass() {
-        steady.boilerGlassStressPa()
-                .ifPresent(stress -> glass(MarginId.GLASS_BOILER, stress, AnswerText.CURE_GLASS_BOILER));
-        steady.jacketGlassStressPa()
-                .ifPresent(stress -> glass(MarginId.GLASS_BODY, stress, AnswerText.CURE_GLASS_BODY));
-    }
-
-    private void glass(MarginId id, double stress, AnswerText cure) {
-        OptionalDouble user = limits.glassStressPa();
-        add(MarginMaker.of(id)
-                .value(stress)
-                .atMost(user.orElse(GLASS_HIGHEST_PA))
-                .tightBelow(user.isPresent() ? 1.1 : GLASS_HIGHEST_PA / GLASS_PERMISSIBLE_PA)
-                .basis(basis(user, AnswerText.BASIS_GLASS))
-                .cure(cure));
+        steady.boilerGlassStressPa().ifPresent(stress -> add(rules.boilerGlass(stress)));
+        steady.jacketGlassStressPa().ifPresent(stress -> add(rules.bodyGlass(stress)));
     }
 
     /**
@@ -273,36 +186,6 @@ final class Margins {
                 .tightBelow(3)
                 .basis(basis(limits.oilLossKgPerS(), AnswerText.BASIS_OIL_LOSS))
                 .cure(AnswerText.CURE_OIL_LOSS));
-    }
-
-    private void fuel(RunResult run) {
-        rig.heatSource().cartridge().ifPresent(cartridge -> fuel(run, cartridge.fuelMassKg()));
-    }
-
-    private void fuel(RunResult run, double full) {
-        MarginMaker maker = MarginMaker.of(MarginId.FUEL)
-                .value(full)
-                .side(Side.AT_LEAST)
-                .tightBelow(1.5)
-                .basis(AnswerText.MISSING_FUEL.say())
-                .cure(AnswerText.CURE_FUEL);
-        OptionalDouble pumping = run.events().stream()
-                .filter(e -> e.kind() == EventKind.FULL_PUMPING)
-                .findFirst()
-                .map(TimeEvent::timeS)
-                .orElse(OptionalDouble.empty());
-        pumping.ifPresent(t -> maker.atLeast(full - fuelAt(run, t)).basis(AnswerText.BASIS_FUEL.say()));
-        add(maker);
-    }
-
-    private static double fuelAt(RunResult run, double t) {
-        double[] times = run.series().column(SeriesQuantity.TIME).values();
-        double[] fuel = run.series().column(SeriesQuantity.FUEL_MASS).values();
-        int i = 0;
-        while (i < times.length - 1 && times[i] < t) {
-            i++;
-        }
-        return fuel[i];
     }
 
     /** Glass anywhere in the pump. */

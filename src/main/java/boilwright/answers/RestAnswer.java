@@ -7,7 +7,6 @@ import boilwright.thermal.NeededState;
 import boilwright.thermal.SteadySolver;
 import boilwright.thermal.SteadyState;
 import java.util.List;
-import java.util.Optional;
 
 /**
  * A rig at rest with its margins, without its warm-up: a few thousandths of a second, for questions that ask many rigs.
@@ -33,10 +32,7 @@ public record RestAnswer(SteadyState steady, NeededState needed, List<Margin> ma
         requireClosed("the steady state", steady.closureRelative());
         NeededState needed = solver.needed();
         requireClosed("the needed state", needed.state().closureRelative());
-        return new RestAnswer(
-                steady,
-                needed,
-                Margins.of(asked.rig(), asked.fluid(), asked.values(), steady, needed, Optional.empty()));
+        return new RestAnswer(steady, needed, Margins.worstFirst(Margins.atRest(asked, steady, needed)));
     }
 
     static void requireClosed(String what, double closure) {

@@ -42,6 +42,11 @@ public final class Say {
         return QuantityWriter.writeAuto(m3PerS, Dimension.VOLUME_FLOW);
     }
 
+    /** A quantity given in SI. */
+    public static String quantity(double si, Dimension dimension) {
+        return QuantityWriter.writeAuto(si, dimension);
+    }
+
     /** A volume given in m3. */
     public static String volume(double m3) {
         return QuantityWriter.writeAuto(m3, Dimension.VOLUME);

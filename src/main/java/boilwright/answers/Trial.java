@@ -9,6 +9,7 @@ import boilwright.thermal.RunSimulator;
 import boilwright.thermal.SteadySolver;
 import boilwright.thermal.SteadyState;
 import boilwright.thermal.TimeEvent;
+import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -48,7 +49,9 @@ public record Trial(List<Margin> margins, List<TimeEvent> events) {
         NeededState needed = solver.needed();
         RestAnswer.requireClosed("the needed state", needed.state().closureRelative());
         RunResult run = warmup(asked, cancel); // last: what has no state at rest is refused without the long wait
-        return new Trial(Margins.of(asked.rig(), asked.fluid(), asked.values(), steady, needed, run), run.events());
+        List<Margin> findings = new ArrayList<>(Margins.atRest(asked, steady, needed));
+        findings.addAll(RunMargins.ofWarmup(asked, run));
+        return new Trial(Margins.ledger(findings), run.events());
     }
 
     /** Margins and events of a warm-up; arguments and errors as for {@link #ofCheck}. */

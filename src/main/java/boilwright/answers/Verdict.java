@@ -1,7 +1,6 @@
 package boilwright.answers;
 
 import boilwright.answers.Margin.Status;
-import boilwright.rig.ParameterValues;
 import boilwright.rig.Rig;
 import boilwright.thermal.EventKind;
 import boilwright.thermal.NeededState;
@@ -9,7 +8,9 @@ import boilwright.thermal.RunResult;
 import boilwright.thermal.StageState;
 import boilwright.thermal.SteadyState;
 import boilwright.thermal.TimeEvent;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 
@@ -17,44 +18,101 @@ import java.util.stream.Collectors;
 final class Verdict {
     private Verdict() {}
 
+    /** Root cause first, what follows from it after that. */
     static String ofCheck(
-            Rig rig,
-            ParameterValues values,
+            Asked asked,
             SteadyState steady,
             NeededState needed,
             RunResult warmup,
-            List<Margin> margins) {
-        HeatLimiter limiter = HeatLimiter.of(rig, values, needed);
-        StringBuilder text = new StringBuilder(jets(limiter.source(), steady, needed));
-        if (needed.heatAvailableW() < needed.heatNeededW() * HeatLimiter.wantedRatio(rig)) {
-            text.append(' ').append(limiter.reason());
+            List<Margin> margins,
+            SessionOutlook session) {
+        HeatLimiter limiter = HeatLimiter.of(asked.rig(), asked.values(), needed);
+        boolean full = steady.stages().stream().allMatch(StageState::full);
+        List<String> said = new ArrayList<>();
+        if (full) {
+            said.add(AnswerText.VERDICT_ALL_FULL.say(
+                    limiter.source(), allJets(steady.stages().size())));
+        } else {
+            said.add(rootCause(steady, needed, margins, limiter));
+            said.add(AnswerText.VERDICT_NOT_FULL.say(
+                    Long.toString(
+                            steady.stages().stream().filter(StageState::full).count()),
+                    Integer.toString(steady.stages().size()),
+                    Long.toString(
+                            steady.stages().stream().filter(StageState::lit).count())));
+        }
+        said.add(AnswerText.VERDICT_HEAT.say(
+                Say.power(steady.heatDeliveredW()),
+                Say.power(needed.heatAvailableW()),
+                Say.power(needed.heatNeededW())));
+        if (full && needed.heatAvailableW() < needed.heatNeededW() * HeatLimiter.wantedRatio(asked.rig())) {
+            said.add(limiter.reason());
         }
         OptionalDouble pumping = time(warmup, EventKind.FULL_PUMPING);
         OptionalDouble heatOn = time(warmup, EventKind.HEAT_ON);
         if (pumping.isPresent() && heatOn.isPresent()) {
-            text.append(' ')
-                    .append(AnswerText.VERDICT_TIME.say(Say.time(pumping.getAsDouble() - heatOn.getAsDouble())));
+            said.add(AnswerText.VERDICT_TIME.say(Say.time(pumping.getAsDouble() - heatOn.getAsDouble())));
         }
-        text.append(' ').append(summary(margins));
-        return text.toString();
+        restAgainstWarmup(steady, warmup).ifPresent(said::add);
+        said.add(summary(margins));
+        if (full && session.longestS().isPresent()) {
+            said.add(session.sentence());
+        }
+        return String.join(" ", said);
     }
 
-    private static String jets(String source, SteadyState steady, NeededState needed) {
-        int all = steady.stages().size();
-        long lit = steady.stages().stream().filter(StageState::lit).count();
-        long full = steady.stages().stream().filter(StageState::full).count();
-        String delivered = Say.power(steady.heatDeliveredW());
-        String wanted = Say.power(needed.heatNeededW());
-        if (full == all) {
-            return AnswerText.VERDICT_ALL_FULL.say(source, allJets(all), delivered, wanted);
-        } else if (lit == all) {
-            return AnswerText.VERDICT_ALL_LIT_NOT_FULL.say(
-                    source, Long.toString(full), Integer.toString(all), delivered, wanted);
-        } else if (lit > 0) {
-            return AnswerText.VERDICT_SOME_LIT.say(
-                    source, Long.toString(lit), Integer.toString(all), delivered, wanted);
+    /** The one thing that keeps the jets from being full; that of the heat before what follows from it. */
+    private static String rootCause(SteadyState steady, NeededState needed, List<Margin> margins, HeatLimiter limiter) {
+        String left = Say.percent(steady.liquidFraction());
+        if (needed.heatAvailableW() < needed.heatNeededW()) {
+            return AnswerText.ROOT_HEAT.say(limiter.reason());
         }
-        return AnswerText.VERDICT_NONE_LIT.say(source, delivered, wanted);
+        if (fails(margins, MarginId.LIQUID)) {
+            return fails(margins, MarginId.OIL_BULK) || fails(margins, MarginId.OIL_LOSS)
+                    ? AnswerText.ROOT_TOO_HOT.say(
+                            left, Say.power(steady.heatDeliveredW()), Say.power(needed.heatNeededW()))
+                    : AnswerText.ROOT_OIL.say(left);
+        }
+        if (fails(margins, MarginId.FORELINE)) {
+            return AnswerText.ROOT_FORELINE.say(
+                    Say.pressure(steady.forelinePa()), Say.pressure(steady.criticalBackingPa()));
+        }
+        if (fails(margins, MarginId.FILM_MARGIN)) {
+            return AnswerText.ROOT_COOLING.say();
+        }
+        if (fails(margins, MarginId.COLUMN_MACH)) {
+            return AnswerText.ROOT_COLUMN.say();
+        }
+        return steady.stages().stream()
+                .map(StageState::darkReason)
+                .filter(reason -> !reason.isEmpty())
+                .findFirst()
+                .orElseGet(AnswerText.CURE_JETS::say);
+    }
+
+    private static boolean fails(List<Margin> margins, MarginId id) {
+        return margins.stream().anyMatch(m -> m.id() == id && m.fails());
+    }
+
+    /** Where the time line and the state at rest differ in what is full, why. */
+    private static Optional<String> restAgainstWarmup(SteadyState steady, RunResult warmup) {
+        List<String> notFull = steady.stages().stream()
+                .filter(stage -> !stage.full())
+                .map(StageState::name)
+                .toList();
+        if (notFull.isEmpty()) {
+            return time(warmup, EventKind.FULL_PUMPING).isPresent()
+                    ? Optional.empty()
+                    : Optional.of(AnswerText.VERDICT_FULL_AT_REST_ONLY.say());
+        }
+        String forAWhile = warmup.events().stream()
+                .filter(e -> e.kind() == EventKind.JET_FULL && e.timeS().isPresent())
+                .map(TimeEvent::stage)
+                .filter(notFull::contains)
+                .collect(Collectors.joining(", "));
+        return forAWhile.isEmpty()
+                ? Optional.empty()
+                : Optional.of(AnswerText.VERDICT_FULL_IN_WARMUP_ONLY.say(forAWhile));
     }
 
     private static String allJets(int count) {
@@ -68,9 +126,7 @@ final class Verdict {
     private static String summary(List<Margin> margins) {
         String failing = titles(margins, Status.FAILS);
         if (!failing.isEmpty()) {
-            long count =
-                    margins.stream().filter(m -> m.status() == Status.FAILS).count();
-            return AnswerText.VERDICT_FAILING.say(Long.toString(count), failing);
+            return AnswerText.VERDICT_FAILING.say(failing);
         }
         String tight = titles(margins, Status.TIGHT);
         return tight.isEmpty()
@@ -81,7 +137,7 @@ final class Verdict {
     private static String titles(List<Margin> margins, Status status) {
         return margins.stream()
                 .filter(m -> m.status() == status)
-                .map(Margin::title)
+                .map(Margin::when)
                 .collect(Collectors.joining(", "));
     }
 
@@ -95,12 +151,10 @@ final class Verdict {
                     Say.time(pumping.getAsDouble()),
                     Say.time(pumping.getAsDouble() - heatOn.getAsDouble()));
         } else {
-            long lit = run.events().stream()
-                    .filter(e -> e.kind() == EventKind.JET_LIT && e.timeS().isPresent())
-                    .count();
+            // as in the ledger: what is full at the end, not what was full for a while on the way
             first = AnswerText.VERDICT_WARMUP_NEVER.say(
                     rig.heatSource().title(),
-                    Long.toString(lit),
+                    Long.toString(RunMargins.fullAtEnd(rig, run)),
                     Integer.toString(rig.stages().size()));
         }
         return first + " " + summary(margins);

@@ -3,7 +3,6 @@ package boilwright.answers;
 import boilwright.numerics.CancelToken;
 import boilwright.numerics.ProgressSink;
 import boilwright.thermal.RunResult;
-import boilwright.thermal.RunSimulator;
 import java.util.List;
 
 /**
@@ -14,8 +13,11 @@ import java.util.List;
 public record WarmupQuestion(Asked asked) implements Question<RunAnswer> {
     @Override
     public RunAnswer answer(Model model, CancelToken cancel, ProgressSink progress) {
-        RunResult run = RunSimulator.warmup(asked.rig(), asked.tables(), asked.values(), cancel, progress);
-        List<Margin> margins = Margins.worstFirst(RunMargins.ofWarmup(asked, run));
-        return RunAnswer.of(asked, run, Verdict.ofWarmup(asked.rig(), run, margins), margins, false);
+        CheckAnswer check = model.answer(new CheckQuestion(asked), cancel, progress);
+        RunResult run = check.warmup();
+        List<Margin> margins = Margins.worstFirst(check.findings().stream()
+                .filter(m -> m.moment() == Moment.WARMUP)
+                .toList());
+        return RunAnswer.of(asked, run, Verdict.ofWarmup(asked.rig(), run, margins), margins, check, false);
     }
 }

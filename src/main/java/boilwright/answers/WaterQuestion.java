@@ -14,7 +14,8 @@ public record WaterQuestion(Asked asked) implements Question<WaterAnswer> {
     @Override
     public WaterAnswer answer(Model model, CancelToken cancel, ProgressSink progress) {
         CheckAnswer check = model.answer(new CheckQuestion(asked), cancel, progress);
-        return new CoolingSide(check, new WaterSizing(asked, cancel)).answer(asked.sessionS());
+        return new CoolingSide(check, new WaterSizing(asked, cancel))
+                .answer(asked.rig().sessionS());
     }
 
     /** Highest temperature, K, at which water should leave a rig's circuit: its own limit, or the usual one. */

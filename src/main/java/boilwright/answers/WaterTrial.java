@@ -85,6 +85,6 @@ public record WaterTrial(
                 WaterSizing.filmMarginK(steady),
                 steady.heatToWaterW() + WaterSizing.pumpHeatW(rig),
                 capacity,
-                Margins.worstFirst(CoolingMargins.of(rig, steady)));
+                Margins.worstFirst(CoolingMargins.of(rig, asked.fluid(), steady)));
     }
 }

@@ -77,7 +77,7 @@ public record CompareQuestion(Asked asked, List<OfferedSource> sources, RoomAir 
                 rig(),
                 asked.fluid().title(),
                 verdict(rows, best),
-                asked.sessionS(),
+                asked.rig().sessionS(),
                 HeatLimiter.wantedRatio(rig()),
                 rows,
                 unfit,
@@ -198,29 +198,9 @@ public record CompareQuestion(Asked asked, List<OfferedSource> sources, RoomAir 
 
     /** Margins of oil and glass: a source that keeps well away from them is preferred. */
     private static boolean wears(MarginId id) {
-        return switch (id) {
-            case OIL_BULK, OIL_FILM, GLASS_BOILER, GLASS_BODY -> true;
-            case HEAT,
-                    JETS,
-                    BOILER_PRESSURE,
-                    LIQUID,
-                    SOURCE,
-                    COLUMN_MACH,
-                    SUPERHEAT,
-                    FORELINE,
-                    OIL_LOSS,
-                    FUEL,
-                    FILM_MARGIN,
-                    CAP,
-                    WATER_OUT,
-                    WATER_FLOW,
-                    WATER_IN,
-                    CHILLER,
-                    GAUGE,
-                    OIL_VAPOUR,
-                    THROUGHPUT,
-                    OVERLOAD,
-                    GAUGE_RANGE -> false;
+        return switch (id.part()) {
+            case OIL, GLASS -> id != MarginId.LIQUID && id != MarginId.SUPERHEAT && id != MarginId.OIL_LOSS;
+            case HEAT, JETS, COOLING, GAS -> false;
         };
     }
 
@@ -237,7 +217,7 @@ public record CompareQuestion(Asked asked, List<OfferedSource> sources, RoomAir 
                 ? row.rig()
                 : row.rig()
                         .withSchedule(SourceTrial.from(
-                                SourceTrial.heatOnS(row.rig()),
+                                row.rig().schedule().heatOnS(),
                                 row.held().orElseThrow().share()));
     }
 
@@ -258,7 +238,7 @@ public record CompareQuestion(Asked asked, List<OfferedSource> sources, RoomAir 
     private Optional<CarbonMonoxide> carbonMonoxide(List<SourceRow> rows) {
         double longest = rows.stream()
                 .filter(r -> r.gas().isPresent())
-                .mapToDouble(r -> r.fullAfterS().orElse(0) + asked.sessionS())
+                .mapToDouble(r -> asked.rig().sessionS())
                 .max()
                 .orElse(-1);
         return longest < 0
@@ -280,7 +260,8 @@ public record CompareQuestion(Asked asked, List<OfferedSource> sources, RoomAir 
     private List<String> notes() {
         return List.of(
                 ChoiceText.NOTE_COMPARE_FULL.say(),
-                ChoiceText.NOTE_COMPARE_SESSION.say(QuantityWriter.writeAuto(asked.sessionS(), Dimension.TIME)),
+                ChoiceText.NOTE_COMPARE_SESSION.say(
+                        QuantityWriter.writeAuto(asked.rig().sessionS(), Dimension.TIME)),
                 ChoiceText.NOTE_COMPARE_BASE.say(
                         QuantityWriter.writeAuto(rig().boiler().heatedAreaM2(), Dimension.AREA)),
                 ChoiceText.NOTE_COMPARE_RULE.say(),

@@ -59,8 +59,7 @@ public record FluidsQuestion(Asked asked, Map<String, WorkingFluid> fluids) impl
             WorkingFluid fluid = one.getValue();
             try {
                 Rig filled = asked.rig().withCharge(one.getKey(), asked.rig().chargeM3());
-                Asked other =
-                        new Asked(filled, fluid, asked.dataVersion(), ParameterValues.of(filled), asked.sessionS());
+                Asked other = new Asked(filled, fluid, asked.dataVersion(), ParameterValues.of(filled));
                 rows.add(row(model.answer(new CheckQuestion(other), cancel, ProgressSink.NONE), cancel));
                 cautions.add(Cautions.ofFluid(fluid).sentence());
             } catch (ComputationException e) {

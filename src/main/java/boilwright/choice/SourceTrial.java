@@ -49,16 +49,6 @@ final class SourceTrial {
         this.cancel = cancel;
     }
 
-    /** When the rig's own schedule first gives heat, s. */
-    static double heatOnS(Rig rig) {
-        for (Schedule.Step step : rig.schedule().steps()) {
-            if (step.level() > 0) {
-                return step.atS();
-            }
-        }
-        return 0;
-    }
-
     /** Nothing until then, this share of the rated power from then on. */
     static Schedule from(double heatOnS, double share) {
         return heatOnS > 0
@@ -68,7 +58,7 @@ final class SourceTrial {
 
     /** The row of a source that goes with the boiler. */
     SourceRow row(String id, String title, HeatSource source, String condition) {
-        double heatOn = heatOnS(asked.rig());
+        double heatOn = asked.rig().schedule().heatOnS();
         Rig rig = asked.rig().withHeatSource(source).withSchedule(from(heatOn, 1));
         CheckAnswer check = model.answer(new CheckQuestion(asked.with(rig)), cancel, ProgressSink.NONE);
         ParameterValues values = check.parameters();
@@ -84,8 +74,13 @@ final class SourceTrial {
                 pumping.isPresent() ? OptionalDouble.of(pumping.getAsDouble() - heatOn) : OptionalDouble.empty();
         Optional<Session> session = held.isPresent() && pumping.isPresent()
                 ? Optional.of(new Session(
-                        inputJ(check.warmup(), heatOn, pumping.getAsDouble()),
-                        held.get().inputW() * asked.sessionS()))
+                        inputJ(
+                                check.warmup(),
+                                heatOn,
+                                Math.min(
+                                        pumping.getAsDouble(),
+                                        heatOn + asked.rig().sessionS())),
+                        held.get().inputW() * Math.max(0, asked.rig().sessionS() - fullAfter.getAsDouble())))
                 : Optional.empty();
         State state = state(rig, all && pumping.isPresent(), ratio >= wanted, broken, held);
         Optional<HeatLimiter> limiter = ratio < wanted || state == State.SHORT
@@ -137,7 +132,8 @@ final class SourceTrial {
         if (broken.isEmpty()) {
             return State.ENOUGH;
         }
-        Rig down = rig.withSchedule(from(heatOnS(rig), held.orElseThrow().share()));
+        Rig down = rig.withSchedule(
+                from(rig.schedule().heatOnS(), held.orElseThrow().share()));
         RestAnswer rest = RestAnswer.of(asked.with(down));
         boolean full = rest.steady().stages().stream().allMatch(StageState::full);
         return full && broken(rest.margins()).isEmpty() ? State.TURN_DOWN : State.OVER;

@@ -34,6 +34,7 @@ final class WindowSearch {
                     OIL_FILM,
                     LIQUID,
                     SOURCE,
+                    CARTRIDGE,
                     GLASS_BOILER,
                     GLASS_BODY,
                     COLUMN_MACH,

@@ -34,7 +34,6 @@ import picocli.CommandLine.Option;
                         + " the others, what a session takes. --png draws sources and pump against wall temperature.",
         sortOptions = false)
 final class CompareCommand extends RigCommand {
-    private static final double LONGEST_SESSION_S = 48 * 3600;
     private static final String OF_SOURCES = "sources[";
 
     @Option(
@@ -42,13 +41,6 @@ final class CompareCommand extends RigCommand {
             paramLabel = "FILE",
             description = "Compare the heat sources of this file too; they pass the same checks as the library's.")
     private Path sources;
-
-    @Option(
-            names = "--session",
-            paramLabel = "TIME",
-            defaultValue = "2 h",
-            description = "Pumping in one session after the warm-up; 2 h unless given.")
-    private String session;
 
     @Option(
             names = "--room-volume",
@@ -81,7 +73,6 @@ final class CompareCommand extends RigCommand {
 
     @Override
     void checkOptions() {
-        session();
         room();
         threads();
         bandsOption.check();
@@ -102,10 +93,6 @@ final class CompareCommand extends RigCommand {
         return accepted.stream().filter(f -> !f.startsWith(OF_SOURCES)).toList();
     }
 
-    private double session() {
-        return TimeOption.read("--session", session, LONGEST_SESSION_S);
-    }
-
     private CompareQuestion.RoomAir room() {
         return new CompareQuestion.RoomAir(
                 NumberOption.read("--room-volume", room, Dimension.VOLUME, 1, 1e5),
@@ -120,8 +107,8 @@ final class CompareCommand extends RigCommand {
     Answer answer(Asked asked, Model model, CancelToken cancel, ProgressSink progress) {
         SourceLibrary library = SourceLibrary.builtIn();
         SourceLibrary all = sources == null ? library : library.withFile(sources, acceptedOfSources);
-        CompareAnswer answer = model.answer(
-                new CompareQuestion(asked.withSession(session()), all.sources(), room(), threads()), cancel, progress);
+        CompareAnswer answer =
+                model.answer(new CompareQuestion(asked, all.sources(), room(), threads()), cancel, progress);
         Map<String, Bands> bands = new LinkedHashMap<>();
         for (SourceRow row : answer.rows()) {
             Bands one = bandsOption.bands(row.check().asked(), model, SpreadScope.REST, cancel, progress);

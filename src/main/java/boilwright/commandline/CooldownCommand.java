@@ -23,7 +23,6 @@ final class CooldownCommand extends RigCommand {
     @Override
     Answer answer(Asked asked, Model model, CancelToken cancel, ProgressSink progress) {
         RunAnswer answer = model.answer(new CooldownQuestion(asked), cancel, progress);
-        return new Answer(
-                () -> RunText.write(answer), () -> RunJson.write(answer), answer.run(), anyFails(answer.margins()));
+        return new Answer(() -> RunText.write(answer), () -> RunJson.write(answer), answer.run(), answer.anyFails());
     }
 }

@@ -71,9 +71,9 @@ final class DrillCommand extends RigCommand {
             fault();
         }
         if (at != null) {
-            TimeOption.read("--at", at, LATEST_S);
+            TimeOption.read("--at", at, 0, LATEST_S);
         }
-        TimeOption.read("--cut-after", cutAfter, LATEST_S);
+        TimeOption.read("--cut-after", cutAfter, 0, LATEST_S);
     }
 
     private Fault fault() {
@@ -93,13 +93,13 @@ final class DrillCommand extends RigCommand {
             }
         }
         OptionalDouble when =
-                at == null ? OptionalDouble.empty() : OptionalDouble.of(TimeOption.read("--at", at, LATEST_S));
+                at == null ? OptionalDouble.empty() : OptionalDouble.of(TimeOption.read("--at", at, 0, LATEST_S));
         DrillSet set = model.answer(
                 new DrillQuestion(
                         asked,
                         all ? List.of(Fault.values()) : List.of(fault()),
                         when,
-                        TimeOption.read("--cut-after", cutAfter, LATEST_S)),
+                        TimeOption.read("--cut-after", cutAfter, 0, LATEST_S)),
                 cancel,
                 progress);
         if (all) {

@@ -1,8 +1,8 @@
 package boilwright.commandline;
 
 import boilwright.answers.Asked;
-import boilwright.answers.Margin;
 import boilwright.answers.Model;
+import boilwright.answers.SessionOutlook;
 import boilwright.fluid.FluidLibrary;
 import boilwright.numerics.CancelToken;
 import boilwright.numerics.ProgressSink;
@@ -14,6 +14,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.concurrent.Callable;
 import java.util.function.Function;
 import java.util.function.Supplier;
@@ -23,6 +24,8 @@ import picocli.CommandLine.Parameters;
 
 /** A question about one rig: reads it, has it answered, and only then prints and writes. */
 abstract class RigCommand implements Callable<Integer> {
+    private static final String SESSION = "--session";
+
     private final Terminal terminal;
     private final Model model;
 
@@ -31,6 +34,14 @@ abstract class RigCommand implements Callable<Integer> {
 
     @Mixin
     private SetOption set;
+
+    @Option(
+            names = SESSION,
+            paramLabel = "TIME",
+            description =
+                    "Length of a session, from heat-on to heat-off: 1 min to 24 h; else that of the rig, which is 4 h when"
+                            + " it says none. Tank, ice and cartridge are judged along it.")
+    private String session;
 
     @Mixin
     private FluidsOption fluids;
@@ -118,11 +129,6 @@ abstract class RigCommand implements Callable<Integer> {
         }
     }
 
-    /** Whether some margin fails. */
-    static boolean anyFails(List<Margin> margins) {
-        return margins.stream().anyMatch(margin -> margin.status() == Margin.Status.FAILS);
-    }
-
     /**
      * Looks at the command's own options before anything is read.
      *
@@ -151,6 +157,10 @@ abstract class RigCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         checkOptions();
+        OptionalDouble sessionS = session == null
+                ? OptionalDouble.empty()
+                : OptionalDouble.of(
+                        TimeOption.read(SESSION, session, SessionOutlook.SHORTEST_S, SessionOutlook.LONGEST_S));
         FluidLibrary library = fluids.library();
         RigChoice choice = new RigChoice(rigName);
         Outputs outputs = new Outputs(csv, png, moreOutputs());
@@ -158,7 +168,7 @@ abstract class RigCommand implements Callable<Integer> {
         outputs.refuseOverlap(otherFile());
         List<String> acceptedFields = acceptedOfRig(accepted);
         Rig rig = set.applied(choice.read(library, acceptedFields), library, acceptedFields);
-        Asked asked = Asked.of(rig, library);
+        Asked asked = Asked.of(sessionS.isPresent() ? rig.withSession(sessionS.getAsDouble()) : rig, library);
         outputs.requireWritable();
         Answer answer = compute(asked);
         String printed = json ? answer.json().get() : answer.text().get();

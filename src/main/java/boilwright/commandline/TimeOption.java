@@ -17,10 +17,11 @@ final class TimeOption {
      *
      * @param option name of the option, for messages
      * @param text what was typed
-     * @param longestS longest time that makes sense, s
-     * @throws InputRefusedException when it is no time from nothing to that
+     * @param shortestS shortest time that makes sense, s
+     * @param longestS longest, s
+     * @throws InputRefusedException when it is no time between these
      */
-    static double read(String option, String text, double longestS) {
+    static double read(String option, String text, double shortestS, double longestS) {
         String shown = text.replaceAll("\\p{Cntrl}", "?");
         Reading reading = QuantityReader.read(text, Dimension.TIME);
         if (reading instanceof Reading.Refused refused) {
@@ -31,9 +32,13 @@ final class TimeOption {
                     refused.fault().text()));
         }
         double seconds = ((Reading.Read) reading).si();
-        if (!(seconds >= 0 && seconds <= longestS)) {
+        if (!(seconds >= shortestS && seconds <= longestS)) {
             throw new InputRefusedException(Message.of(
-                    MessageKey.OPTION_TIME_OUTSIDE, option, shown, QuantityWriter.writeAuto(longestS, Dimension.TIME)));
+                    MessageKey.OPTION_TIME_OUTSIDE,
+                    option,
+                    shown,
+                    QuantityWriter.writeAuto(shortestS, Dimension.TIME),
+                    QuantityWriter.writeAuto(longestS, Dimension.TIME)));
         }
         return seconds;
     }

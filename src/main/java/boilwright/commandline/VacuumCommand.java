@@ -49,7 +49,7 @@ final class VacuumCommand extends RigCommand {
 
     @Override
     void checkOptions() {
-        TimeOption.read("--after", after, LONGEST_S);
+        TimeOption.read("--after", after, 0, LONGEST_S);
         gas();
     }
 
@@ -65,7 +65,7 @@ final class VacuumCommand extends RigCommand {
 
     @Override
     Answer answer(Asked asked, Model model, CancelToken cancel, ProgressSink progress) {
-        double lookS = TimeOption.read("--after", after, LONGEST_S);
+        double lookS = TimeOption.read("--after", after, 0, LONGEST_S);
         VacuumAnswer answer = model.answer(new VacuumQuestion(asked, gas(), lookS), cancel, progress);
         return new Answer(
                 () -> VacuumPage.write(answer),

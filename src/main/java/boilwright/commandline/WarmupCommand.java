@@ -36,6 +36,6 @@ final class WarmupCommand extends RigCommand {
                 () -> RunText.write(answer, bands),
                 () -> RunJson.write(answer, bands),
                 answer.run(),
-                anyFails(answer.margins()));
+                answer.anyFails());
     }
 }

@@ -12,7 +12,6 @@ import boilwright.report.WaterText;
 import boilwright.water.CircuitSolver;
 import java.util.Optional;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Option;
 
 /** The cooling side of a rig. */
 @Command(
@@ -22,28 +21,14 @@ import picocli.CommandLine.Option;
         sortOptions = false)
 final class WaterCommand extends RigCommand {
     private static final int POINTS = 200;
-    private static final double LONGEST_SESSION_S = 48 * 3600;
-
-    @Option(
-            names = "--session",
-            paramLabel = "TIME",
-            defaultValue = "2 h",
-            description = "Length of a session, for the ice; 2 h unless given.")
-    private String session;
 
     WaterCommand(Terminal terminal, Model model) {
         super(terminal, model);
     }
 
     @Override
-    void checkOptions() {
-        TimeOption.read("--session", session, LONGEST_SESSION_S);
-    }
-
-    @Override
     Answer answer(Asked asked, Model model, CancelToken cancel, ProgressSink progress) {
-        double length = TimeOption.read("--session", session, LONGEST_SESSION_S);
-        WaterAnswer answer = model.answer(new WaterQuestion(asked.withSession(length)), cancel, progress);
+        WaterAnswer answer = model.answer(new WaterQuestion(asked), cancel, progress);
         return new Answer(
                 () -> WaterText.write(answer),
                 () -> WaterJson.write(answer),

@@ -1,6 +1,5 @@
 package boilwright.companion;
 
-import boilwright.rig.Schedule;
 import boilwright.sequence.Action;
 import boilwright.sequence.Clock;
 import boilwright.sequence.PlanAnswer;
@@ -33,16 +32,8 @@ final class ComputedRun {
         down = answer.cooldown().series();
         heatS = moment(Action.HEAT, Clock.FROM_COLD);
         heatOffS = moment(Action.HEAT_OFF, Clock.FROM_HOT).orElse(0);
-        heatOnS = firstHeatS(answer.check().rig().schedule());
+        heatOnS = answer.check().rig().schedule().heatOnS();
         zeroS = heatS.orElse(0) - heatOnS;
-    }
-
-    private static double firstHeatS(Schedule schedule) {
-        return schedule.steps().stream()
-                .filter(s -> s.level() > 0)
-                .mapToDouble(Schedule.Step::atS)
-                .findFirst()
-                .orElse(0);
     }
 
     /** When the first step of a kind comes on a clock, s; empty when the plan has none. */

@@ -384,8 +384,8 @@ public enum MessageKey {
     DRILL_UNKNOWN(2),
     /** {0} option, {1} what it was given, {2} what is wrong with it. */
     OPTION_NOT_UNDERSTOOD(3),
-    /** {0} option, {1} what it was given, {2} longest time. */
-    OPTION_TIME_OUTSIDE(3),
+    /** {0} option, {1} what it was given, {2} shortest, {3} longest time. */
+    OPTION_TIME_OUTSIDE(4),
     /** {0} what the usage check found, {1} command whose help to read. */
     USAGE_REFUSED(2),
     /** {0} what was typed, {1} command whose help to read. */

@@ -37,6 +37,7 @@ final class RigParts {
                 rig.vacuum(),
                 rig.protection(),
                 rig.parameters(),
+                rig.sessionS(),
                 rig.guesses());
     }
 }

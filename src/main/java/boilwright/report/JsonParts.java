@@ -86,6 +86,10 @@ final class JsonParts {
                     .put("unit", margin.dimension().siUnit())
                     .put("ratio", margin.ratio())
                     .put("status", margin.status().id())
+                    .put("tightBelow", margin.tightBelow())
+                    .put("part", margin.id().part().id())
+                    .put("moment", margin.moment().id())
+                    .put("atS", margin.atS())
                     .put("basis", margin.basis())
                     .putTextOrNull("cure", margin.cure());
             bands.margin(margin.id()).ifPresent(band -> {

@@ -40,6 +40,7 @@ public final class PlanBands {
                 answer.variant(),
                 answer.edited(),
                 Optional.of(new Plan(plan.variant(), steps)),
+                answer.upToBreak(),
                 answer.safe(),
                 answer.verdict(),
                 answer.findings(),

@@ -23,6 +23,8 @@ public final class PlanJson {
                 .put("verdict", answer.verdict());
         JsonTree.Rows steps = json.rows("steps");
         answer.plan().map(Plan::steps).ifPresent(list -> list.forEach(step -> step(steps.add(), step)));
+        JsonTree.Rows before = json.rows("stepsUpToBreak");
+        answer.upToBreak().forEach(step -> step(before.add(), step));
         JsonTree.Rows rules = json.rows("rules");
         for (RuleFinding finding : answer.findings()) {
             rules.add()

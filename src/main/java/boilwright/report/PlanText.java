@@ -30,6 +30,11 @@ public final class PlanText {
         page.gap();
         page.paragraph("", 0, answer.verdict());
         answer.plan().ifPresent(plan -> steps(plan.steps()));
+        if (!answer.upToBreak().isEmpty()) {
+            page.gap();
+            page.paragraph("", 0, PlanTexts.UP_TO_BREAK);
+            steps(answer.upToBreak());
+        }
         rules();
         list("What this plan can't promise", answer.unproven());
         page.heading("Limits");

@@ -10,6 +10,10 @@ import java.util.stream.Collectors;
 
 /** Words that the forms of a plan have in common. */
 public final class PlanTexts {
+    /** Above the steps of a plan that is not safe. */
+    static final String UP_TO_BREAK =
+            "NOT TO BE RUN. These steps come before the limit is passed; there the heat must go off (see: If something fails).";
+
     static final String CODES =
             "Local codes, the papers of your equipment and licensed practice for gas, mains and pressure stand above this sheet.";
 

@@ -9,6 +9,7 @@ import boilwright.thermal.EnergyBalance;
 import boilwright.thermal.TimeEvent;
 import boilwright.units.Dimension;
 import boilwright.units.QuantityWriter;
+import java.util.ArrayList;
 import java.util.Collection;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -78,10 +79,23 @@ final class Sections {
                         margin.limit().isPresent() ? side + figure(margin.limit(), margin, "") : "limit not known", 22),
                 margin.ratio().isPresent() ? Page.right(ratio(margin.ratio().getAsDouble()), 6) : ""));
         String indent = " ".repeat(UNDER_MARGIN);
-        page.paragraph(indent, UNDER_MARGIN, margin.basis());
+        page.paragraph(indent, UNDER_MARGIN, (margin.basis() + " " + judged(margin)).strip());
         if (!margin.cure().isEmpty()) {
             page.paragraph(indent + "Cure: ", UNDER_MARGIN, margin.cure());
         }
+    }
+
+    /** Over what it is judged, and from where on it is tight: not the same for all, because their figures are not equally sure. */
+    private static String judged(Margin margin) {
+        List<String> said = new ArrayList<>();
+        if (margin.atS().isPresent()) {
+            said.add("Judged " + margin.moment().words() + ", at "
+                    + EventWords.clock(margin.atS().getAsDouble()) + ".");
+        }
+        if (margin.ratio().isPresent() && margin.tightBelow() > 1) {
+            said.add("Tight below " + ratio(margin.tightBelow()) + ".");
+        }
+        return String.join(" ", said);
     }
 
     /** What happens when; what does not happen comes with its reason. */
@@ -173,8 +187,7 @@ final class Sections {
         }
         double value = si.getAsDouble();
         if (id.dimension() == Dimension.FRACTION) {
-            // counts of jets are whole, Mach numbers and shares are not
-            return id == MarginId.JETS ? Long.toString(Math.round(value)) : threeFigures(value);
+            return threeFigures(value);
         }
         return quantity(value, id.dimension());
     }

@@ -2,6 +2,7 @@ package boilwright.report;
 
 import boilwright.thermal.TimeSeries;
 import boilwright.thermal.TimeSeries.Column;
+import boilwright.thermal.TimeSeries.Kind;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.List;
@@ -17,7 +18,8 @@ public final class SeriesCsv {
 
     /** The whole table as text, SI, as many digits as give the same double again. */
     public static String write(TimeSeries series) {
-        List<Column> columns = series.columns();
+        List<Column> columns =
+                series.columns().stream().filter(c -> c.kind() != Kind.JUDGED).toList();
         StringBuilder text = new StringBuilder();
         try (CSVPrinter printer = new CSVPrinter(text, FORMAT)) {
             printer.printRecord(columns.stream().map(Column::key));

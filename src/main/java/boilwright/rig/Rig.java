@@ -29,6 +29,7 @@ import java.util.Set;
  * @param vacuum chamber, line and gauge, when they are described
  * @param protection what acts by itself when something fails
  * @param parameters values that the user gives for uncertain defaults, by parameter id, SI
+ * @param sessionS how long a session is, from heat-on to heat-off, s
  * @param guesses paths of the fields that were guessed, not measured, such as {@code stages[0].throatGap}; each is one of
  *     {@link RigPaths#of}
  */
@@ -51,6 +52,7 @@ public record Rig(
         Optional<GasSide> vacuum,
         Protection protection,
         Map<String, Double> parameters,
+        double sessionS,
         Set<String> guesses) {
     public Rig {
         stages = List.copyOf(stages);
@@ -58,7 +60,7 @@ public record Rig(
         guesses = Collections.unmodifiableSet(new LinkedHashSet<>(guesses));
     }
 
-    /** A rig of which nothing is a guess, without chamber and line, and with nothing that acts by itself. */
+    /** A rig of which nothing is a guess, without chamber and line, with nothing that acts by itself, run in sessions of the usual length. */
     public Rig(
             String name,
             String note,
@@ -95,17 +97,30 @@ public record Rig(
                 Optional.empty(),
                 Protection.NONE,
                 parameters,
+                TypicalValues.SESSION_S,
                 Set.of());
     }
 
     /** The same rig heated by another source. */
     public Rig withHeatSource(HeatSource other) {
-        return with(fluidId, chargeM3, boiler, other, schedule, foreline, cooling, vacuum, protection, guesses);
+        return with(
+                fluidId, chargeM3, boiler, other, schedule, foreline, cooling, vacuum, protection, sessionS, guesses);
     }
 
     /** The same rig with another vessel for its charge. */
     public Rig withBoiler(Boiler other) {
-        return with(fluidId, chargeM3, other, heatSource, schedule, foreline, cooling, vacuum, protection, guesses);
+        return with(
+                fluidId,
+                chargeM3,
+                other,
+                heatSource,
+                schedule,
+                foreline,
+                cooling,
+                vacuum,
+                protection,
+                sessionS,
+                guesses);
     }
 
     /** The same rig with another charge, m3, of the fluid of this id. */
@@ -120,22 +135,36 @@ public record Rig(
                 cooling,
                 vacuum,
                 protection,
+                sessionS,
                 guesses);
     }
 
     /** The same rig run to another schedule. */
     public Rig withSchedule(Schedule other) {
-        return with(fluidId, chargeM3, boiler, heatSource, other, foreline, cooling, vacuum, protection, guesses);
+        return with(
+                fluidId, chargeM3, boiler, heatSource, other, foreline, cooling, vacuum, protection, sessionS, guesses);
     }
 
     /** The same rig with other cooling. */
     public Rig withCooling(Cooling other) {
-        return with(fluidId, chargeM3, boiler, heatSource, schedule, foreline, other, vacuum, protection, guesses);
+        return with(
+                fluidId,
+                chargeM3,
+                boiler,
+                heatSource,
+                schedule,
+                foreline,
+                other,
+                vacuum,
+                protection,
+                sessionS,
+                guesses);
     }
 
     /** The same rig with another backing side. */
     public Rig withForeline(Foreline other) {
-        return with(fluidId, chargeM3, boiler, heatSource, schedule, other, cooling, vacuum, protection, guesses);
+        return with(
+                fluidId, chargeM3, boiler, heatSource, schedule, other, cooling, vacuum, protection, sessionS, guesses);
     }
 
     /** The same rig with another chamber, line or gauge. */
@@ -150,17 +179,46 @@ public record Rig(
                 cooling,
                 Optional.of(other),
                 protection,
+                sessionS,
                 guesses);
     }
 
     /** The same rig with other trips and another stand-by supply. */
     public Rig withProtection(Protection other) {
-        return with(fluidId, chargeM3, boiler, heatSource, schedule, foreline, cooling, vacuum, other, guesses);
+        return with(
+                fluidId, chargeM3, boiler, heatSource, schedule, foreline, cooling, vacuum, other, sessionS, guesses);
     }
 
     /** The same rig with other fields marked as guesses. */
     public Rig withGuesses(Set<String> paths) {
-        return with(fluidId, chargeM3, boiler, heatSource, schedule, foreline, cooling, vacuum, protection, paths);
+        return with(
+                fluidId,
+                chargeM3,
+                boiler,
+                heatSource,
+                schedule,
+                foreline,
+                cooling,
+                vacuum,
+                protection,
+                sessionS,
+                paths);
+    }
+
+    /** The same rig run in sessions of another length, s. */
+    public Rig withSession(double otherS) {
+        return with(
+                fluidId,
+                chargeM3,
+                boiler,
+                heatSource,
+                schedule,
+                foreline,
+                cooling,
+                vacuum,
+                protection,
+                otherS,
+                guesses);
     }
 
     private Rig with(
@@ -173,6 +231,7 @@ public record Rig(
             Cooling otherCooling,
             Optional<GasSide> otherVacuum,
             Protection otherProtection,
+            double otherSessionS,
             Set<String> otherGuesses) {
         return new Rig(
                 name,
@@ -193,6 +252,7 @@ public record Rig(
                 otherVacuum,
                 otherProtection,
                 parameters,
+                otherSessionS,
                 otherGuesses);
     }
 }

@@ -12,6 +12,7 @@ public final class RigPaths {
             "name",
             "note",
             "guesses",
+            "session",
             "stages[].name",
             "cooling.elements[].name",
             "vacuum.line[].name",

@@ -28,6 +28,15 @@ public record Schedule(List<Step> steps) {
         Step at(double s);
     }
 
+    /** When the source is first told to heat, s; 0 when never. */
+    public double heatOnS() {
+        return steps.stream()
+                .filter(step -> step.level() > 0)
+                .mapToDouble(Step::atS)
+                .findFirst()
+                .orElse(0);
+    }
+
     /** The level that holds to the end. */
     public Step last() {
         return steps.get(steps.size() - 1);

@@ -147,8 +147,8 @@ public final class TypicalValues {
     /** Temperature of the room, K (20 degC); 15 to 30 degC. */
     public static final double ROOM_K = 293.15;
 
-    /** Pumping in one session after the warm-up, s. */
-    public static final double SESSION_S = 7200;
+    /** Length of a session, from heat-on to heat-off, s (4 h); half an hour to a working day. */
+    public static final double SESSION_S = 4 * 3600;
 
     /** Time after full pumping at which the chamber's pressure is asked for, s. */
     public static final double PUMPED_S = 4 * 3600;
@@ -171,11 +171,11 @@ public final class TypicalValues {
     /** Oil temperature below which water and backing pump may stop, K: upper end of the 50 to 60 degC of common practice. */
     public static final double LEAVE_OIL_K = 333.15;
 
-    /** Metal that a hand bears for a short contact, K (60 degC): trade figure. */
-    public static final double TOUCH_METAL_K = 333.15;
-
-    /** Glass that a hand bears for a short contact, K (70 degC): trade figure. */
-    public static final double TOUCH_GLASS_K = 343.15;
+    /**
+     * Face of any material that does not burn a hand resting on it for up to 10 min, K (48 degC): burn threshold of ISO 13732-1
+     * for contact of 10 min. It is what "safe to touch" means everywhere.
+     */
+    public static final double TOUCH_K = 321.15;
 
     /** Nearer to the room than this a wall or oil counts as being at its temperature, K. */
     public static final double AT_ROOM_K = 5;

@@ -5,6 +5,7 @@ import static boilwright.units.Dimension.FRACTION;
 import static boilwright.units.Dimension.LENGTH;
 import static boilwright.units.Dimension.MASS;
 import static boilwright.units.Dimension.THERMAL_CONDUCTIVITY;
+import static boilwright.units.Dimension.TIME;
 import static boilwright.units.Dimension.VOLUME;
 
 import java.util.ArrayList;
@@ -31,6 +32,8 @@ final class VesselFields {
                 .optional()
                 .object("heatSource")
                 .list("schedule", 1, 200)
+                .optional()
+                .quantityFrom("a minute to a day, common practice", "session", TIME, "h", 60, 86_400, 900, 50_000)
                 .optional()
                 .object("foreline")
                 .object("cooling")

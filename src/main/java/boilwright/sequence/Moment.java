@@ -1,5 +1,6 @@
 package boilwright.sequence;
 
+import java.util.Comparator;
 import java.util.Locale;
 
 /**
@@ -9,6 +10,9 @@ import java.util.Locale;
  * @param atS time, s, at least 0
  */
 public record Moment(Clock clock, double atS) {
+    /** From cold before from hot, then by time. */
+    static final Comparator<Moment> ORDER = Comparator.comparing(Moment::clock).thenComparingDouble(Moment::atS);
+
     /** The time as hours, minutes and seconds, to the second. */
     public String time() {
         long whole = Math.round(atS);

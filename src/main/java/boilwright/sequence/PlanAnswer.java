@@ -14,6 +14,7 @@ import java.util.Optional;
  * @param variant what it is for
  * @param edited whether the plan came from a file; then it is shown whether it is safe or not
  * @param plan the plan; empty when there is no safe one
+ * @param upToBreak where there is no safe plan, the steps before the first breach; none where no plan could be made at all
  * @param safe whether it breaks no rule
  * @param verdict one or two sentences
  * @param findings breaches first, then every other rule
@@ -29,6 +30,7 @@ public record PlanAnswer(
         Variant variant,
         boolean edited,
         Optional<Plan> plan,
+        List<PlanStep> upToBreak,
         boolean safe,
         String verdict,
         List<RuleFinding> findings,
@@ -38,6 +40,7 @@ public record PlanAnswer(
         List<String> cautions,
         List<String> notes) {
     public PlanAnswer {
+        upToBreak = List.copyOf(upToBreak);
         findings = List.copyOf(findings);
         limits = List.copyOf(limits);
         emergency = List.copyOf(emergency);

@@ -1,8 +1,8 @@
 package boilwright.sequence;
 
+import boilwright.answers.Margin;
 import boilwright.answers.Say;
 import boilwright.sequence.RuleLedger.Look;
-import boilwright.thermal.SeriesQuantity;
 import java.util.List;
 import java.util.OptionalDouble;
 
@@ -37,6 +37,21 @@ final class PlanChecker {
         PlanChecker checker = new PlanChecker(plan, run);
         checker.walk(plan);
         return checker.ledger.findings();
+    }
+
+    /** How many rules were tested and kept, and how many were not, in a sentence. */
+    static String tested(List<RuleFinding> findings) {
+        long kept = count(findings, RuleFinding.Status.KEPT);
+        long notProven = count(findings, RuleFinding.Status.NOT_PROVEN);
+        String notAsked = Long.toString(count(findings, RuleFinding.Status.NOT_ASKED));
+        String all = Integer.toString(Rule.values().length);
+        return notProven == 0
+                ? SequenceText.RULES_KEPT_PROVEN.say(Long.toString(kept), all, notAsked)
+                : SequenceText.RULES_KEPT.say(Long.toString(kept), all, Long.toString(notProven), notAsked);
+    }
+
+    private static long count(List<RuleFinding> findings, RuleFinding.Status status) {
+        return findings.stream().filter(f -> f.status() == status).count();
     }
 
     /** True when no rule is broken. */
@@ -206,18 +221,46 @@ final class PlanChecker {
         step = SequenceText.STEP_START.say();
         heatNeedsWater(run.powerAtRestW());
         foreline(run.forelineAtRestPa());
-        oilLimit(run.check().steady().liquidTemperatureK());
+        run.check().findings().stream()
+                .filter(margin -> margin.moment() == boilwright.answers.Moment.REST)
+                .forEach(this::limit);
     }
 
-    private void oilLimit(double oilK) {
-        setup.oilLimitK(run.fluid())
-                .ifPresent(limit -> ledger.judge(
-                        Rule.HEAT_WITHIN_LIMITS,
-                        oilK <= limit,
-                        look(
-                                oilK / limit,
-                                Say.temperature(oilK),
-                                SequenceText.LIMIT_AT_MOST.say(Say.temperature(limit)))));
+    /** Every margin of the check along a heated stretch up to a time of the run; those at rest when it goes on that long. */
+    private void limits(double until) {
+        for (Margin margin : run.check().findings()) {
+            boolean reached = switch (margin.moment()) {
+                case WARMUP -> margin.atS().orElseThrow() + run.zeroS() <= until;
+                case REST, SESSION -> until == Double.POSITIVE_INFINITY;
+                case STOP -> false;
+            };
+            if (reached) {
+                Moment before = moment;
+                if (margin.atS().isPresent()) {
+                    moment = new Moment(Clock.FROM_COLD, margin.atS().getAsDouble() + run.zeroS() + originS);
+                }
+                limit(margin);
+                moment = before;
+            }
+        }
+    }
+
+    private void limit(Margin margin) {
+        if (margin.ratio().isEmpty()) {
+            return;
+        }
+        String limit = Say.quantity(margin.limit().orElseThrow(), margin.dimension());
+        ledger.judge(
+                Rule.HEAT_WITHIN_LIMITS,
+                !margin.fails(),
+                look(
+                        1 / Math.max(1e-9, margin.ratio().getAsDouble()),
+                        SequenceText.VALUE_MARGIN.say(
+                                margin.when(), Say.quantity(margin.value().orElseThrow(), margin.dimension())),
+                        (margin.side() == Margin.Side.AT_MOST
+                                        ? SequenceText.LIMIT_AT_MOST
+                                        : SequenceText.LIMIT_AT_LEAST)
+                                .say(limit)));
     }
 
     private void heatOff() {
@@ -239,12 +282,7 @@ final class PlanChecker {
             moment = new Moment(Clock.FROM_COLD, highest.timeS() + originS);
             foreline(highest.value());
         }
-        setup.oilLimitK(run.fluid()).ifPresent(limit -> {
-            Readings.Extreme oil = run.highestOil(now.heatOnS - originS, until);
-            OptionalDouble passed = run.firstAbove(SeriesQuantity.LIQUID_TEMPERATURE, limit, until);
-            moment = new Moment(Clock.FROM_COLD, passed.orElse(oil.timeS()) + originS);
-            oilLimit(oil.value());
-        });
+        limits(until);
         run.brokenOff().ifPresent(event -> {
             moment = new Moment(Clock.FROM_COLD, run.zeroS() + event.timeS().orElseThrow() + originS);
             ledger.judge(

@@ -5,6 +5,7 @@ import boilwright.answers.CheckAnswer;
 import boilwright.answers.Say;
 import boilwright.thermal.EventKind;
 import boilwright.vacuum.Crossover;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -62,26 +63,28 @@ final class PlanMaker {
         return new Plan(variant, list.steps());
     }
 
-    /** What a safe plan comes to, in a sentence. */
-    static String verdict(Variant variant, SimulatedRun run) {
+    /** What a safe plan comes to, in a sentence, and what of it was tested. */
+    static String verdict(Variant variant, SimulatedRun run, List<RuleFinding> findings) {
+        String tested = PlanChecker.tested(findings);
         if (variant == Variant.STANDBY) {
             return (PumpSetup.of(run.rig()).isRoughedApart()
                             ? SequenceText.VERDICT_STANDBY
                             : SequenceText.VERDICT_STANDBY_OPEN)
-                    .say();
+                    .say(tested);
         }
         OptionalDouble leave = run.downS(EventKind.WATER_MAY_STOP);
         if (variant.isFromHot()) {
             return leave.isPresent()
                     ? SequenceText.VERDICT_STOP.say(
-                            Say.time(run.downS(EventKind.JETS_GONE).orElse(0)), Say.time(leave.getAsDouble()))
-                    : SequenceText.VERDICT_STOP_OPEN.say();
+                            Say.time(run.downS(EventKind.JETS_GONE).orElse(0)), Say.time(leave.getAsDouble()), tested)
+                    : SequenceText.VERDICT_STOP_OPEN.say(tested);
         }
         return SequenceText.VERDICT_PLAN.say(
                 (variant == Variant.FIRST ? SequenceText.VERDICT_FIRST : SequenceText.VERDICT_NORMAL).say(),
                 Say.time(run.upS(EventKind.HEAT_ON, "").orElseThrow()),
                 Say.time(run.upS(EventKind.FULL_PUMPING, "").orElseThrow()),
-                Say.time(leave.orElseThrow()));
+                Say.time(leave.orElseThrow()),
+                tested);
     }
 
     /** Time for work in the open chamber, s: an example, for the clock has to begin somewhere. */

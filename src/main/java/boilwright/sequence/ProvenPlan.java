@@ -30,7 +30,7 @@ final class ProvenPlan {
     PlanAnswer generate(SimulatedRun own) {
         Optional<String> obstacle = PlanMaker.obstacle(variant, own);
         if (obstacle.isPresent()) {
-            return none(own, obstacle.get(), List.of());
+            return none(own, obstacle.get(), List.of(), List.of());
         }
         if (variant == Variant.FIRST) {
             return judged(gentle(own), true).orElseThrow();
@@ -69,13 +69,14 @@ final class ProvenPlan {
     private Optional<PlanAnswer> judged(SimulatedRun run, boolean lastTry) {
         Optional<String> obstacle = PlanMaker.obstacle(variant, run);
         if (obstacle.isPresent()) {
-            return Optional.of(none(run, obstacle.get(), List.of()));
+            return Optional.of(none(run, obstacle.get(), List.of(), List.of()));
         }
         Plan plan = PlanMaker.make(variant, run);
         List<RuleFinding> findings = PlanChecker.check(plan, run);
         if (PlanChecker.isSafe(findings)) {
             notes(run);
-            return Optional.of(answer(run, false, Optional.of(plan), true, PlanMaker.verdict(variant, run), findings));
+            return Optional.of(
+                    answer(run, false, Optional.of(plan), true, PlanMaker.verdict(variant, run, findings), findings));
         }
         List<RuleFinding> broken =
                 findings.stream().filter(f -> f.status() == Status.BROKEN).toList();
@@ -83,7 +84,7 @@ final class ProvenPlan {
             return Optional.empty();
         }
         String reasons = broken.stream().map(RuleFinding::sentence).collect(Collectors.joining(" "));
-        return Optional.of(none(run, reasons, findings));
+        return Optional.of(none(run, reasons, findings, upToBreak(plan, broken)));
     }
 
     private void notes(SimulatedRun run) {
@@ -107,7 +108,7 @@ final class ProvenPlan {
         List<RuleFinding> broken =
                 findings.stream().filter(f -> f.status() == Status.BROKEN).toList();
         String verdict = safe
-                ? SequenceText.VERDICT_EDITED_SAFE.say()
+                ? SequenceText.VERDICT_EDITED_SAFE.say(PlanChecker.tested(findings))
                 : SequenceText.VERDICT_EDITED_BROKEN.say(
                         Long.toString(broken.stream()
                                 .map(RuleFinding::rule)
@@ -141,8 +142,19 @@ final class ProvenPlan {
         return runs.anew(own, new Schedule(steps)).withGap(gap);
     }
 
-    private PlanAnswer none(SimulatedRun run, String reason, List<RuleFinding> findings) {
-        return answer(run, false, Optional.empty(), false, SequenceText.VERDICT_NONE.say(reason), findings);
+    /** The steps that come before the first breach: how far one would get. */
+    private static List<PlanStep> upToBreak(Plan plan, List<RuleFinding> broken) {
+        Optional<Moment> first =
+                broken.stream().flatMap(f -> f.moment().stream()).min(Moment.ORDER);
+        return first.isEmpty()
+                ? List.of()
+                : plan.steps().stream()
+                        .takeWhile(step -> Moment.ORDER.compare(step.moment(), first.get()) <= 0)
+                        .toList();
+    }
+
+    private PlanAnswer none(SimulatedRun run, String reason, List<RuleFinding> findings, List<PlanStep> upToBreak) {
+        return answer(run, false, Optional.empty(), false, SequenceText.VERDICT_NONE.say(reason), findings, upToBreak);
     }
 
     private PlanAnswer answer(
@@ -152,6 +164,17 @@ final class ProvenPlan {
             boolean safe,
             String verdict,
             List<RuleFinding> findings) {
+        return answer(run, edited, plan, safe, verdict, findings, List.of());
+    }
+
+    private PlanAnswer answer(
+            SimulatedRun run,
+            boolean edited,
+            Optional<Plan> plan,
+            boolean safe,
+            String verdict,
+            List<RuleFinding> findings,
+            List<PlanStep> upToBreak) {
         PlanWords words = new PlanWords(run);
         List<String> all = new ArrayList<>(notes);
         all.add(SequenceText.NOTE_TIMES.say());
@@ -161,6 +184,7 @@ final class ProvenPlan {
                 variant,
                 edited,
                 plan,
+                upToBreak,
                 safe,
                 verdict,
                 findings,

@@ -78,21 +78,16 @@ final class Readings {
         return end > highest.value() ? new Extreme(Math.min(to, endS()), end) : highest;
     }
 
-    /** First time at which a value is above a limit. */
-    OptionalDouble firstAbove(SeriesQuantity quantity, double limit) {
-        return first(series.column(quantity).values(), limit, 1);
-    }
-
     /** First time at which a value is below a limit. */
     OptionalDouble firstBelow(SeriesQuantity quantity, double limit) {
-        return first(series.column(quantity).values(), limit, -1);
+        return first(series.column(quantity).values(), limit);
     }
 
-    private OptionalDouble first(double[] values, double limit, int sign) {
+    private OptionalDouble first(double[] values, double limit) {
         for (int i = 0; i < values.length; i++) {
-            double beyond = sign * (values[i] - limit);
+            double beyond = limit - values[i];
             if (beyond >= 0) {
-                double before = i == 0 ? beyond : sign * (values[i - 1] - limit);
+                double before = i == 0 ? beyond : limit - values[i - 1];
                 double share = i == 0 || before == beyond ? 1 : before / (before - beyond);
                 return OptionalDouble.of(i == 0 ? time[0] : time[i - 1] + share * (time[i] - time[i - 1]));
             }

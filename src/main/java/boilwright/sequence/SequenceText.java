@@ -54,6 +54,8 @@ enum SequenceText {
     VALUE_BROKEN_OFF(2),
     VALUE_SHOCK(3),
     VALUE_JETS(1),
+    /** {0} margin, {1} value. */
+    VALUE_MARGIN(2),
     VALUE_JET_LOST(0),
     VALUE_SHUT(1),
     LIMIT_AT_LEAST(1),
@@ -165,14 +167,18 @@ enum SequenceText {
     WHY_LEAVE_SHUT(0),
     WHY_LEAVE_SHUT_UNKNOWN(0),
     // what a plan says as a whole
-    VERDICT_PLAN(4),
+    VERDICT_PLAN(5),
     VERDICT_FIRST(0),
     VERDICT_NORMAL(0),
-    VERDICT_STANDBY(0),
-    VERDICT_STANDBY_OPEN(0),
-    VERDICT_STOP(2),
-    VERDICT_STOP_OPEN(0),
-    VERDICT_EDITED_SAFE(0),
+    VERDICT_STANDBY(1),
+    VERDICT_STANDBY_OPEN(1),
+    VERDICT_STOP(3),
+    VERDICT_STOP_OPEN(1),
+    VERDICT_EDITED_SAFE(1),
+    /** {0} kept, {1} all, {2} not proven, {3} not asked. */
+    RULES_KEPT(4),
+    /** {0} kept, {1} all, {2} not asked. */
+    RULES_KEPT_PROVEN(3),
     VERDICT_EDITED_BROKEN(2),
     VERDICT_NONE(1),
     NONE_JETS(1),

@@ -174,23 +174,9 @@ final class SimulatedRun {
                 : new Readings.Extreme(inRun.timeS() + zeroS(), inRun.value());
     }
 
-    /** Hottest oil of the warm-up between two times from cold, with its time. */
-    Readings.Extreme highestOil(double fromS, double toS) {
-        Readings.Extreme inRun = up.highest(SeriesQuantity.LIQUID_TEMPERATURE, fromS - zeroS(), toS - zeroS());
-        return new Readings.Extreme(inRun.timeS() + zeroS(), inRun.value());
-    }
-
     /** Foreline pressure at rest, Pa. */
     double forelineAtRestPa() {
         return check.steady().forelinePa();
-    }
-
-    /** First time from cold at which a quantity of the warm-up is above a limit, up to a time from cold. */
-    OptionalDouble firstAbove(SeriesQuantity quantity, double limit, double untilS) {
-        OptionalDouble t = up.has(quantity) ? up.firstAbove(quantity, limit) : OptionalDouble.empty();
-        return t.isPresent() && t.getAsDouble() + zeroS() <= untilS
-                ? OptionalDouble.of(t.getAsDouble() + zeroS())
-                : OptionalDouble.empty();
     }
 
     /** What ended the warm-up before it came to rest, when something did. */

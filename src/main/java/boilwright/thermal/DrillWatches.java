@@ -66,7 +66,7 @@ final class DrillWatches {
         }
         watched.add(new Watched(
                 DrillLimit.TOUCH,
-                OutsideFaces.touchLimitK(body),
+                TypicalValues.TOUCH_K,
                 (t, y) -> model.faces.bodyTouchExcessK(y, model.wallGeometry.zones)));
     }
 

@@ -1,6 +1,5 @@
 package boilwright.thermal;
 
-import boilwright.rig.Material;
 import boilwright.rig.TypicalValues;
 
 /** What a hand can touch outside, and how hot it is. */
@@ -25,29 +24,20 @@ final class OutsideFaces {
         return hottest;
     }
 
-    /** How far the worst outside face is above what a hand bears, K: 60 C for metal, 70 C for glass. */
+    /** How far the hottest of all that can be reached, the oil included, is above {@link TypicalValues#TOUCH_K}, K. */
     double touchExcessK(double[] y) {
-        double worst = model.boiler.touchK(y[at.boilerWall])
-                - touchLimitK(model.rig.boiler().material());
-        worst = Math.max(worst, model.source.touchK(y, at.source) - TypicalValues.TOUCH_METAL_K);
-        return Math.max(worst, bodyTouchExcessK(y, model.wallGeometry.count));
+        return Math.max(touchK(y), y[at.oil]) - TypicalValues.TOUCH_K;
     }
 
-    /** The same for the first so many walls of the body, of which the zones at the stages are the first, K. */
+    /** The same for the first so many walls of the body alone, of which the zones at the stages are the first, K. */
     double bodyTouchExcessK(double[] y, int count) {
         double worst = Double.NEGATIVE_INFINITY;
         for (int w = 0; w < count; w++) {
             if (model.wallGeometry.outerAreaM2[w] > 0) {
-                worst = Math.max(
-                        worst, wallTouchK(w, y) - touchLimitK(model.rig.body().material()));
+                worst = Math.max(worst, wallTouchK(w, y) - TypicalValues.TOUCH_K);
             }
         }
         return worst;
-    }
-
-    /** Short contact that a hand bears on this material, K. */
-    static double touchLimitK(Material material) {
-        return material.isGlass() ? TypicalValues.TOUCH_GLASS_K : TypicalValues.TOUCH_METAL_K;
     }
 
     private double wallTouchK(int w, double[] y) {

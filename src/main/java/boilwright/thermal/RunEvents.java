@@ -52,7 +52,7 @@ final class RunEvents {
         }
         endedBy(WatchKind.CARTRIDGE_HOT, true, ModelText.CARTRIDGE_HOT.say(temperature(RunLimits.CARTRIDGE_K)));
         endedBy(WatchKind.DRY, false, ModelText.DRY.say());
-        endedBy(WatchKind.WILD, true, ModelText.WILD.say(temperature(RunLimits.wildOilK(model))));
+        endedBy(WatchKind.WILD, true, ModelText.WILD.say(temperature(RunLimits.wildOilK(model.fluid))));
         if (model.layout.sourceSize == 2 && !cooling) {
             OptionalDouble t = watches.first(WatchKind.FUEL_EMPTY, "", false);
             if (t.isPresent()) {

@@ -1,5 +1,6 @@
 package boilwright.thermal;
 
+import boilwright.fluid.TabulatedFluid;
 import boilwright.rig.Limits;
 import boilwright.rig.TypicalValues;
 import java.util.List;
@@ -23,8 +24,8 @@ final class RunLimits {
     private RunLimits() {}
 
     /** Oil temperature at which a run is ended: no vapour-jet pump works there. */
-    static double wildOilK(PumpModel model) {
-        return Math.min(model.fluid.highestTemperature() - TABLE_MARGIN_K, model.fluid.saturationTemperature(WILD_PA));
+    static double wildOilK(TabulatedFluid fluid) {
+        return Math.min(fluid.highestTemperature() - TABLE_MARGIN_K, fluid.saturationTemperature(WILD_PA));
     }
 
     static void watch(PumpModel model, RunWatches watches) {

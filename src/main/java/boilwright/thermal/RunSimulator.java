@@ -18,6 +18,7 @@ import boilwright.rig.ParameterValues;
 import boilwright.rig.Rig;
 import boilwright.rig.Schedule;
 import boilwright.thermal.StateLayout.Quadrature;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -40,6 +41,9 @@ public final class RunSimulator {
     private static final double STORE_TOLERANCE_K = 1e-4;
 
     private static final double RELATIVE_TOLERANCE = 1e-7;
+    private static final String SESSION = "session";
+    /** So near to boiling a run with a tank ends, K. */
+    private static final double NEARLY_BOILING_K = 2;
 
     private final PumpModel model;
     private final CancelToken cancel;
@@ -68,6 +72,36 @@ public final class RunSimulator {
             Rig rig, TabulatedFluid fluid, ParameterValues parameters, CancelToken cancel, ProgressSink progress) {
         PumpModel model = new PumpModel(rig, fluid, parameters, ColumnGeometry.USUAL_CELLS);
         return cooldown(model, cancel, progress, 1, new Rosenbrock()).result();
+    }
+
+    /**
+     * From cold with the heat on for one session, then off until water and backing pump may stop: what warms or runs out with
+     * time, a tank, its ice, a cartridge, is followed all the way. Ends early where the tank is about to boil.
+     *
+     * @param sessionS from heat-on to heat-off, s
+     */
+    public static RunResult session(
+            Rig rig,
+            TabulatedFluid fluid,
+            ParameterValues parameters,
+            double sessionS,
+            CancelToken cancel,
+            ProgressSink progress) {
+        PumpModel model = new PumpModel(rig, fluid, parameters, ColumnGeometry.USUAL_CELLS);
+        model.jets.allDark();
+        double offS = rig.schedule().heatOnS() + sessionS;
+        List<Schedule.Step> steps = new ArrayList<>();
+        rig.schedule().steps().stream().filter(step -> step.atS() < offS).forEach(steps::add);
+        steps.add(new Schedule.Power(offS, 0));
+        RunSimulator simulator = new RunSimulator(model, cancel, progress, 1, new Rosenbrock());
+        return simulator
+                .run(Script.of(SESSION, steps, LONGEST_COOLDOWN_S), model.coldState(), watches -> {})
+                .result();
+    }
+
+    /** Oil temperature at which every run ends because no vapour-jet pump works there, K. */
+    public static double highestOilK(TabulatedFluid fluid) {
+        return RunLimits.wildOilK(fluid);
     }
 
     /** A result with the state it ended in, what was watched and when it ended. */
@@ -135,6 +169,7 @@ public final class RunSimulator {
         model.modesChanged();
         RunSystem system = new RunSystem(model, script.steps(), script.changes());
         boolean cooling = kind.equals("cooldown");
+        boolean session = kind.equals(SESSION);
         RunWatches watches = new RunWatches(model, start, cooling);
         more.accept(watches);
         RestDetector rest = new RestDetector(model, system.lastChangeS());
@@ -143,7 +178,18 @@ public final class RunSimulator {
                     WatchKind.END,
                     "",
                     EventDirection.FALLING,
-                    cooling ? this::unsafe : (t, y) -> rest.isReached() ? -1 : 1,
+                    session
+                            ? (t, y) -> Math.max(system.lastChangeS() - t, RunWatches.leaveExcessK(model, y))
+                            : cooling ? this::unsafe : (t, y) -> rest.isReached() ? -1 : 1,
+                    (t, y, rising) -> EventAction.STOP);
+        }
+        if (session && model.layout.supplySize > 0) {
+            double boiling = model.water.boilingK() - NEARLY_BOILING_K;
+            watches.add(
+                    WatchKind.TANK_HOT,
+                    "",
+                    EventDirection.RISING,
+                    (t, y) -> y[model.layout.supply] - boiling,
                     (t, y, rising) -> EventAction.STOP);
         }
         SeriesRecorder recorder = new SeriesRecorder(model, system, rest);

@@ -122,7 +122,7 @@ final class RunWatches {
             });
         }
         RunLimits.watch(model, this);
-        double wild = RunLimits.wildOilK(model);
+        double wild = RunLimits.wildOilK(model.fluid);
         double dry = RunLimits.LEAST_CHARGE * model.chargeKg;
         add(
                 WatchKind.DRY,

@@ -31,7 +31,16 @@ public enum SeriesQuantity {
     FORELINE("forelinePa", "foreline", Kind.PRESSURE),
     OIL_MASS("oilMassKg", "oil", Kind.MASS),
     CARTRIDGE_TEMPERATURE("cartridgeTemperatureK", "cartridge", Kind.TEMPERATURE),
-    FUEL_MASS("fuelMassKg", "fuel", Kind.MASS);
+    FUEL_MASS("fuelMassKg", "fuel", Kind.MASS),
+    /** The oil at the hottest face that it wets. */
+    INNER_FACE("boilerInnerFaceK", "oil at the heated wall", Kind.JUDGED),
+    /** Least of what the films of full jets are colder than their vapour. */
+    LEAST_FILM_MARGIN("leastFilmMarginK", "condensing film", Kind.JUDGED),
+    HOTTEST_WATER("hottestWaterK", "hottest water", Kind.JUDGED),
+    BOILER_GLASS_STRESS("boilerGlassStressPa", "glass stress, boiler", Kind.JUDGED),
+    BODY_GLASS_STRESS("bodyGlassStressPa", "glass stress, body", Kind.JUDGED),
+    /** Hottest outside face that can be touched. */
+    HOTTEST_OUTSIDE("hottestOutsideK", "hottest outside face", Kind.JUDGED);
 
     private static final String STAGE = "{}";
 

@@ -111,7 +111,32 @@ final class SeriesRecorder implements StepHandler {
             case OIL_MASS -> Optional.of(y -> y[at.oilMass]);
             case CARTRIDGE_TEMPERATURE -> when(model.source.size() == 2, y -> y[at.source]);
             case FUEL_MASS -> when(model.source.size() == 2, y -> y[at.source + 1]);
+            case INNER_FACE -> Optional.of(y -> model.boiler.innerFaceK());
+            case LEAST_FILM_MARGIN -> Optional.of(y -> leastFilmMarginK());
+            case HOTTEST_WATER ->
+                when(model.water.flows(), y -> model.water.hottestK(y, at.water, model.supply.enteringK(y, at.supply)));
+            case BOILER_GLASS_STRESS ->
+                when(
+                        SteadyReport.boilerStress(model, 0).isPresent(),
+                        y -> SteadyReport.boilerStress(model, model.boiler.heatToOilW(y[at.boilerWall], y[at.oil]))
+                                .orElseThrow());
+            case BODY_GLASS_STRESS ->
+                when(
+                        SteadyReport.bodyStress(model).isPresent(),
+                        y -> SteadyReport.bodyStress(model).orElseThrow());
+            case HOTTEST_OUTSIDE -> Optional.of(y -> model.faces.touchK(y));
         };
+    }
+
+    /** Only of jets that are full: while a jet comes up its wall has hardly any vapour to condense. */
+    private double leastFilmMarginK() {
+        double least = Double.POSITIVE_INFINITY;
+        for (int k = 0; k < model.jets.stages; k++) {
+            if (model.jets.isFull(k)) {
+                least = Math.min(least, model.walls.filmMarginK[k]);
+            }
+        }
+        return least;
     }
 
     private static Optional<ToDoubleFunction<double[]>> when(boolean there, ToDoubleFunction<double[]> reading) {

@@ -84,8 +84,8 @@ final class SteadyReport {
                         ? OptionalDouble.empty()
                         : OptionalDouble.of(y[layout.walls + model.wallGeometry.cap]),
                 model.faces.touchK(work),
-                boilerStress(model, rig.boiler(), intoOil),
-                jacketStress(model),
+                boilerStress(model, intoOil),
+                bodyStress(model),
                 speed,
                 model.parameters.get(Parameter.THROUGHPUT_PER_POWER) * Math.max(0, faceHeatW),
                 lowest,
@@ -124,7 +124,9 @@ final class SteadyReport {
         return mass <= 0 ? model.roomK : liquidTemperature(model.fluid, enthalpy / mass);
     }
 
-    private static OptionalDouble boilerStress(PumpModel model, Boiler boiler, double intoOil) {
+    /** Stress in the boiler's heated glass at this heat into the oil, W; empty where it is no glass or carries no heat. */
+    static OptionalDouble boilerStress(PumpModel model, double intoOil) {
+        Boiler boiler = model.rig.boiler();
         Material material = boiler.material();
         if (!material.isGlass() || model.source.heatsLiquid()) {
             return OptionalDouble.empty();
@@ -134,7 +136,8 @@ final class SteadyReport {
         return OptionalDouble.of(stress(material, flux * boiler.wallThicknessM() / material.conductivity()));
     }
 
-    private static OptionalDouble jacketStress(PumpModel model) {
+    /** Highest stress in the body's glass at the last evaluation, Pa; empty for metal. */
+    static OptionalDouble bodyStress(PumpModel model) {
         Material material = model.rig.body().material();
         if (!material.isGlass()) {
             return OptionalDouble.empty();

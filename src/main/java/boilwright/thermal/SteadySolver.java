@@ -213,7 +213,7 @@ public final class SteadySolver {
     }
 
     private double highestOilK() {
-        return RunLimits.wildOilK(model);
+        return RunLimits.wildOilK(model.fluid);
     }
 
     private double heatExcess(double oilK) {

@@ -42,7 +42,9 @@ public record TimeSeries(List<Column> columns) {
         HEAT,
         SHARE,
         GAS,
-        MASS
+        MASS,
+        /** What is held against a limit and drawn nowhere. */
+        JUDGED
     }
 
     /** The column of a quantity of the whole pump. */

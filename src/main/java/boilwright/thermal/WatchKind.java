@@ -34,6 +34,8 @@ enum WatchKind {
     TOUCH_SAFE,
     /** The oil against the temperature at which water and backing pump may stop. */
     WATER_MAY_STOP,
+    /** A tank's water against boiling. */
+    TANK_HOT,
     /** What ends the run: rest, or a cold pump after heat-off. */
     END
 }

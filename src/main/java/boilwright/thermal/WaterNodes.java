@@ -189,6 +189,17 @@ final class WaterNodes {
         return kelvin + Math.max(0, fromSupply) * enteringK;
     }
 
+    /** Hottest water that flows anywhere in the circuit, K: where branches differ it is hotter than what leaves. */
+    double hottestK(double[] state, int start, double enteringK) {
+        double hottest = outletK(state, start, enteringK);
+        for (int i = 0; i < count; i++) {
+            if (flows(i)) {
+                hottest = Math.max(hottest, state[start + i]);
+            }
+        }
+        return hottest;
+    }
+
     /** Boiling point at the room's pressure, K. */
     double boilingK() {
         return boilingK;

@@ -28,7 +28,7 @@ class WaterQuestionTest {
     }
 
     private static WaterAnswer answer(Rig rig) {
-        return Stored.answer(new WaterQuestion(Stored.asked(rig).withSession(SESSION_S)));
+        return Stored.answer(new WaterQuestion(Stored.asked(rig.withSession(SESSION_S))));
     }
 
     @ParameterizedTest

@@ -136,6 +136,7 @@ class IdsTest {
                                     case HEAT -> ".*W";
                                     case MASS -> ".*Kg";
                                     case SHARE, GAS -> ".*(Fraction|Share|Lit)";
+                                    case JUDGED -> ".*(K|Pa)";
                                 }));
     }
 

@@ -17,8 +17,6 @@ import picocli.CommandLine.Model.OptionSpec;
 class DefaultsOfOptionsTest {
     static Arguments[] options() {
         return new Arguments[] {
-            Arguments.of(new WaterCommand(null, null), "--session", Dimension.TIME, TypicalValues.SESSION_S),
-            Arguments.of(new CompareCommand(null, null), "--session", Dimension.TIME, TypicalValues.SESSION_S),
             Arguments.of(new CompareCommand(null, null), "--room-volume", Dimension.VOLUME, TypicalValues.WORKROOM_M3),
             Arguments.of(
                     new CompareCommand(null, null),

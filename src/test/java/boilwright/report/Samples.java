@@ -4,7 +4,9 @@ import boilwright.answers.Asked;
 import boilwright.answers.CheckAnswer;
 import boilwright.answers.Margin;
 import boilwright.answers.MarginId;
+import boilwright.answers.Moment;
 import boilwright.answers.RunAnswer;
+import boilwright.answers.SessionOutlook;
 import boilwright.fluid.FluidLibrary;
 import boilwright.rig.Body;
 import boilwright.rig.Boiler;
@@ -83,6 +85,8 @@ public final class Samples {
                 new NeededState(steady(), "upper", 660, 412),
                 run("warmup"),
                 margins(heat),
+                margins(heat),
+                new SessionOutlook(14_400, NONE, List.of()),
                 List.of(
                         "The plate stays above 300 degC for a long time after it is switched off; keep hands and hoses away."),
                 List.of("The cartridge is taken at room temperature."),
@@ -98,6 +102,7 @@ public final class Samples {
                 margins(heat),
                 List.of(),
                 List.of(),
+                List.of(),
                 "0.1.0");
     }
 
@@ -110,6 +115,9 @@ public final class Samples {
                         OptionalDouble.of(660),
                         OptionalDouble.of(0.62),
                         heat,
+                        1.25,
+                        Moment.REST,
+                        NONE,
                         "Heat needed for full flow of jet upper, with the usual reserve of a quarter (common practice).",
                         heat == Margin.Status.FAILS
                                 ? "Bed the boiler in a metal cup that fills the gap to the plate."
@@ -121,6 +129,9 @@ public final class Samples {
                         NONE,
                         NONE,
                         Margin.Status.UNKNOWN,
+                        1.05,
+                        Moment.REST,
+                        NONE,
                         "The fluid data give no limit for the film.",
                         ""),
                 new Margin(
@@ -130,6 +141,9 @@ public final class Samples {
                         OptionalDouble.of(0.3),
                         OptionalDouble.of(2.7),
                         Margin.Status.HOLDS,
+                        2,
+                        Moment.REST,
+                        NONE,
                         "Above it the column's own pressure loss starves the upper jets.",
                         ""));
     }

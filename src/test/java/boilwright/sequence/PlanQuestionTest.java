@@ -126,6 +126,7 @@ class PlanQuestionTest {
                         List.of(new Protection.Trip(Protection.TripKind.FORELINE_PRESSURE, pa, 0)),
                         Protection.NONE.battery()),
                 rig.parameters(),
+                rig.sessionS(),
                 rig.guesses());
     }
 

@@ -101,6 +101,7 @@ public final class RigChange {
                 r.vacuum(),
                 r.protection(),
                 parameters,
+                r.sessionS(),
                 java.util.Set.of());
     }
 }

@@ -58,7 +58,7 @@ record Part(Kind kind, int index) {
                     case "column" -> Part.of(Part.Kind.COLUMN);
                     case "body" -> Part.of(Part.Kind.INLET);
                     case "topCap" -> Part.of(Part.Kind.CAP);
-                    case "heatSource", "schedule" -> Part.of(Part.Kind.SOURCE);
+                    case "heatSource", "schedule", "session" -> Part.of(Part.Kind.SOURCE);
                     case "cooling" -> Part.of(Part.Kind.WATER);
                     case "foreline" -> Part.of(Part.Kind.FORELINE);
                     case "room" -> Part.of(Part.Kind.TO_ROOM);

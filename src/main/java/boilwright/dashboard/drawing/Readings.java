@@ -157,7 +157,7 @@ final class Readings {
             case OIL_BULK, OIL_FILM, LIQUID, SUPERHEAT -> Part.Kind.OIL;
             case BOILER_PRESSURE -> Part.Kind.VAPOUR;
             case GLASS_BOILER -> Part.Kind.BOILER;
-            case SOURCE, FUEL -> Part.Kind.SOURCE;
+            case SOURCE, FUEL, CARTRIDGE -> Part.Kind.SOURCE;
             case HEAT -> Part.Kind.TO_BOILER;
             case COLUMN_MACH -> Part.Kind.COLUMN;
             case JETS -> Part.Kind.JET;

@@ -59,7 +59,7 @@ public final class RigPage extends ScrollPane {
         setContent(all);
         setFitToWidth(true);
         setHbarPolicy(ScrollBarPolicy.NEVER);
-        VBox heat = section("pages.rig.heat", "heatSource.kind", "heatSource.ratedPower");
+        VBox heat = section("pages.rig.heat", "heatSource.kind", "heatSource.ratedPower", "session");
         Label levels = new Label(WindowText.say("pages.schedule"));
         levels.getStyleClass().add("field-title");
         heat.getChildren().addAll(levels, schedule, heatCautions);

@@ -68,6 +68,7 @@ final class RigAssembler {
                 root.has("vacuum") ? Optional.of(VacuumReader.vacuum(root.object("vacuum"))) : Optional.empty(),
                 root.has("protection") ? VacuumReader.protection(root.object("protection")) : Protection.NONE,
                 root.has("parameters") ? parameters(root.object("parameters")) : Map.of(),
+                root.quantityOr("session", TypicalValues.SESSION_S),
                 new LinkedHashSet<>(guesses));
         checkGuesses(rig, guesses, findings);
         return rig;

@@ -32,6 +32,7 @@ final class RigTree {
         rig.topCap().ifPresent(cap -> topCap(root.object("topCap"), cap));
         HeatSourceFields.write(root.object("heatSource"), rig.heatSource());
         rig.schedule().steps().forEach(step -> step(root.entry("schedule"), step));
+        root.quantity("session", rig.sessionS());
         VacuumTree.foreline(root.object("foreline"), rig.foreline());
         CoolingTree.fill(root.object("cooling"), rig.cooling(), rig.room());
         root.object("room")
