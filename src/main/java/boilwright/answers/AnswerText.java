@@ -181,6 +181,8 @@ enum AnswerText {
     /** {0} heat to air. */
     WATER_VERDICT_FAN(1),
     WATER_VERDICT_NONE(0),
+    /** {0} heat into the water now, {1} with full jets. */
+    WATER_VERDICT_FULL_JETS(2),
     /** {0} flow, {1} heat, {2} in, {3} out. */
     WATER_VERDICT_FLOW(4),
     /** {0} flow, {1} limit. */

@@ -37,6 +37,9 @@ final class CoolingSide {
     private final CheckAnswer check;
     private final Rig rig;
     private final SteadyState steady;
+    /** Whether as described not every jet is full, so that what the rig does now says little of what it needs. */
+    private final boolean forFullJets;
+
     private final WaterSizing sizing;
     private final double roomK;
 
@@ -44,20 +47,21 @@ final class CoolingSide {
         this.check = check;
         this.sizing = sizing;
         rig = check.rig();
-        steady = check.steady();
+        steady = WaterAnswer.fullJets(check);
+        forFullJets = steady != check.steady();
         roomK = rig.room().temperatureK();
     }
 
     WaterAnswer answer(double sessionS) {
         boolean flows = steady.waterOutK().isPresent();
         double rest = steady.heatToWaterW();
-        double peak = flows
+        double peak = flows && !forFullJets
                 ? Math.max(
                         rest,
                         Arrays.stream(column(SeriesQuantity.HEAT_TO_WATER))
                                 .max()
                                 .orElse(rest))
-                : 0;
+                : flows ? rest : 0;
         double pump = WaterSizing.pumpHeatW(rig);
         OptionalDouble capacity = WaterSizing.capacityW(rig);
         OptionalDouble settles = sizing.settlesAtK(rest + pump);
@@ -73,8 +77,10 @@ final class CoolingSide {
                 .toList();
         return new WaterAnswer(
                 check,
+                forFullJets,
                 check.withElsewhere(
-                        new WaterVerdict(rig, steady, peak, pump, capacity, settles).text(governing), margins),
+                        fullJetsFirst() + new WaterVerdict(rig, steady, peak, pump, capacity, settles).text(governing),
+                        margins),
                 elements(),
                 peak,
                 rest,
@@ -95,6 +101,14 @@ final class CoolingSide {
                 margins,
                 cures(peak + pump, capacity),
                 notes());
+    }
+
+    private String fullJetsFirst() {
+        return forFullJets
+                ? AnswerText.WATER_VERDICT_FULL_JETS.say(
+                                Say.power(check.steady().heatToWaterW()), Say.power(steady.heatToWaterW()))
+                        + " "
+                : "";
     }
 
     private List<Element> elements() {
@@ -154,9 +168,13 @@ final class CoolingSide {
 
     private Tank tank(Supply.Tank tank, double dutyW) {
         RunResult run = check.warmup();
+        double limit = highestInletK();
+        if (forFullJets) {
+            double startK = Math.max(Water.FREEZING_K, tank.temperatureK());
+            return new Tank(lasts(tank, 0, startK, tank.iceKg(), limit, dutyW), limit, tank.iceKg());
+        }
         double[] times = column(SeriesQuantity.TIME);
         double[] inlet = column(SeriesQuantity.WATER_IN);
-        double limit = highestInletK();
         for (int i = 1; i < times.length; i++) {
             if (inlet[i] > limit) {
                 double share = (limit - inlet[i - 1]) / (inlet[i] - inlet[i - 1]);
@@ -168,20 +186,25 @@ final class CoolingSide {
         double ice = tank.iceKg() > 0
                 ? Math.max(0, run.series().column(SeriesQuantity.ICE).values()[last])
                 : 0;
+        return new Tank(lasts(tank, times[last], inlet[last], ice, limit, dutyW), limit, tank.iceKg());
+    }
+
+    /** From a time on at a constant duty until the tank's water is at the limit, s; empty when it never is. */
+    private OptionalDouble lasts(
+            Supply.Tank tank, double fromS, double waterK, double ice, double limitK, double dutyW) {
         double water = tank.volumeM3() * Water.density(tank.temperatureK()) + tank.iceKg() - ice;
-        double room = tank.airConductance() * (roomK - (inlet[last] + limit) / 2);
+        double room = tank.airConductance() * (roomK - (waterK + limitK) / 2);
         double net = dutyW + room;
-        double store = water * (Water.enthalpy(limit) - Water.enthalpy(inlet[last]))
-                + ice * (Water.FUSION_HEAT + Water.enthalpy(limit));
-        OptionalDouble time = net > 0 ? OptionalDouble.of(times[last] + store / net) : OptionalDouble.empty();
-        return new Tank(time, limit, tank.iceKg());
+        double store = water * (Water.enthalpy(limitK) - Water.enthalpy(waterK))
+                + ice * (Water.FUSION_HEAT + Water.enthalpy(limitK));
+        return net > 0 ? OptionalDouble.of(fromS + Math.max(0, store) / net) : OptionalDouble.empty();
     }
 
     private double ice(double sessionS, double pumpW) {
         double[] times = column(SeriesQuantity.TIME);
         double[] duty = column(SeriesQuantity.HEAT_TO_WATER);
         double heat = 0;
-        double end = Math.min(sessionS, times[times.length - 1]);
+        double end = forFullJets ? 0 : Math.min(sessionS, times[times.length - 1]);
         for (int i = 1; i < times.length && times[i - 1] < end; i++) {
             heat += (Math.min(end, times[i]) - times[i - 1]) * (duty[i] + duty[i - 1]) / 2;
         }

@@ -1,5 +1,6 @@
 package boilwright.answers;
 
+import boilwright.thermal.StageState;
 import boilwright.thermal.SteadyState;
 import java.util.List;
 import java.util.Optional;
@@ -9,6 +10,7 @@ import java.util.OptionalDouble;
  * The cooling side of one rig.
  *
  * @param check the check of the whole rig, from which the cooling's part is taken
+ * @param forFullJets true where as described not every jet is full: every figure is then for full jets
  * @param verdict what it comes to, in sentences
  * @param elements the elements in the order of the rig
  * @param peakDutyW highest heat into the water along the warm-up, W
@@ -31,6 +33,7 @@ import java.util.OptionalDouble;
  */
 public record WaterAnswer(
         CheckAnswer check,
+        boolean forFullJets,
         String verdict,
         List<Element> elements,
         double peakDutyW,
@@ -61,14 +64,21 @@ public record WaterAnswer(
         notes = List.copyOf(notes);
     }
 
-    /** The rig at rest. */
+    /** The rig at rest with full jets. */
     public SteadyState steady() {
-        return check.steady();
+        return fullJets(check);
+    }
+
+    /** The state that the cooling is sized for: at rest where every jet is full, else that in which the weakest just would be. */
+    static SteadyState fullJets(CheckAnswer check) {
+        return check.steady().stages().stream().allMatch(StageState::full)
+                ? check.steady()
+                : check.needed().state();
     }
 
     /** Whether some margin of the cooling fails. */
     public boolean anyFails() {
-        return margins.stream().anyMatch(m -> m.status() == Margin.Status.FAILS);
+        return margins.stream().anyMatch(Margin::fails);
     }
 
     /**

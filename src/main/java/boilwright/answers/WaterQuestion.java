@@ -14,7 +14,7 @@ public record WaterQuestion(Asked asked) implements Question<WaterAnswer> {
     @Override
     public WaterAnswer answer(Model model, CancelToken cancel, ProgressSink progress) {
         CheckAnswer check = model.answer(new CheckQuestion(asked), cancel, progress);
-        return new CoolingSide(check, new WaterSizing(asked, cancel))
+        return new CoolingSide(check, new WaterSizing(asked, WaterAnswer.fullJets(check) != check.steady(), cancel))
                 .answer(asked.rig().sessionS());
     }
 

@@ -33,9 +33,12 @@ final class WaterSizing {
     private final Rig rig;
     private final TabulatedFluid fluid;
     private final ParameterValues values;
+    private final boolean forFullJets;
     private final CancelToken cancel;
 
-    WaterSizing(Asked asked, CancelToken cancel) {
+    /** @param forFullJets whether to look at the state in which the weakest jet is just full, not at what the heat gives */
+    WaterSizing(Asked asked, boolean forFullJets, CancelToken cancel) {
+        this.forFullJets = forFullJets;
         rig = asked.rig();
         fluid = asked.tables();
         values = asked.values();
@@ -66,7 +69,8 @@ final class WaterSizing {
 
     private SteadyState steady(Rig other) {
         cancel.check();
-        return new SteadySolver(other, fluid, values).steady();
+        SteadySolver solver = new SteadySolver(other, fluid, values);
+        return forFullJets ? solver.needed().state() : solver.steady();
     }
 
     private Rig withFlow(double flowM3PerS) {

@@ -4,6 +4,7 @@ import boilwright.numerics.CancelToken;
 import boilwright.rig.Cooling;
 import boilwright.rig.Rig;
 import boilwright.rig.Supply;
+import boilwright.thermal.StageState;
 import boilwright.thermal.SteadySolver;
 import boilwright.thermal.SteadyState;
 import boilwright.water.CircuitSolver;
@@ -12,7 +13,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
- * The cooling of a rig at rest, worked out in milliseconds: for trying a temperature, a flow or another supply.
+ * The cooling of a rig at rest with full jets, worked out in milliseconds: for trying a temperature, a flow or another supply.
  *
  * @param inletK temperature at which the cooling enters, K
  * @param flowM3PerS water flow, m3/s; 0 when none flows
@@ -76,7 +77,11 @@ public record WaterTrial(
         Rig rig = asked.rig();
         cancel.check();
         OptionalDouble capacity = WaterSizing.capacityW(rig);
-        SteadyState steady = new SteadySolver(flowing, asked.tables(), asked.values()).steady();
+        SteadySolver solver = new SteadySolver(flowing, asked.tables(), asked.values());
+        SteadyState now = solver.steady();
+        SteadyState steady = now.stages().stream().allMatch(StageState::full)
+                ? now
+                : solver.needed().state();
         cancel.check();
         return new WaterTrial(
                 rig.cooling().inletTemperatureK(),

@@ -185,15 +185,16 @@ public record CompareQuestion(Asked asked, List<OfferedSource> sources, RoomAir 
             return Optional.of(present);
         }
         return rows.stream()
-                .filter(r -> r.condition().isEmpty() && isEnough(r))
+                .filter(CompareQuestion::isEnough)
                 .min(Comparator.comparing(SourceRow::state)
                         .thenComparingLong(CompareQuestion::wear)
                         .thenComparingDouble(r -> r.session().orElseThrow().totalJ())
                         .thenComparing(SourceRow::id));
     }
 
+    /** One that asks for another boiler is not enough for this one. */
     private static boolean isEnough(SourceRow row) {
-        return row.state() == State.ENOUGH || row.state() == State.TURN_DOWN;
+        return row.condition().isEmpty() && (row.state() == State.ENOUGH || row.state() == State.TURN_DOWN);
     }
 
     /** Margins of oil and glass: a source that keeps well away from them is preferred. */
@@ -223,7 +224,8 @@ public record CompareQuestion(Asked asked, List<OfferedSource> sources, RoomAir 
 
     private static String verdict(List<SourceRow> rows, Optional<SourceRow> best) {
         SourceRow present = rows.get(0);
-        StringBuilder text = new StringBuilder(ChoiceText.COMPARE_PRESENT.say(present.title(), present.verdict()));
+        StringBuilder text = new StringBuilder(present.check()
+                .withElsewhere(ChoiceText.COMPARE_PRESENT.say(present.title(), present.verdict()), List.of()));
         long enough = rows.stream().filter(CompareQuestion::isEnough).count();
         text.append(' ').append(ChoiceText.COMPARE_COUNT.say(Long.toString(enough), Integer.toString(rows.size())));
         if (best.isEmpty()) {

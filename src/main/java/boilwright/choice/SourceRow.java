@@ -8,14 +8,14 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
- * One source on the rig, run at full power from the rig's own heat-on.
+ * One source on the rig: the rig's own as it is run, another at full power from the rig's own heat-on.
  *
  * @param id id of the source; "present" for the rig's own
  * @param title what people call it
  * @param state how it does
  * @param verdict one sentence
  * @param condition what must be true of the boiler, a whole sentence; empty for nothing
- * @param rig the rig with this source at full power
+ * @param rig the rig with this source
  * @param check the whole check of that rig
  * @param ratio heat that it could deliver at the temperature of full jets over heat needed there
  * @param jetsLit jets lit at rest

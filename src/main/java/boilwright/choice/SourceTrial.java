@@ -59,7 +59,10 @@ final class SourceTrial {
     /** The row of a source that goes with the boiler. */
     SourceRow row(String id, String title, HeatSource source, String condition) {
         double heatOn = asked.rig().schedule().heatOnS();
-        Rig rig = asked.rig().withHeatSource(source).withSchedule(from(heatOn, 1));
+        // the present source is judged as it is run, so that check says the same of it
+        Rig rig = id.equals(CompareQuestion.PRESENT)
+                ? asked.rig()
+                : asked.rig().withHeatSource(source).withSchedule(from(heatOn, 1));
         CheckAnswer check = model.answer(new CheckQuestion(asked.with(rig)), cancel, ProgressSink.NONE);
         ParameterValues values = check.parameters();
         NeededState needed = check.needed();
@@ -134,9 +137,9 @@ final class SourceTrial {
         }
         Rig down = rig.withSchedule(
                 from(rig.schedule().heatOnS(), held.orElseThrow().share()));
-        RestAnswer rest = RestAnswer.of(asked.with(down));
-        boolean full = rest.steady().stages().stream().allMatch(StageState::full);
-        return full && broken(rest.margins()).isEmpty() ? State.TURN_DOWN : State.OVER;
+        CheckAnswer then = model.answer(new CheckQuestion(asked.with(down)), cancel, ProgressSink.NONE);
+        boolean full = then.steady().stages().stream().allMatch(StageState::full);
+        return full && broken(then.margins()).isEmpty() ? State.TURN_DOWN : State.OVER;
     }
 
     /** Setting at which a tenth more heat than needed reaches the boiler at the temperature of full jets. */

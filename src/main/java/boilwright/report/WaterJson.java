@@ -19,7 +19,8 @@ public final class WaterJson {
                 .put("rig", answer.check().rig().name())
                 .put("fluid", answer.check().rig().fluidId())
                 .put("fluidTitle", answer.check().fluidTitle())
-                .put("verdict", answer.verdict());
+                .put("verdict", answer.verdict())
+                .put("forFullJets", answer.forFullJets());
         json.object("operatingPoint")
                 .put("flowKgPerS", flow.massFlowKgPerS())
                 .put("flowM3PerS", flow.volumeFlowM3PerS())

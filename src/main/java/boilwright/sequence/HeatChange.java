@@ -46,6 +46,13 @@ final class HeatChange {
         return new Schedule(steps);
     }
 
+    /** A schedule that heats with the level that is held once hot from the first heat on. */
+    static Schedule withoutBoost(Schedule own) {
+        double begin = firstHeatS(own).orElseThrow();
+        Schedule.Step held = own.last().at(begin);
+        return begin > 0 ? new Schedule(List.of(new Schedule.Power(0, 0), held)) : new Schedule(List.of(held));
+    }
+
     /** The schedule that a plan's own steps make, counted from the run's time 0, s from cold; empty when it never heats. */
     static List<Schedule.Step> of(Plan plan, double zeroS) {
         List<Schedule.Step> steps = new ArrayList<>();

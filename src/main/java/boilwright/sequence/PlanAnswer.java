@@ -3,6 +3,7 @@ package boilwright.sequence;
 import boilwright.answers.CheckAnswer;
 import boilwright.thermal.EventKind;
 import boilwright.thermal.RunResult;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -47,6 +48,15 @@ public record PlanAnswer(
         unproven = List.copyOf(unproven);
         cautions = List.copyOf(cautions);
         notes = List.copyOf(notes);
+    }
+
+    /** The same with a note before the others. */
+    PlanAnswer withNote(String note) {
+        List<String> all = new ArrayList<>(notes);
+        all.add(0, note);
+        return new PlanAnswer(
+                check, cooldown, variant, edited, plan, upToBreak, safe, verdict, findings, limits, emergency, unproven,
+                cautions, all);
     }
 
     /** When the warm-up's time 0 comes on the clock from cold, s; 0 for a plan that turns no heat on from cold. */

@@ -1,9 +1,12 @@
 package boilwright.sequence;
 
 import boilwright.answers.Margin;
+import boilwright.answers.MarginId;
 import boilwright.answers.Say;
 import boilwright.sequence.RuleLedger.Look;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.OptionalDouble;
 
 /**
@@ -228,6 +231,7 @@ final class PlanChecker {
 
     /** Every margin of the check along a heated stretch up to a time of the run; those at rest when it goes on that long. */
     private void limits(double until) {
+        Map<MarginId, Margin> first = new EnumMap<>(MarginId.class);
         for (Margin margin : run.check().findings()) {
             boolean reached = switch (margin.moment()) {
                 case WARMUP -> margin.atS().orElseThrow() + run.zeroS() <= until;
@@ -235,14 +239,31 @@ final class PlanChecker {
                 case STOP -> false;
             };
             if (reached) {
-                Moment before = moment;
-                if (margin.atS().isPresent()) {
-                    moment = new Moment(Clock.FROM_COLD, margin.atS().getAsDouble() + run.zeroS() + originS);
-                }
-                limit(margin);
-                moment = before;
+                first.merge(margin.id(), margin, this::toBeSaid);
             }
         }
+        Moment before = moment;
+        for (Margin margin : first.values()) {
+            moment = new Moment(Clock.FROM_COLD, reachedS(margin) + run.zeroS() + originS);
+            limit(margin);
+        }
+        moment = before;
+    }
+
+    /** Of two moments of one margin that at which it fails first, or, where it holds, comes nearer to its limit. */
+    private Margin toBeSaid(Margin one, Margin other) {
+        if (one.fails() && other.fails()) {
+            return reachedS(one) <= reachedS(other) ? one : other;
+        }
+        if (one.fails() || other.fails()) {
+            return one.fails() ? one : other;
+        }
+        return one.ratio().orElse(Double.MAX_VALUE) <= other.ratio().orElse(Double.MAX_VALUE) ? one : other;
+    }
+
+    /** When on the run's clock a margin stands so, s; at rest that is when the warm-up ends. */
+    private double reachedS(Margin margin) {
+        return margin.atS().orElseGet(run::warmupEndS);
     }
 
     private void limit(Margin margin) {

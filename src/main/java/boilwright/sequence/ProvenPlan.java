@@ -26,30 +26,53 @@ final class ProvenPlan {
         this.variant = variant;
     }
 
-    /** The plan for a rig. */
+    /**
+     * The plan for a rig. Where its own heat breaks only what gentler heat may keep, others are tried: half of it until the oil is
+     * degassed, where the foreline stands against it; that which is held once hot from the beginning, where a limit does.
+     */
     PlanAnswer generate(SimulatedRun own) {
         Optional<String> obstacle = PlanMaker.obstacle(variant, own);
         if (obstacle.isPresent()) {
             return none(own, obstacle.get(), List.of(), List.of());
         }
-        if (variant == Variant.FIRST) {
-            return judged(gentle(own), true).orElseThrow();
+        if (variant.isFromHot()) {
+            return judged(own);
         }
-        SimulatedRun run = own;
-        if (variant == Variant.NORMAL) {
-            run = own.withGap(PlanMaker.gapS(own, false));
+        PlanAnswer first = variant == Variant.FIRST
+                ? judged(gentle(own, own.rig().schedule()))
+                : judged(own.withGap(PlanMaker.gapS(own, false)));
+        if (first.safe()) {
+            return first;
         }
-        Optional<PlanAnswer> answer = judged(run, variant != Variant.NORMAL);
-        if (answer.isPresent()) {
-            return answer.get();
+        if (variant == Variant.NORMAL && breaks(first, Rule.FORELINE_WITH_HEAT)) {
+            PlanAnswer gentle = judged(gentle(own, own.rig().schedule()));
+            if (gentle.safe()) {
+                return noted(gentle, SequenceText.NOTE_GENTLE);
+            }
         }
-        notes.add(SequenceText.NOTE_GENTLE.say());
-        return judged(gentle(own), true).orElseThrow();
+        if (first.findings().stream().anyMatch(f -> f.status() == Status.BROKEN)) {
+            Schedule held = HeatChange.withoutBoost(own.rig().schedule());
+            SimulatedRun milder = runs.heatedBy(own, held);
+            PlanAnswer answer = variant == Variant.FIRST || breaks(first, Rule.FORELINE_WITH_HEAT)
+                    ? judged(gentle(milder, held))
+                    : judged(milder.withGap(PlanMaker.gapS(milder, false)));
+            if (answer.safe()) {
+                return noted(answer, SequenceText.NOTE_WITHOUT_BOOST);
+            }
+        }
+        return first;
+    }
+
+    private static boolean breaks(PlanAnswer answer, Rule rule) {
+        return answer.findings().stream().anyMatch(f -> f.rule() == rule && f.status() == Status.BROKEN);
+    }
+
+    private PlanAnswer noted(PlanAnswer answer, SequenceText note) {
+        return answer.withNote(note.say());
     }
 
     /** The run with half the power until the oil is degassed. */
-    private SimulatedRun gentle(SimulatedRun own) {
-        Schedule schedule = own.rig().schedule();
+    private SimulatedRun gentle(SimulatedRun own, Schedule schedule) {
         double begin = HeatChange.firstHeatS(schedule).orElseThrow();
         double gentleS = GENTLE_LEAST_S;
         SimulatedRun run = own;
@@ -65,26 +88,23 @@ final class ProvenPlan {
         return run.withGap(PlanMaker.gapS(run, true));
     }
 
-    /** The plan for a run with its proof. Empty when only the foreline stands against it and gentler heat may help. */
-    private Optional<PlanAnswer> judged(SimulatedRun run, boolean lastTry) {
+    /** The plan for a run with its proof. */
+    private PlanAnswer judged(SimulatedRun run) {
+        notes.clear();
         Optional<String> obstacle = PlanMaker.obstacle(variant, run);
         if (obstacle.isPresent()) {
-            return Optional.of(none(run, obstacle.get(), List.of(), List.of()));
+            return none(run, obstacle.get(), List.of(), List.of());
         }
         Plan plan = PlanMaker.make(variant, run);
         List<RuleFinding> findings = PlanChecker.check(plan, run);
         if (PlanChecker.isSafe(findings)) {
             notes(run);
-            return Optional.of(
-                    answer(run, false, Optional.of(plan), true, PlanMaker.verdict(variant, run, findings), findings));
+            return answer(run, false, Optional.of(plan), true, PlanMaker.verdict(variant, run, findings), findings);
         }
         List<RuleFinding> broken =
                 findings.stream().filter(f -> f.status() == Status.BROKEN).toList();
-        if (!lastTry && broken.stream().allMatch(f -> f.rule() == Rule.FORELINE_WITH_HEAT)) {
-            return Optional.empty();
-        }
         String reasons = broken.stream().map(RuleFinding::sentence).collect(Collectors.joining(" "));
-        return Optional.of(none(run, reasons, findings, upToBreak(plan, broken)));
+        return none(run, reasons, findings, upToBreak(plan, broken));
     }
 
     private void notes(SimulatedRun run) {

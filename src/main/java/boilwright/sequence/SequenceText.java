@@ -185,6 +185,7 @@ enum SequenceText {
     NONE_CROSSOVER(1),
     NONE_COLD(0),
     NOTE_GENTLE(0),
+    NOTE_WITHOUT_BOOST(0),
     NOTE_TIMES(0),
     NOTE_OVERDUE(0),
     NOTE_WAIT(1),

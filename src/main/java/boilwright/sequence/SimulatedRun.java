@@ -179,6 +179,11 @@ final class SimulatedRun {
         return check.steady().forelinePa();
     }
 
+    /** When the warm-up ends on its own clock, s. */
+    double warmupEndS() {
+        return up.endS();
+    }
+
     /** What ended the warm-up before it came to rest, when something did. */
     Optional<TimeEvent> brokenOff() {
         return brokenOff(check.warmup(), up);
