@@ -63,7 +63,7 @@ class QuestionsTest {
         assertThat(heat.status()).isEqualTo(Margin.Status.FAILS);
         assertThat(heat.ratio().getAsDouble()).isBetween(0.2, 0.9);
         assertThat(answer.verdict()).contains("hot plate").contains("domed glass contact");
-        assertThat(heat.cure()).contains("contact of").contains("would carry it");
+        assertThat(heat.cure()).contains("contact of").contains("tried on this rig");
         assertThat(answer.anyFails()).isTrue();
         // the plumbing is not to blame, and is not blamed
         assertThat(margin(answer, MarginId.FORELINE).status()).isEqualTo(Margin.Status.HOLDS);

@@ -40,10 +40,11 @@ class WaterTrialTest {
         CheckAnswer check = Stored.check(rig);
         WaterTrial trial = WaterTrial.of(Stored.asked(rig), new CancelToken());
         assertThat(trial.waterOutK().orElseThrow())
-                .isCloseTo(check.steady().waterOutK().orElseThrow(), within(1e-9));
-        assertThat(trial.dutyW()).isCloseTo(check.steady().heatToWaterW() + WaterSizing.pumpHeatW(rig), within(1e-9));
-        for (Margin margin : trial.margins()) {
-            assertThat(check.margins()).contains(margin);
+                .isCloseTo(WaterAnswer.fullJets(check).waterOutK().orElseThrow(), within(1e-9));
+        assertThat(trial.dutyW())
+                .isCloseTo(WaterAnswer.fullJets(check).heatToWaterW() + WaterSizing.pumpHeatW(rig), within(1e-9));
+        if (WaterAnswer.fullJets(check) == check.steady()) {
+            assertThat(check.findings()).containsAll(trial.margins());
         }
         WaterTrial same = WaterTrial.of(
                 Stored.asked(rig), rig.cooling().inletTemperatureK(), OptionalDouble.empty(), new CancelToken());

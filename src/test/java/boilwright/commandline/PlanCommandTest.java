@@ -63,7 +63,7 @@ class PlanCommandTest {
         CommandRun held = run("plan", CLUB, "--check", file.toString());
         assertThat(held.err()).isEmpty();
         assertThat(held.code()).as(held.out()).isEqualTo(ExitCode.HOLDS);
-        assertThat(held.out()).contains("keeps every rule that can be proven");
+        assertThat(held.out()).contains("This plan breaks no rule.");
     }
 
     @Test
@@ -112,7 +112,7 @@ class PlanCommandTest {
         Path pdf = folder.resolve("sheet.pdf");
         CommandRun run = run("plan", "demo:neon-workshop", "--pdf", pdf.toString());
         assertThat(run.code()).isEqualTo(ExitCode.FAILS);
-        assertThat(run.out()).contains("No safe plan", "hot plate");
+        assertThat(run.out().replaceAll("\\s+", " ")).contains("No safe plan", "hot plate");
         assertThat(run.err()).contains("sheet.pdf was not written");
         assertThat(pdf).doesNotExist();
     }

@@ -117,7 +117,7 @@ class PlanPdfTest {
     /** Names come from files: letters that the font has not, and names of any length. */
     @Test
     void strangeNamesAreDrawnAsFarAsTheyCanBe() throws IOException {
-        Rig plain = TestRigs.metal150(2200);
+        Rig plain = PlanCases.bearingHotWalls(TestRigs.metal150(2200));
         Rig rig = new Rig(
                 "\u6cb5\u6d66 \u00e9\u0416 " + "longwordwithoutanyblank".repeat(20),
                 "",

@@ -4,6 +4,7 @@ import boilwright.answers.CheckAnswer;
 import boilwright.answers.Stored;
 import boilwright.fluid.WorkingFluid;
 import boilwright.rig.Rig;
+import boilwright.rig.file.RigEdit;
 import boilwright.rig.file.RigReader;
 import java.util.ArrayList;
 import java.util.List;
@@ -13,6 +14,11 @@ import java.util.function.UnaryOperator;
 
 /** Plans of rigs for tests, and the same plans with one thing changed. */
 public final class PlanCases {
+    /** A rig whose oil bears a hot wall, for what has nothing to do with that limit. */
+    public static Rig bearingHotWalls(Rig rig) {
+        return RigEdit.of("limits.oilFilm", 720).applied(rig);
+    }
+
 
     private PlanCases() {}
 
