@@ -11,4 +11,11 @@ import boilwright.rig.Rig;
  * @param gaugePa pressure at the gauge then, Pa
  * @param factor pressure now over that, above 1
  */
-public record Fix(String id, String title, Rig rig, double gaugePa, double factor) {}
+public record Fix(String id, String title, Rig rig, double gaugePa, double factor) {
+    static final String WAITING = "wait:";
+
+    /** Whether it is no change of the rig, but mere pumping. */
+    boolean isWaiting() {
+        return id.startsWith(WAITING);
+    }
+}

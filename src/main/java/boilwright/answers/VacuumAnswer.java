@@ -14,7 +14,9 @@ import java.util.List;
  * @param before pressures at rest with the gas of the moment at which all jets are full (or the warm-up ends)
  * @param end pressures at the end
  * @param timeline pressures against time
+ * @param stages the gauge now, with the best single change, and, where not every jet is full, with every jet full and with both
  * @param fixes every single change that lowers the gauge, the best first
+ * @param waiting what mere pumping brings, without any change
  * @param crossover when the jets may take over, in sentences
  * @param backstreamingKgPerM2S oil that evaporates towards the chamber, kg per second and m2 of the pump's opening; an estimate
  *     within a factor of ten
@@ -30,14 +32,18 @@ public record VacuumAnswer(
         VacuumState before,
         VacuumState end,
         VacuumTimeline timeline,
+        List<VacuumStage> stages,
         List<Fix> fixes,
+        List<Fix> waiting,
         String crossover,
         double backstreamingKgPerM2S,
         List<Margin> margins,
         List<String> cautions,
         List<String> notes) {
     public VacuumAnswer {
+        stages = List.copyOf(stages);
         fixes = List.copyOf(fixes);
+        waiting = List.copyOf(waiting);
         margins = List.copyOf(margins);
         cautions = List.copyOf(cautions);
         notes = List.copyOf(notes);
@@ -45,6 +51,6 @@ public record VacuumAnswer(
 
     /** Whether some margin of the gas side fails. */
     public boolean anyFails() {
-        return margins.stream().anyMatch(m -> m.status() == Margin.Status.FAILS);
+        return margins.stream().anyMatch(Margin::fails);
     }
 }

@@ -132,7 +132,7 @@ final class VacuumFixes {
         }
         // a day more counts for everything that gives off gas, whatever the time of the question
         attempt(
-                "wait:vacuum.chamber.sinceAir",
+                Fix.WAITING + "vacuum.chamber.sinceAir",
                 VacuumText.FIX_WAIT.say(),
                 with(c.sinceAirS() + DAY_S, c.exposure(), c.surfaces(), c.seals(), c.leakPaM3PerS()));
         for (int i = 0; i < c.seals().size(); i++) {

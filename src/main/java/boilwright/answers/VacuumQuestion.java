@@ -1,5 +1,6 @@
 package boilwright.answers;
 
+import boilwright.answers.VacuumStage.Step;
 import boilwright.errors.InputRefusedException;
 import boilwright.errors.Message;
 import boilwright.errors.MessageKey;
@@ -13,6 +14,7 @@ import boilwright.rig.ForelineKind;
 import boilwright.rig.GasSide;
 import boilwright.rig.Parameter;
 import boilwright.rig.Rig;
+import boilwright.thermal.StageState;
 import boilwright.thermal.SteadyState;
 import boilwright.vacuum.BuiltInRates;
 import boilwright.vacuum.JetAction;
@@ -22,6 +24,7 @@ import boilwright.vacuum.VacuumState;
 import boilwright.vacuum.VacuumTimeline;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
@@ -66,22 +69,60 @@ public record VacuumQuestion(Asked asked, Gas gas, double lookS) implements Ques
         VacuumState end = SteadyVacuum.of(rig, rest, since, BuiltInRates.INSTANCE, gas);
         double startS = jets.allFullS().orElse(0);
         VacuumState before = SteadyVacuum.of(rig, rest, air + startS, BuiltInRates.INSTANCE, gas);
-        List<Fix> fixes = VacuumFixes.of(rig, rest, since, gas, end.gaugePa());
+        List<Fix> all = VacuumFixes.of(rig, rest, since, gas, end.gaugePa());
+        List<Fix> waiting = all.stream().filter(Fix::isWaiting).toList();
+        List<Fix> fixes = all.stream().filter(fix -> !fix.isWaiting()).toList();
+        List<VacuumStage> stages = stages(check, end, fixes, since, gas);
+        List<Margin> margins = margins(check, end, timeline, rest);
         boolean known = rig.foreline().kind() == ForelineKind.BACKING_PUMP;
         return new VacuumAnswer(
                 check,
-                VacuumWords.verdict(rig, steady, end, lookS, fixes),
+                check.withElsewhere(new VacuumVerdict(check, end, lookS, stages, fixes).text(), margins),
                 lookS,
                 gas.id(),
                 before,
                 end,
                 timeline,
+                stages,
                 fixes,
+                waiting,
                 VacuumWords.crossover(timeline.crossover(), known),
                 EvaporationFlux.flux(1, rest.oilVapourPa(), 0, jetGas.seenK(), fluid.specificGasConstant()),
-                margins(check, end, timeline, rest),
+                margins,
                 cautions(check),
                 notes(rig, gas, jetGas));
+    }
+
+    /** The gauge now and with what may be put right, each by the same computation. */
+    private static List<VacuumStage> stages(
+            CheckAnswer check, VacuumState end, List<Fix> fixes, double sinceS, Gas gas) {
+        Rig rig = check.rig();
+        OptionalDouble target = rig.vacuum().orElseThrow().targetPa();
+        List<VacuumStage> stages = new ArrayList<>();
+        stages.add(stage(Step.NOW, end.gaugePa(), target));
+        fixes.stream().findFirst().ifPresent(fix -> stages.add(stage(Step.BEST_CHANGE, fix.gaugePa(), target)));
+        if (check.steady().stages().stream().allMatch(StageState::full)) {
+            return stages;
+        }
+        JetAction full = new JetGas(
+                        rig,
+                        check.asked().fluid(),
+                        check.parameters(),
+                        check.needed().state())
+                .atRest();
+        double gaugePa =
+                SteadyVacuum.of(rig, full, sinceS, BuiltInRates.INSTANCE, gas).gaugePa();
+        stages.add(stage(Step.JETS_FULL, gaugePa, target));
+        VacuumFixes.of(rig, full, sinceS, gas, gaugePa).stream()
+                .filter(fix -> !fix.isWaiting())
+                .findFirst()
+                .ifPresent(fix -> stages.add(stage(Step.BOTH, fix.gaugePa(), target)));
+        return stages;
+    }
+
+    private static VacuumStage stage(Step step, double gaugePa, OptionalDouble target) {
+        return new VacuumStage(
+                step, gaugePa, target.isPresent() ? Optional.of(gaugePa <= target.getAsDouble()) : Optional.empty());
     }
 
     private static List<Margin> margins(CheckAnswer check, VacuumState end, VacuumTimeline timeline, JetAction rest) {

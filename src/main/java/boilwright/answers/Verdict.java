@@ -34,12 +34,7 @@ final class Verdict {
                     limiter.source(), allJets(steady.stages().size())));
         } else {
             said.add(rootCause(steady, needed, margins, limiter));
-            said.add(AnswerText.VERDICT_NOT_FULL.say(
-                    Long.toString(
-                            steady.stages().stream().filter(StageState::full).count()),
-                    Integer.toString(steady.stages().size()),
-                    Long.toString(
-                            steady.stages().stream().filter(StageState::lit).count())));
+            said.add(counts(steady));
         }
         said.add(AnswerText.VERDICT_HEAT.say(
                 Say.power(steady.heatDeliveredW()),
@@ -59,6 +54,19 @@ final class Verdict {
             said.add(session.sentence());
         }
         return String.join(" ", said);
+    }
+
+    /** Why not every jet of a rig is full: root cause, then how many are. */
+    static String whyNotFull(CheckAnswer check) {
+        HeatLimiter limiter = HeatLimiter.of(check.rig(), check.parameters(), check.needed());
+        return rootCause(check.steady(), check.needed(), check.margins(), limiter) + " " + counts(check.steady());
+    }
+
+    private static String counts(SteadyState steady) {
+        return AnswerText.VERDICT_NOT_FULL.say(
+                Long.toString(steady.stages().stream().filter(StageState::full).count()),
+                Integer.toString(steady.stages().size()),
+                Long.toString(steady.stages().stream().filter(StageState::lit).count()));
     }
 
     /** The one thing that keeps the jets from being full; that of the heat before what follows from it. */

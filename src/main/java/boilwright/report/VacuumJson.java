@@ -2,6 +2,7 @@ package boilwright.report;
 
 import boilwright.answers.Fix;
 import boilwright.answers.VacuumAnswer;
+import boilwright.answers.VacuumStage;
 import boilwright.answers.VacuumWords;
 import boilwright.rig.FieldCatalogue;
 import boilwright.vacuum.Crossover;
@@ -38,7 +39,7 @@ public final class VacuumJson {
         for (SourceShare share : end.sources()) {
             sources.add()
                     .put("kind", FieldCatalogue.id(share.source().kind()))
-                    .put("name", VacuumWords.name(share.source()))
+                    .put("name", VacuumWords.name(share.source(), end))
                     .put("path", share.source().path())
                     .put("flowPaM3PerS", share.source().flow())
                     .put("lowPaM3PerS", share.source().low())
@@ -62,6 +63,22 @@ public final class VacuumJson {
                     .put("title", fix.title())
                     .put("gaugePa", fix.gaugePa())
                     .put("factor", fix.factor());
+        }
+        JsonTree.Rows waiting = json.rows("waiting");
+        for (Fix fix : answer.waiting()) {
+            waiting.add()
+                    .put("id", fix.id())
+                    .put("title", fix.title())
+                    .put("gaugePa", fix.gaugePa())
+                    .put("factor", fix.factor());
+        }
+        JsonTree.Rows stages = json.rows("stages");
+        for (VacuumStage stage : answer.stages()) {
+            JsonTree row = stages.add()
+                    .put("id", stage.step().id())
+                    .put("title", stage.step().title())
+                    .put("gaugePa", stage.gaugePa());
+            stage.meetsTarget().ifPresent(meets -> row.put("meetsTarget", meets));
         }
         crossover(json.object("crossover"), answer);
         timeline(json.object("timeline"), answer.timeline());

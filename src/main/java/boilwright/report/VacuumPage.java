@@ -2,6 +2,7 @@ package boilwright.report;
 
 import boilwright.answers.Fix;
 import boilwright.answers.VacuumAnswer;
+import boilwright.answers.VacuumStage;
 import boilwright.answers.VacuumWords;
 import boilwright.units.Dimension;
 import boilwright.units.QuantityWriter;
@@ -31,6 +32,7 @@ public final class VacuumPage {
 
     private String text() {
         Sections.opening(page, answer.check().rig().name(), answer.check().fluidTitle(), answer.verdict());
+        stages();
         pressures();
         sources();
         pieces();
@@ -88,7 +90,7 @@ public final class VacuumPage {
         for (SourceShare share : answer.end().sources()) {
             boolean flows = share.source().flow() > 0;
             rows.add(List.of(
-                    VacuumWords.name(share.source()),
+                    VacuumWords.name(share.source(), answer.end()),
                     flows ? gas(share.source().flow()) : "",
                     flows
                             ? gas(share.source().low()) + " to "
@@ -117,10 +119,35 @@ public final class VacuumPage {
         page.table(rows);
     }
 
+    private void stages() {
+        page.heading("The gauge, stage by stage");
+        List<List<String>> rows = new ArrayList<>();
+        for (VacuumStage stage : answer.stages()) {
+            rows.add(List.of(
+                    stage.step().title(),
+                    pressure(stage.gaugePa()),
+                    stage.meetsTarget()
+                            .map(meets -> meets ? "o meets the target" : "x misses the target")
+                            .orElse("")));
+        }
+        page.table(rows);
+    }
+
+    private void waiting() {
+        for (Fix fix : answer.waiting()) {
+            page.paragraph(
+                    "  ",
+                    2,
+                    "Waiting alone: " + fix.title() + " brings " + pressure(fix.gaugePa()) + ", lower by a factor of "
+                            + VacuumWords.factor(fix.factor()) + ".");
+        }
+    }
+
     private void fixes() {
-        page.heading("What one change would do");
+        page.heading("What one change of the gas side would do");
         if (answer.fixes().isEmpty()) {
             page.paragraph("", 0, "No single change brings the gauge down by a hundredth.");
+            waiting();
             return;
         }
         List<List<String>> rows = new ArrayList<>();
@@ -129,6 +156,7 @@ public final class VacuumPage {
             rows.add(List.of(fix.title(), pressure(fix.gaugePa()), VacuumWords.factor(fix.factor())));
         }
         page.table(rows);
+        waiting();
     }
 
     private void course() {

@@ -226,7 +226,9 @@ class CompareQuestionTest {
         assertThat(ChoiceCases.heatRatio(check)).isCloseTo(1.1, within(0.005));
         double pumpingS = TypicalValues.SESSION_S - row.fullAfterS().orElseThrow();
         assertThat(row.session().orElseThrow().pumpingJ())
-                .isCloseTo(pumpingS * check.steady().sourceInputW(), within(0.01 * pumpingS * check.steady().sourceInputW()));
+                .isCloseTo(
+                        pumpingS * check.steady().sourceInputW(),
+                        within(0.01 * pumpingS * check.steady().sourceInputW()));
     }
 
     /** Over many switchings of a thermostat the energy of the time line is that of the proportional one at rest. */

@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import boilwright.answers.CheckAnswer;
-import boilwright.answers.Margin;
 import boilwright.answers.MarginId;
 import boilwright.answers.Moment;
 import boilwright.answers.RestAnswer;
@@ -41,7 +40,9 @@ class SizeQuestionTest {
         RestAnswer rest = ChoiceCases.rest(rig);
         assertThat(rest.steady()).isEqualTo(check.steady());
         assertThat(rest.needed()).isEqualTo(check.needed());
-        assertThat(check.findings().stream().filter(m -> m.id() != MarginId.HEAT).toList())
+        assertThat(check.findings().stream()
+                        .filter(m -> m.id() != MarginId.HEAT)
+                        .toList())
                 .containsAll(rest.margins().stream()
                         .filter(m -> m.id() != MarginId.HEAT)
                         .toList());

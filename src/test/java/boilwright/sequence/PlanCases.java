@@ -19,7 +19,6 @@ public final class PlanCases {
         return RigEdit.of("limits.oilFilm", 720).applied(rig);
     }
 
-
     private PlanCases() {}
 
     /** A demo rig. */

@@ -2,6 +2,7 @@ package boilwright.dashboard.vacuum;
 
 import boilwright.answers.Fix;
 import boilwright.answers.VacuumAnswer;
+import boilwright.answers.VacuumStage;
 import boilwright.answers.VacuumWords;
 import boilwright.dashboard.pages.PageContext;
 import boilwright.dashboard.text.WindowText;
@@ -32,6 +33,17 @@ final class FixList extends GridPane {
             addRow(0, new Label(WindowText.say("vacuum.fix.none")));
         }
         int row = 0;
+        int number = 0;
+        for (VacuumStage stage : answer.stages()) {
+            if (stage.step() == VacuumStage.Step.JETS_FULL) {
+                // what keeps the jets from it comes before any change of the gas side; the verdict says what it is
+                Label title = new Label(stage.step().title());
+                title.setId("vacuum-jets-full");
+                Label gauge = new Label(QuantityWriter.writeAuto(stage.gaugePa(), Dimension.PRESSURE));
+                gauge.getStyleClass().add("figure");
+                addRow(row++, title, gauge);
+            }
+        }
         for (Fix fix : answer.fixes()) {
             Label title = new Label(fix.title());
             title.setWrapText(true);
@@ -42,7 +54,7 @@ final class FixList extends GridPane {
             gain.getStyleClass().add("figure");
             gain.setMinWidth(USE_PREF_SIZE);
             Button take = new Button(WindowText.say("vacuum.fix.take"));
-            take.setId("vacuum-fix-" + row);
+            take.setId("vacuum-fix-" + number++);
             take.getStyleClass().addAll("small", "flat");
             take.setMinWidth(USE_PREF_SIZE);
             take.setAccessibleText(WindowText.say("vacuum.fix.take") + ", " + fix.title());

@@ -31,7 +31,7 @@ final class SourceBars extends GridPane {
         getChildren().clear();
         int row = 0;
         for (SourceShare share : answer.end().sources()) {
-            String name = VacuumWords.name(share.source());
+            String name = VacuumWords.name(share.source(), answer.end());
             String part = QuantityWriter.writeAuto(share.share(), Dimension.FRACTION);
             Label title = new Label(name);
             title.getStyleClass().add("figure-name");
