@@ -218,6 +218,18 @@ enum AnswerText {
     /** {0} jets gone, {1} water and backing. */
     VERDICT_COOLDOWN_NO_AIR_LIMIT(2),
     VERDICT_COOLDOWN_OPEN(0),
+    // what to do
+    DO_HEAT_OFF(0),
+    DO_GAS_OFF(0),
+    DO_SHUT_VALVE(0),
+    /** {0} temperature of the body. */
+    DO_WATER_BACK(1),
+    DO_KEEP_WATER(0),
+    DO_SHUT_BACKING(0),
+    /** {0} temperature of the oil, {1} time after heat-off. */
+    DO_NO_AIR_UNTIL(2),
+    /** {0} temperature of the oil. */
+    DO_NO_AIR(1),
     // cautions
     /** {0} fluid, {1} temperature. */
     CAUTION_AIR_BURNS(2),

@@ -102,13 +102,13 @@ final class DrillCommand extends RigCommand {
                         TimeOption.read("--cut-after", cutAfter, 0, LATEST_S)),
                 cancel,
                 progress);
-        if (all) {
+        if (all || set.played().isEmpty()) {
             return new Answer(
                     () -> DrillText.all(set),
                     () -> DrillJson.all(set),
                     () -> DrillText.csv(set),
                     name -> RunPicture.png(name, set.check().warmup()),
-                    set.anyHarms(),
+                    set.anyHarms() || set.isWithheld(),
                     false);
         }
         return new Answer(

@@ -1,12 +1,11 @@
 package boilwright.drill;
 
 import boilwright.answers.CheckAnswer;
+import boilwright.answers.Instructions;
 import boilwright.answers.Say;
 import boilwright.drill.DrillAnswer.TripTime;
-import boilwright.fluid.WorkingFluid;
 import boilwright.rig.ElementKind;
 import boilwright.rig.ForelineKind;
-import boilwright.rig.PieceKind;
 import boilwright.rig.Protection;
 import boilwright.rig.Rig;
 import boilwright.rig.SupplyKind;
@@ -23,14 +22,14 @@ import java.util.OptionalDouble;
 /** What acts by itself in a drill, what to do first, and what to beware of. */
 final class DrillAdvice {
     private final Rig rig;
-    private final WorkingFluid fluid;
+    private final Instructions what;
     private final Fault fault;
     private final boolean flame;
     private final boolean water;
 
     DrillAdvice(CheckAnswer check, Fault fault) {
         rig = check.rig();
-        fluid = check.asked().fluid();
+        what = new Instructions(rig, check.asked().fluid());
         this.fault = fault;
         flame = rig.heatSource().isFlame();
         water = rig.cooling().elements().stream().anyMatch(e -> e.kind() != ElementKind.VALVE);
@@ -72,78 +71,88 @@ final class DrillAdvice {
 
     /** What to do, in order; the last line says how long no air may come in. */
     List<String> first(DrillRun cutAtOnce) {
-        List<DrillSentence> list = new ArrayList<>();
-        DrillSentence heat = flame ? DrillSentence.FIRST_GAS_OFF : DrillSentence.FIRST_HEAT_OFF;
+        List<String> list = new ArrayList<>();
+        String heat = what.heatOff();
         switch (fault) {
-            case WATER -> list.addAll(List.of(heat, DrillSentence.FIRST_VALVE, DrillSentence.FIRST_WATER_STAYS_OFF));
+            case WATER -> {
+                list.add(heat);
+                shutValve(list);
+                list.add(what.waterBack());
+            }
             case MAINS -> {
-                list.addAll(List.of(
-                        flame ? DrillSentence.FIRST_GAS_OFF : DrillSentence.FIRST_VALVE,
-                        flame ? DrillSentence.FIRST_VALVE : DrillSentence.FIRST_BACKING_SHUT,
-                        flame ? DrillSentence.FIRST_BACKING_SHUT : DrillSentence.FIRST_SWITCH_OFF));
+                if (flame) {
+                    list.add(heat);
+                }
+                shutValve(list);
+                list.add(what.shutBacking());
+                if (!flame) {
+                    list.add(DrillSentence.FIRST_SWITCH_OFF.say());
+                }
                 if (water) {
-                    list.add(
-                            rig.cooling().supply().kind() == SupplyKind.TAP
-                                    ? DrillSentence.FIRST_WATER_ON
-                                    : DrillSentence.FIRST_WATER_STAYS_OFF);
+                    list.add(rig.cooling().supply().kind() == SupplyKind.TAP ? what.keepWater() : what.waterBack());
                 }
             }
             case HEATER_STUCK -> {
-                list.addAll(List.of(
-                        flame ? DrillSentence.FIRST_GAS_OFF : DrillSentence.FIRST_PLUG, DrillSentence.FIRST_VALVE));
-                waterOn(list);
+                list.add(flame ? heat : DrillSentence.FIRST_PLUG.say());
+                shutValve(list);
+                keepWater(list);
             }
             case BACKING -> {
-                list.addAll(List.of(heat, DrillSentence.FIRST_VALVE, DrillSentence.FIRST_BACKING_SHUT));
-                waterOn(list);
+                list.add(heat);
+                shutValve(list);
+                list.add(what.shutBacking());
+                keepWater(list);
             }
             case CARTRIDGE_EMPTY -> {
-                list.addAll(List.of(DrillSentence.FIRST_VALVE, DrillSentence.FIRST_CARTRIDGE));
-                waterOn(list);
+                shutValve(list);
+                list.add(DrillSentence.FIRST_CARTRIDGE.say());
+                keepWater(list);
             }
             case AIR_INLET -> {
-                list.addAll(List.of(heat, DrillSentence.FIRST_VALVE, DrillSentence.FIRST_OPENING));
-                waterOn(list);
+                list.add(heat);
+                shutValve(list);
+                list.add(DrillSentence.FIRST_OPENING.say());
+                keepWater(list);
             }
-            case CHILLER_TRIP -> list.addAll(List.of(heat, DrillSentence.FIRST_VALVE, DrillSentence.FIRST_TAP));
-            case FAN -> list.addAll(List.of(heat, DrillSentence.FIRST_VALVE));
+            case CHILLER_TRIP -> {
+                list.add(heat);
+                shutValve(list);
+                list.add(DrillSentence.FIRST_TAP.say());
+            }
+            case FAN -> {
+                list.add(heat);
+                shutValve(list);
+            }
         }
-        if (!hasValve()) {
-            list.remove(DrillSentence.FIRST_VALVE);
-        }
-        List<String> said = new ArrayList<>(list.stream().map(s -> s.say()).toList());
-        said.add(noAir(cutAtOnce));
-        return said;
+        list.add(what.noAir(coldAfterS(cutAtOnce)));
+        return list;
     }
 
-    /** Whether there is a valve to shut; a rig whose chamber is not described may have one. */
-    private boolean hasValve() {
-        return rig.vacuum()
-                .map(side -> side.line().stream().anyMatch(p -> p.kind() == PieceKind.VALVE))
-                .orElse(true);
+    private void shutValve(List<String> list) {
+        what.shutValve().ifPresent(list::add);
     }
 
-    private void waterOn(List<DrillSentence> list) {
+    private void keepWater(List<String> list) {
         if (water) {
-            list.add(DrillSentence.FIRST_WATER_ON);
+            list.add(what.keepWater());
         }
     }
 
-    private String noAir(DrillRun run) {
-        double airK = fluid.airAdmissionLimit().orElse(rig.room().temperatureK() + 5);
+    /** When the oil is cold enough for air for good, s after the failure; empty when that is not within the run. */
+    private OptionalDouble coldAfterS(DrillRun run) {
         double[] time = run.run().series().column(SeriesQuantity.TIME).values();
         double[] oil =
                 run.run().series().column(SeriesQuantity.LIQUID_TEMPERATURE).values();
         int last = time.length - 1;
-        if (oil[last] > airK) {
-            return DrillSentence.FIRST_NO_AIR_LONG.say();
+        if (oil[last] > what.airK()) {
+            return OptionalDouble.empty();
         }
         int i = last;
-        while (i > 0 && oil[i - 1] <= airK) {
+        while (i > 0 && oil[i - 1] <= what.airK()) {
             i--;
         }
         double failed = time[last] - run.watchedS();
-        return DrillSentence.FIRST_NO_AIR.say(Say.time(Math.max(0, time[i] - failed)));
+        return OptionalDouble.of(Math.max(0, time[i] - failed));
     }
 
     /** What can hurt someone in this fault, beside the cautions of the rig itself. */
@@ -151,7 +160,7 @@ final class DrillAdvice {
         List<String> list = new ArrayList<>();
         if (water && fault != Fault.CARTRIDGE_EMPTY && fault != Fault.AIR_INLET) {
             list.add(DrillSentence.CAUTION_CLOSED.say());
-            list.add(DrillSentence.CAUTION_BACK.say());
+            list.add(what.waterBack());
         }
         if (flame && (fault == Fault.MAINS || fault == Fault.WATER || fault == Fault.BACKING)) {
             list.add(DrillSentence.CAUTION_FLAME.say());
@@ -174,7 +183,7 @@ final class DrillAdvice {
         if (atS.isPresent()) {
             list.add(DrillSentence.NOTE_AT.say(Say.time(atS.getAsDouble())));
         } else {
-            list.add((fault == Fault.HEATER_STUCK ? DrillSentence.NOTE_STUCK : DrillSentence.NOTE_FULL_POWER).say());
+            list.add((fault == Fault.HEATER_STUCK ? DrillSentence.NOTE_STUCK : DrillSentence.NOTE_AS_HELD).say());
         }
         list.add(DrillSentence.NOTE_STANDS.say());
         switch (fault) {

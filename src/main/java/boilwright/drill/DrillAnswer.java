@@ -83,8 +83,7 @@ public record DrillAnswer(
 
     /** Whether something is harmed even though everything that acts by itself has acted. */
     public boolean harms() {
-        return asItIs().limits().stream()
-                .anyMatch(l -> l.limit().harms() && l.passedS().isPresent());
+        return firstHarm(asItIs()).isPresent();
     }
 
     /** The first limit whose passing harms something in a run. */

@@ -5,12 +5,18 @@ import boilwright.answers.CheckAnswer;
 import boilwright.answers.CheckQuestion;
 import boilwright.answers.Model;
 import boilwright.answers.Question;
+import boilwright.answers.Say;
 import boilwright.drill.DrillSet.NotPlayed;
 import boilwright.errors.CancelledException;
+import boilwright.errors.ComputationException;
 import boilwright.numerics.CancelToken;
 import boilwright.numerics.ProgressSink;
+import boilwright.rig.HeatSource;
+import boilwright.rig.Rig;
+import boilwright.rig.Schedule;
 import boilwright.thermal.Fault;
 import boilwright.thermal.FaultDrill;
+import boilwright.thermal.StageState;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -37,17 +43,24 @@ public record DrillQuestion(Asked asked, List<Fault> faults, OptionalDouble atS,
     /** How long after a fault the heat is cut late, when nobody says otherwise, s. */
     public static final double LATE_S = 120;
 
+    /** Ratings that are tried for full jets, over what would be enough if no more of it were lost. */
+    private static final double[] TRIES = {1.05, 1.3, 1.7};
+
     public DrillQuestion {
         faults = List.copyOf(faults);
     }
 
     @Override
     public DrillSet answer(Model model, CancelToken cancel, ProgressSink progress) {
-        CheckAnswer check = model.answer(new CheckQuestion(asked), cancel, progress);
+        CheckAnswer own = model.answer(new CheckQuestion(asked), cancel, progress);
+        // at rest without full jets nothing that fails would show, and that is no all-clear
+        Optional<CheckAnswer> working = atS.isPresent() || isFull(own) ? Optional.of(own) : working(own, model, cancel);
+        CheckAnswer check = working.orElse(own);
         List<Fault> possible = new ArrayList<>();
         List<NotPlayed> notPlayed = new ArrayList<>();
         for (Fault fault : faults) {
-            Optional<String> reason = FaultDrill.notPlayed(check.rig(), fault);
+            Optional<String> reason = FaultDrill.notPlayed(check.rig(), fault)
+                    .or(() -> working.isEmpty() ? Optional.of(DrillSentence.NOT_PLAYED_DARK.say()) : Optional.empty());
             if (reason.isPresent()) {
                 notPlayed.add(new NotPlayed(fault, reason.get()));
             } else {
@@ -56,7 +69,7 @@ public record DrillQuestion(Asked asked, List<Fault> faults, OptionalDouble atS,
         }
         DrillTeam team = new DrillTeam(possible, cancel, progress);
         List<DrillAnswer> played = team.play((fault, heard) -> Drills.play(check, fault, atS, lateS, cancel, heard));
-        List<Interlock> interlocks = new Interlocks(check, played).list();
+        List<Interlock> interlocks = played.isEmpty() ? List.of() : new Interlocks(check, played).list();
         Set<String> cautions = new LinkedHashSet<>();
         played.forEach(d -> cautions.addAll(d.cautions()));
         Set<String> notes = new LinkedHashSet<>();
@@ -64,12 +77,48 @@ public record DrillQuestion(Asked asked, List<Fault> faults, OptionalDouble atS,
         notes.add(DrillSentence.NOTE_SET_POINTS.say());
         return new DrillSet(
                 check,
-                verdict(played, interlocks),
+                check == own
+                        ? said(working.isPresent(), played, interlocks)
+                        : DrillSentence.PLAYED_WITH.say(
+                                        Say.power(check.rig().heatSource().ratedPowerW()))
+                                + " " + verdict(played, interlocks),
                 played,
                 notPlayed,
                 interlocks,
                 List.copyOf(cautions),
                 List.copyOf(notes));
+    }
+
+    private static String said(boolean works, List<DrillAnswer> played, List<Interlock> interlocks) {
+        return works ? verdict(played, interlocks) : DrillSentence.NOT_PLAYED_DARK.say();
+    }
+
+    private static boolean isFull(CheckAnswer check) {
+        return check.steady().stages().stream().allMatch(StageState::full);
+    }
+
+    /** The rig with a rating at which every jet is full; empty when none up to twice the heat that is needed brings them there. */
+    private static Optional<CheckAnswer> working(CheckAnswer own, Model model, CancelToken cancel) {
+        HeatSource source = own.rig().heatSource();
+        double first = source.ratedPowerW()
+                * own.needed().heatNeededW()
+                / Math.max(1, own.needed().heatAvailableW());
+        for (double more : TRIES) {
+            double watts = more * first;
+            Rig rig = own.rig()
+                    .withHeatSource(source.withRatedPower(watts))
+                    .withSchedule(new Schedule(List.of(new Schedule.Power(0, 1))));
+            try {
+                CheckAnswer then = model.answer(
+                        new CheckQuestion(own.asked().with(rig, own.parameters())), cancel, ProgressSink.NONE);
+                if (isFull(then)) {
+                    return Optional.of(then);
+                }
+            } catch (ComputationException e) {
+                // no state of rest with that rating: the next one
+            }
+        }
+        return Optional.empty();
     }
 
     private static String verdict(List<DrillAnswer> played, List<Interlock> interlocks) {

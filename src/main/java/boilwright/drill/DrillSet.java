@@ -39,6 +39,11 @@ public record DrillSet(
      */
     public record NotPlayed(Fault fault, String reason) {}
 
+    /** Whether nothing was played because the jets of this rig never fill: that is no all-clear. */
+    public boolean isWithheld() {
+        return played.isEmpty();
+    }
+
     /** Whether some fault harms something although everything that acts by itself has acted. */
     public boolean anyHarms() {
         return played.stream().anyMatch(DrillAnswer::harms);

@@ -52,7 +52,7 @@ final class DrillWords {
     /** The limits that were passed and harm something, soonest first. */
     static List<LimitTime> passed(DrillRun run) {
         return run.limits().stream()
-                .filter(l -> l.limit().harms() && l.passedS().isPresent())
+                .filter(l -> l.limit().harms() && l.passedS().isPresent() && !l.before())
                 .sorted(Comparator.comparingDouble(LimitTime::orNever))
                 .toList();
     }
@@ -79,6 +79,13 @@ final class DrillWords {
             add(text, (heatEnds ? DrillSentence.NOTHING : DrillSentence.NOTHING_HEAT_ON).say(watched));
         } else {
             add(text, (heatEnds ? DrillSentence.THEN : DrillSentence.HEAT_ON).say(list));
+        }
+        String before = heatOn.limits().stream()
+                .filter(l -> l.limit().harms() && l.before())
+                .map(l -> title(l.limit()))
+                .collect(Collectors.joining(", "));
+        if (!before.isEmpty()) {
+            add(text, DrillSentence.BEFORE_FAULT.say(before));
         }
         if (heatOn.firstJetLostS().isPresent()) {
             String first = Say.time(heatOn.firstJetLostS().getAsDouble());

@@ -198,7 +198,7 @@ final class Drills {
     }
 
     private static boolean keepable(LimitTime l, List<DrillLimit> notKept) {
-        return l.limit().harms() && !notKept.contains(l.limit());
+        return l.limit().harms() && !l.before() && !notKept.contains(l.limit());
     }
 
     private static double firstKeepable(DrillRun run, List<DrillLimit> notKept) {

@@ -86,7 +86,8 @@ public final class DrillJson {
                 .forEach(l -> limits.add()
                         .put("id", id(l.limit()))
                         .put("value", l.value())
-                        .put("passedS", l.passedS()));
+                        .put("passedS", l.passedS())
+                        .put("passedBefore", l.before()));
         if (whole) {
             JsonParts.run(json, run.run());
         }

@@ -28,7 +28,10 @@ public final class DrillText {
             List<String> row = new ArrayList<>();
             row.add(DrillAnswer.title(answer.heatOn().limits().get(i).limit()));
             for (DrillRun run : runs) {
-                row.add(clock(run.limits().get(i).passedS()));
+                row.add(
+                        run.limits().get(i).before()
+                                ? "before it"
+                                : clock(run.limits().get(i).passedS()));
             }
             rows.add(row);
         }

@@ -1,5 +1,6 @@
 package boilwright.sequence;
 
+import boilwright.answers.Instructions;
 import boilwright.answers.Margin;
 import boilwright.answers.MarginId;
 import boilwright.answers.Say;
@@ -324,12 +325,12 @@ final class PlanChecker {
             double water = run.rig().cooling().inletTemperatureK();
             ledger.judge(
                     Rule.NO_COLD_SHOCK,
-                    hottest - water <= Rule.SHOCK_K,
+                    hottest - water <= Instructions.SHOCK_K,
                     look(
-                            (hottest - water) / Rule.SHOCK_K,
+                            (hottest - water) / Instructions.SHOCK_K,
                             SequenceText.VALUE_SHOCK.say(
                                     Say.kelvins(hottest - water), Say.temperature(hottest), Say.temperature(water)),
-                            SequenceText.LIMIT_AT_MOST.say(Say.kelvins(Rule.SHOCK_K))));
+                            SequenceText.LIMIT_AT_MOST.say(Say.kelvins(Instructions.SHOCK_K))));
         }
         now.cooling = true;
     }

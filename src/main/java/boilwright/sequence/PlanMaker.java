@@ -98,7 +98,7 @@ final class PlanMaker {
             list.add(
                     Action.CLOSE_VALVE,
                     start,
-                    SequenceText.WHAT_CLOSE_VALVE.say(),
+                    list.run().instructions().shutValve().orElseThrow(),
                     "",
                     SequenceText.ELSE_CLOSE_VALVE.say(),
                     SequenceText.WHY_CLOSE_VALVE.say(),

@@ -1,6 +1,7 @@
 package boilwright.sequence;
 
 import boilwright.answers.Cautions;
+import boilwright.answers.Instructions;
 import boilwright.answers.Say;
 import boilwright.answers.VacuumText;
 import boilwright.rig.ForelineKind;
@@ -9,7 +10,6 @@ import boilwright.units.Dimension;
 import boilwright.vacuum.PumpDown;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.OptionalDouble;
 
 /** What stands beside the steps of a plan: limits, what comes first in an emergency, what can't be promised, cautions. */
 final class PlanWords {
@@ -39,7 +39,7 @@ final class PlanWords {
             add(list, "crossover", SequenceText.LIMIT_CROSSOVER, allowed, Dimension.PRESSURE);
         }
         if (setup.coolsGlass()) {
-            add(list, "glass", SequenceText.LIMIT_GLASS, Rule.SHOCK_K, Dimension.TEMPERATURE_DIFFERENCE);
+            add(list, "glass", SequenceText.LIMIT_GLASS, Instructions.SHOCK_K, Dimension.TEMPERATURE_DIFFERENCE);
         }
         return list;
     }
@@ -50,36 +50,21 @@ final class PlanWords {
 
     List<String> emergency() {
         List<String> list = new ArrayList<>();
-        String heat = (setup.isFlame() ? SequenceText.EMERGENCY_HEAT_FLAME : SequenceText.EMERGENCY_HEAT).say();
-        list.add(setup.hasValve() ? heat + " " + SequenceText.EMERGENCY_VALVE.say() : heat);
-        list.add(air());
+        Instructions what = run.instructions();
+        list.add(what.heatOff());
+        what.shutValve().ifPresent(list::add);
+        list.add(what.noAir(run.downS(EventKind.AIR_ALLOWED)));
         if (setup.hasWater()) {
-            list.add(water());
+            list.add(SequenceText.EMERGENCY_WATER.say(what.waterBack()));
         }
-        list.add(SequenceText.EMERGENCY_BACKING.say());
+        list.add(
+                setup.hasWater()
+                        ? SequenceText.EMERGENCY_BACKING.say(what.shutBacking(), what.keepWater())
+                        : SequenceText.EMERGENCY_BACKING_DRY.say(what.shutBacking()));
         run.firstLostS().ifPresent(t -> list.add(SequenceText.EMERGENCY_JETS.say(Say.time(t))));
         run.downS(EventKind.WATER_MAY_STOP).ifPresent(t -> list.add(SequenceText.EMERGENCY_STAY.say(Say.time(t))));
         list.add(SequenceText.EMERGENCY_LEAVE.say());
         return list;
-    }
-
-    private String air() {
-        if (run.fluid().airAdmissionLimit().isEmpty()) {
-            return SequenceText.EMERGENCY_AIR_UNKNOWN.say();
-        }
-        String limit = Say.temperature(run.airK());
-        OptionalDouble cold = run.downS(EventKind.AIR_ALLOWED);
-        return cold.isPresent()
-                ? SequenceText.EMERGENCY_AIR.say(limit, Say.time(cold.getAsDouble()))
-                : SequenceText.EMERGENCY_AIR_LATE.say(limit);
-    }
-
-    private String water() {
-        double safe = run.rig().cooling().inletTemperatureK() + Rule.SHOCK_K;
-        OptionalDouble when = run.oilBelowS(safe);
-        return setup.coolsGlass() && when.isPresent()
-                ? SequenceText.EMERGENCY_WATER.say(Say.temperature(safe), Say.time(when.getAsDouble()))
-                : SequenceText.EMERGENCY_WATER_METAL.say();
     }
 
     List<String> unproven() {

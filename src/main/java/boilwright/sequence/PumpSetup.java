@@ -1,13 +1,12 @@
 package boilwright.sequence;
 
+import boilwright.answers.Instructions;
 import boilwright.answers.Say;
 import boilwright.fluid.WorkingFluid;
 import boilwright.rig.GasSide;
-import boilwright.rig.PieceKind;
 import boilwright.rig.Protection;
 import boilwright.rig.Rig;
 import boilwright.rig.TypicalValues;
-import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
@@ -57,12 +56,9 @@ record PumpSetup(Rig rig) {
         return rig.vacuum().map(side -> !side.roughing().isEmpty()).orElse(true);
     }
 
-    /** Whether something can shut the chamber off from the pump; taken so when no chamber is described. */
+    /** Whether something can shut the chamber off from the pump. */
     boolean hasValve() {
-        Optional<GasSide> side = rig.vacuum();
-        return side.isEmpty()
-                || !side.get().roughing().isEmpty()
-                || side.get().line().stream().anyMatch(piece -> piece.kind() == PieceKind.VALVE);
+        return Instructions.hasValve(rig);
     }
 
     /** Foreline pressure above which there must be no heat, Pa: the usual one, or that of the rig's own trip when lower. */

@@ -2,7 +2,6 @@ package boilwright.sequence;
 
 import boilwright.thermal.SeriesQuantity;
 import boilwright.thermal.TimeSeries;
-import java.util.OptionalDouble;
 
 /** A time line read between its records, along straight lines; held before its first and after its last. */
 final class Readings {
@@ -76,22 +75,5 @@ final class Readings {
         }
         double end = at(time, values, Math.min(to, endS()));
         return end > highest.value() ? new Extreme(Math.min(to, endS()), end) : highest;
-    }
-
-    /** First time at which a value is below a limit. */
-    OptionalDouble firstBelow(SeriesQuantity quantity, double limit) {
-        return first(series.column(quantity).values(), limit);
-    }
-
-    private OptionalDouble first(double[] values, double limit) {
-        for (int i = 0; i < values.length; i++) {
-            double beyond = limit - values[i];
-            if (beyond >= 0) {
-                double before = i == 0 ? beyond : limit - values[i - 1];
-                double share = i == 0 || before == beyond ? 1 : before / (before - beyond);
-                return OptionalDouble.of(i == 0 ? time[0] : time[i - 1] + share * (time[i] - time[i - 1]));
-            }
-        }
-        return OptionalDouble.empty();
     }
 }

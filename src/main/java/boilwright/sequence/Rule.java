@@ -27,9 +27,6 @@ public enum Rule {
     /** The longer time, for a fresh charge and where the foreline can't be read, s. */
     public static final double BACKING_LONG_S = 600;
 
-    /** Greatest sudden difference of temperature for borosilicate glass, K: tube makers' figure. */
-    public static final double SHOCK_K = 120;
-
     private final SequenceText sentence;
     private final SequenceText basis;
 

@@ -1,6 +1,7 @@
 package boilwright.sequence;
 
 import boilwright.answers.CheckAnswer;
+import boilwright.answers.Instructions;
 import boilwright.answers.VacuumAnswer;
 import boilwright.fluid.WorkingFluid;
 import boilwright.rig.Rig;
@@ -131,11 +132,6 @@ final class SimulatedRun {
                 : check.steady().liquidTemperatureK();
     }
 
-    /** When the oil is below a temperature for the first time after heat-off, s; empty when not within the run. */
-    OptionalDouble oilBelowS(double kelvin) {
-        return down.firstBelow(SeriesQuantity.LIQUID_TEMPERATURE, kelvin);
-    }
-
     /** Water outlet temperature, K, at a time from cold; only where water passes. */
     double waterOutUpK(double seconds) {
         return up.at(SeriesQuantity.WATER_OUT, seconds - zeroS());
@@ -238,9 +234,14 @@ final class SimulatedRun {
         return Math.min(TypicalValues.LEAVE_OIL_K, fluid().saturationTemperature(forelineAtRestPa()));
     }
 
-    /** Oil temperature below which air may be let in, K: the fluid's limit or, where none is known, room temperature. */
+    /** What is to be done when something fails. */
+    Instructions instructions() {
+        return new Instructions(rig(), fluid());
+    }
+
+    /** Oil temperature below which air may be let in, K. */
     double airK() {
-        return fluid().airAdmissionLimit().orElse(rig().room().temperatureK() + TypicalValues.AT_ROOM_K);
+        return instructions().airK();
     }
 
     /** Whether the cooling moves when it is on. */

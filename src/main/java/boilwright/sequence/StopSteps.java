@@ -58,7 +58,7 @@ final class StopSteps {
             list.add(
                     Action.CLOSE_VALVE,
                     at(0),
-                    SequenceText.WHAT_CLOSE_VALVE.say(),
+                    list.run().instructions().shutValve().orElseThrow(),
                     "",
                     SequenceText.ELSE_CLOSE_VALVE.say(),
                     SequenceText.WHY_CLOSE_VALVE.say(),

@@ -33,8 +33,9 @@ public record DrillRun(
      * @param value where it lies, K, but the condensed share for {@link DrillLimit#FILM} and kg for {@link
      *     DrillLimit#OIL_LOSS}, Pa for {@link DrillLimit#FORELINE}; for glass the wall's temperature
      * @param passedS when, s after the failure; empty when it was not passed; 0 when it was passed before
+     * @param before whether it was passed before the failure already, which is then not to blame for it
      */
-    public record LimitTime(DrillLimit limit, double value, OptionalDouble passedS) {
+    public record LimitTime(DrillLimit limit, double value, OptionalDouble passedS, boolean before) {
         /** When it was passed, s; infinity when it was not. */
         public double orNever() {
             return passedS.orElse(Double.POSITIVE_INFINITY);

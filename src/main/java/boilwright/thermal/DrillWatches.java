@@ -92,7 +92,8 @@ final class DrillWatches {
                     watches.first(WatchKind.DRILL_LIMIT, w.limit().name(), true);
             OptionalDouble after =
                     passed.isPresent() ? OptionalDouble.of(Math.max(0, passed.getAsDouble() - failedS)) : passed;
-            times.add(new LimitTime(w.limit(), w.value(), before ? OptionalDouble.of(0) : after));
+            boolean earlier = before || (passed.isPresent() && passed.getAsDouble() < failedS);
+            times.add(new LimitTime(w.limit(), w.value(), before ? OptionalDouble.of(0) : after, earlier));
         }
         return times;
     }

@@ -59,14 +59,12 @@ final class FaultScript {
                 || (fault == Fault.MAINS && !rig.heatSource().isFlame());
     }
 
-    /** The rig as it stands when the fault finds it at rest: at full power, the worst moment, or as the schedule leaves it. */
+    /** The rig as it stands when the fault finds it at rest: at the last level of its schedule that heats. */
     Rig atRest() {
-        List<Schedule.Step> steps = rig.schedule().steps();
-        Schedule.Step last = steps.get(steps.size() - 1);
         Schedule.Step level = new Schedule.Power(0, 1);
-        if (fault == Fault.HEATER_STUCK) {
-            if (last.level() > 0) {
-                level = last.at(0);
+        for (Schedule.Step step : rig.schedule().steps()) {
+            if (step.level() > 0) {
+                level = step.at(0);
             }
         }
         return rig.withSchedule(new Schedule(List.of(level)));

@@ -110,7 +110,7 @@ final class DrillCharts {
     private List<Mark> marks() {
         List<Mark> marks = new ArrayList<>();
         drill.heatOn().limits().stream()
-                .filter(l -> l.limit().harms() && l.passedS().isPresent())
+                .filter(l -> l.limit().harms() && l.passedS().isPresent() && !l.before())
                 .sorted((a, b) -> Double.compare(a.orNever(), b.orNever()))
                 .forEach(l -> mark(marks, DrillAnswer.title(l.limit()), l.orNever()));
         drill.heatOn().firstJetLostS().ifPresent(t -> mark(marks, WindowText.say("run.chart.first-jet"), t));
