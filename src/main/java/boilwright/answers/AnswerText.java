@@ -39,8 +39,8 @@ enum AnswerText {
     REMEDY_LEVEL(0),
     /** {0} rating. */
     REMEDY_RATING(1),
-    /** {0} conductance. */
-    REMEDY_CONTACT(1),
+    /** {0} conductance, {1} how it may be had. */
+    REMEDY_CONTACT(2),
     // sessions: {0} the session, {1} the longest that holds
     SESSION_NO_END(1),
     SESSION_NONE(1),
@@ -116,6 +116,7 @@ enum AnswerText {
     /** {0} source, {1} its limit, {2} contact conductance, {3} contact. */
     LIMIT_CONTACT(4),
     CURE_CONTACT(0),
+    CURE_CONTACT_WRAPPED(0),
     /** {0} source, {1} rating, {2} loss. */
     LIMIT_RATING(3),
     CURE_RATING(0),

@@ -68,7 +68,7 @@ final class HeatRemedy {
                         / Math.max(1, needed.heatAvailableW());
                 yield first(first)
                         .flatMap(h -> least(h, x -> rig.withHeatSource(source.withBody(b -> b.withConductance(x))))
-                                .map(h2 -> AnswerText.REMEDY_CONTACT.say(Say.coefficient(h2))));
+                                .map(h2 -> AnswerText.REMEDY_CONTACT.say(Say.coefficient(h2), limiter.cure())));
             }
             case OFF, NOT_FERROUS, FLAME_WIDER_THAN_BASE, SOURCE_TEMPERATURE, WALL_CONDUCTION -> Optional.empty();
         };

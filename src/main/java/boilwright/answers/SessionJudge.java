@@ -8,6 +8,7 @@ import boilwright.rig.SupplyKind;
 import boilwright.thermal.EventKind;
 import boilwright.thermal.RunResult;
 import boilwright.thermal.RunSimulator;
+import boilwright.thermal.SeriesQuantity;
 import boilwright.thermal.TimeEvent;
 import java.util.ArrayList;
 import java.util.List;
@@ -26,12 +27,19 @@ final class SessionJudge {
         this.cancel = cancel;
     }
 
+    /** Margins along the session of a rig, without the search for the longest; none where nothing runs out. */
+    static List<Margin> along(Asked asked, CancelToken cancel) {
+        return runsOut(asked.rig()) ? new SessionJudge(asked, cancel).margins(asked.rig().sessionS()) : List.of();
+    }
+
+    private static boolean runsOut(Rig rig) {
+        return rig.cooling().supply().kind() == SupplyKind.TANK
+                || rig.heatSource().cartridge().isPresent();
+    }
+
     static SessionOutlook of(Asked asked, CancelToken cancel) {
-        Rig rig = asked.rig();
-        double lengthS = rig.sessionS();
-        boolean tank = rig.cooling().supply().kind() == SupplyKind.TANK;
-        boolean runsOut = tank || rig.heatSource().cartridge().isPresent();
-        return runsOut
+        double lengthS = asked.rig().sessionS();
+        return runsOut(asked.rig())
                 ? new SessionJudge(asked, cancel).followed(lengthS)
                 : new SessionOutlook(lengthS, OptionalDouble.empty(), List.of());
     }
@@ -82,7 +90,7 @@ final class SessionJudge {
                 .orElse(OptionalDouble.empty());
         double fuelKg = asked.rig().heatSource().cartridge().orElseThrow().fuelMassKg();
         double[] left =
-                run.series().column(boilwright.thermal.SeriesQuantity.FUEL_MASS).values();
+                run.series().column(SeriesQuantity.FUEL_MASS).values();
         double used = fuelKg - left[left.length - 1];
         // an empty cartridge gave all that it had before the session was over: what the rest would take is added at the
         // same rate

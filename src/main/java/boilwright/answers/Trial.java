@@ -51,6 +51,7 @@ public record Trial(List<Margin> margins, List<TimeEvent> events) {
         RunResult run = warmup(asked, cancel); // last: what has no state at rest is refused without the long wait
         List<Margin> findings = new ArrayList<>(Margins.atRest(asked, steady, needed));
         findings.addAll(RunMargins.ofWarmup(asked, run));
+        findings.addAll(SessionJudge.along(asked, cancel));
         return new Trial(Margins.ledger(findings), run.events());
     }
 

@@ -96,6 +96,7 @@ final class JsonParts {
                 band(row, "value", band.value());
                 band(row, "ratio", band.ratio());
                 chance(row, "chanceOfFailing", band.failing());
+                row.put("nominalInBand", Sections.holds(band.value(), margin.value()));
             });
         }
     }

@@ -6,6 +6,7 @@ import boilwright.sequence.PlanAnswer;
 import boilwright.sequence.PlanStep;
 import boilwright.spread.Bands;
 import boilwright.spread.Bands.EventBand;
+import boilwright.spread.Percent;
 import boilwright.spread.EventKey;
 import boilwright.thermal.EventKind;
 import boilwright.thermal.TimeEvent;
@@ -61,19 +62,27 @@ public final class PlanBands {
         }
         PlanStep.Words words = step.words();
         double from = answer.runStartsS();
+        if (found.get().never().cases() > 0) {
+            // a time that may never come has a chance, no band
+            return withHold(
+                    step,
+                    (step.words().hold() + " (comes in "
+                                    + Percent.of(1 - found.get().never().share()) + " of the samples)")
+                            .strip());
+        }
         String low = late(found.get().timeS().low().orElse(Double.POSITIVE_INFINITY) + from);
         String high = late(found.get().timeS().high().orElse(Double.POSITIVE_INFINITY) + from);
+        return withHold(step, (words.hold() + " (" + low + " to " + high + ")").strip());
+    }
+
+    private static PlanStep withHold(PlanStep step, String hold) {
+        PlanStep.Words words = step.words();
         return new PlanStep(
                 step.action(),
                 step.moment(),
                 step.level(),
                 step.latestS(),
-                new PlanStep.Words(
-                        words.what(),
-                        (words.hold() + " (" + low + " to " + high + ")").strip(),
-                        words.otherwise(),
-                        words.why(),
-                        words.caution()));
+                new PlanStep.Words(words.what(), hold, words.otherwise(), words.why(), words.caution()));
     }
 
     private static String late(double seconds) {

@@ -2,6 +2,7 @@ package boilwright.report;
 
 import boilwright.answers.Margin;
 import boilwright.answers.MarginId;
+import boilwright.spread.Band;
 import boilwright.spread.Bands;
 import boilwright.spread.EventKey;
 import boilwright.spread.Percent;
@@ -57,6 +58,11 @@ final class Sections {
             return;
         }
         String indent = " ".repeat(UNDER_MARGIN);
+        String outside = holds(band.value(), margin.value())
+                ? ""
+                : " The middle of the samples, " + figure(band.value().median(), margin.id(), "")
+                        + ", is the figure to go by: the one run with every nominal value, above, lies outside, because what is"
+                        + " uncertain does not act alike both ways.";
         page.paragraph(
                 indent + "Spread: ",
                 UNDER_MARGIN,
@@ -64,7 +70,13 @@ final class Sections {
                         + figure(band.value().high(), margin.id(), "") + ", ratio "
                         + ratio(band.ratio().low().orElseThrow()) + " to "
                         + ratio(band.ratio().high().orElseThrow()) + "; fails in "
-                        + Percent.of(band.failing().share()) + ".");
+                        + Percent.of(band.failing().share()) + "." + outside);
+    }
+
+    static boolean holds(Band band, OptionalDouble value) {
+        return value.isEmpty()
+                || (value.getAsDouble() >= band.low().orElse(Double.NEGATIVE_INFINITY)
+                        && value.getAsDouble() <= band.high().orElse(Double.POSITIVE_INFINITY));
     }
 
     private static void margin(Page page, Margin margin) {
@@ -115,9 +127,7 @@ final class Sections {
             Optional<Bands.EventBand> band = bands.event(keys.get(i));
             String when =
                     event.timeS().isPresent() ? EventWords.clock(event.timeS().getAsDouble()) : "never";
-            String spread = band.map(b -> " (" + clock(b.timeS().low()) + " to "
-                            + clock(b.timeS().high()) + ")")
-                    .orElse("");
+            String spread = band.map(Sections::spread).orElse("");
             String what = "  " + Page.right(when, 8) + "  " + EventWords.title(event) + spread;
             if (event.reason().isEmpty()) {
                 page.line(what);
@@ -125,6 +135,13 @@ final class Sections {
                 page.paragraph(Page.left(what, 44) + "  ", 46, event.reason());
             }
         }
+    }
+
+    /** A band of times; where it never comes in some samples, how likely it comes. */
+    private static String spread(Bands.EventBand band) {
+        return band.never().cases() == 0
+                ? " (" + clock(band.timeS().low()) + " to " + clock(band.timeS().high()) + ")"
+                : " (comes in " + Percent.of(1 - band.never().share()) + ")";
     }
 
     /** A time, or that it never comes. */
