@@ -102,6 +102,15 @@ public record CheckAnswer(
                                 others.stream().map(Margin::when).collect(Collectors.joining(", ")));
     }
 
+    /** The cautions of some moments, whole sentences. */
+    public List<String> cautionsAt(Cautions.Place... places) {
+        List<Cautions.Place> wanted = List.of(places);
+        return Cautions.placed(rig(), asked.fluid(), steady.hottestOutsideK()).stream()
+                .filter(caution -> wanted.contains(caution.place()))
+                .map(Cautions.Caution::sentence)
+                .toList();
+    }
+
     /** True when some margin fails. */
     public boolean anyFails() {
         return margins.stream().anyMatch(Margin::fails);

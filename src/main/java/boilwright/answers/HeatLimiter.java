@@ -161,7 +161,10 @@ public record HeatLimiter(Kind kind, String source, String reason, String cure) 
                     name,
                     AnswerText.LIMIT_CONTACT.say(
                             name, Say.temperature(limit), Say.coefficient(conductance), word(body.contact())),
-                    (body.contact() == HeatSource.Contact.WRAPPED ? AnswerText.CURE_CONTACT_WRAPPED : AnswerText.CURE_CONTACT).say());
+                    (body.contact() == HeatSource.Contact.WRAPPED
+                                    ? AnswerText.CURE_CONTACT_WRAPPED
+                                    : AnswerText.CURE_CONTACT)
+                            .say());
         }
         if ((room + wallDrop) * best >= wanted && wallDrop > wanted / best) {
             return new HeatLimiter(

@@ -29,7 +29,9 @@ final class SessionJudge {
 
     /** Margins along the session of a rig, without the search for the longest; none where nothing runs out. */
     static List<Margin> along(Asked asked, CancelToken cancel) {
-        return runsOut(asked.rig()) ? new SessionJudge(asked, cancel).margins(asked.rig().sessionS()) : List.of();
+        return runsOut(asked.rig())
+                ? new SessionJudge(asked, cancel).margins(asked.rig().sessionS())
+                : List.of();
     }
 
     private static boolean runsOut(Rig rig) {
@@ -89,8 +91,7 @@ final class SessionJudge {
                 .findFirst()
                 .orElse(OptionalDouble.empty());
         double fuelKg = asked.rig().heatSource().cartridge().orElseThrow().fuelMassKg();
-        double[] left =
-                run.series().column(SeriesQuantity.FUEL_MASS).values();
+        double[] left = run.series().column(SeriesQuantity.FUEL_MASS).values();
         double used = fuelKg - left[left.length - 1];
         // an empty cartridge gave all that it had before the session was over: what the rest would take is added at the
         // same rate

@@ -181,20 +181,15 @@ public record CompareQuestion(Asked asked, List<OfferedSource> sources, RoomAir 
      */
     private static Optional<SourceRow> recommended(List<SourceRow> rows) {
         SourceRow present = rows.get(0);
-        if (isEnough(present)) {
+        if (present.isEnough()) {
             return Optional.of(present);
         }
         return rows.stream()
-                .filter(CompareQuestion::isEnough)
+                .filter(SourceRow::isEnough)
                 .min(Comparator.comparing(SourceRow::state)
                         .thenComparingLong(CompareQuestion::wear)
                         .thenComparingDouble(r -> r.session().orElseThrow().totalJ())
                         .thenComparing(SourceRow::id));
-    }
-
-    /** One that asks for another boiler is not enough for this one. */
-    private static boolean isEnough(SourceRow row) {
-        return row.condition().isEmpty() && (row.state() == State.ENOUGH || row.state() == State.TURN_DOWN);
     }
 
     /** Margins of oil and glass: a source that keeps well away from them is preferred. */
@@ -226,7 +221,7 @@ public record CompareQuestion(Asked asked, List<OfferedSource> sources, RoomAir 
         SourceRow present = rows.get(0);
         StringBuilder text = new StringBuilder(present.check()
                 .withElsewhere(ChoiceText.COMPARE_PRESENT.say(present.title(), present.verdict()), List.of()));
-        long enough = rows.stream().filter(CompareQuestion::isEnough).count();
+        long enough = rows.stream().filter(SourceRow::isEnough).count();
         text.append(' ').append(ChoiceText.COMPARE_COUNT.say(Long.toString(enough), Integer.toString(rows.size())));
         if (best.isEmpty()) {
             return text.append(' ').append(ChoiceText.COMPARE_NONE.say()).toString();

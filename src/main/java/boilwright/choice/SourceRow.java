@@ -50,6 +50,11 @@ public record SourceRow(
         Optional<Session> session,
         Optional<GasUse> gas,
         HeatCurves curves) {
+    /** Whether it is enough for this boiler, turned down once hot or not; one that asks for another boiler is not. */
+    public boolean isEnough() {
+        return condition.isEmpty() && (state == State.ENOUGH || state == State.TURN_DOWN);
+    }
+
     /** How the boiler is heated: what a pump takes differs a little between these ways. */
     public enum Way {
         /** By a flame, whose measured efficiency holds the cold losses of the vessel. */

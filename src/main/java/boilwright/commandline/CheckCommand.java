@@ -9,6 +9,8 @@ import boilwright.numerics.ProgressSink;
 import boilwright.report.CheckJson;
 import boilwright.report.CheckText;
 import boilwright.spread.Bands;
+import boilwright.spread.Certainty;
+import boilwright.spread.CertaintyQuestion;
 import boilwright.spread.SpreadScope;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -27,6 +29,9 @@ final class CheckCommand extends RigCommand {
     private boolean rankGuesses;
 
     @Mixin
+    private AllOption all;
+
+    @Mixin
     private BandsOption bandsOption;
 
     CheckCommand(Terminal terminal, Model model) {
@@ -42,9 +47,12 @@ final class CheckCommand extends RigCommand {
     Answer answer(Asked asked, Model model, CancelToken cancel, ProgressSink progress) {
         CheckAnswer answer = model.answer(new CheckQuestion(asked, rankGuesses), cancel, progress);
         Bands bands = bandsOption.bands(asked, model, SpreadScope.CHECK, cancel, progress);
+        Certainty certainty = model.answer(new CertaintyQuestion(asked), cancel, progress);
         return new Answer(
-                () -> CheckText.write(answer, bands),
-                () -> CheckJson.write(answer, bands),
+                () -> all.isGiven()
+                        ? CheckText.write(answer, bands, certainty)
+                        : CheckText.brief(answer, bands, certainty),
+                () -> CheckJson.write(answer, bands, certainty),
                 answer.warmup(),
                 answer.anyFails());
     }

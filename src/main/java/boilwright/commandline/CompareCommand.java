@@ -65,6 +65,9 @@ final class CompareCommand extends RigCommand {
     private Set<String> acceptedOfSources = Set.of();
 
     @Mixin
+    private AllOption everything;
+
+    @Mixin
     private BandsOption bandsOption;
 
     CompareCommand(Terminal terminal, Model model) {
@@ -118,7 +121,7 @@ final class CompareCommand extends RigCommand {
         }
         HeatSpread spread = new HeatSpread(bands);
         return new Answer(
-                () -> CompareText.write(answer, spread),
+                () -> everything.isGiven() ? CompareText.write(answer, spread) : CompareText.brief(answer, spread),
                 () -> CompareJson.write(answer, spread),
                 () -> CompareText.csv(answer),
                 name -> HeatPicture.png(name, answer),

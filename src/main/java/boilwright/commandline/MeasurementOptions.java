@@ -152,6 +152,19 @@ final class MeasurementOptions {
             description = "If the gaps are not known: the power of this source at which the pump is said to work.")
     private String worksAt;
 
+    @Option(
+            names = "--nameplate",
+            paramLabel = "POWER",
+            description = "If known, the rating of the heater that the pump was sold with, whatever heats it now.")
+    private String nameplate;
+
+    @Option(
+            names = "--nameplate-source",
+            paramLabel = "WORD",
+            completionCandidates = SourceKinds.class,
+            description = "What that heater was; else a clamped heater on metal, a mantle on glass.")
+    private String nameplateSource;
+
     /**
      * Reads what was typed.
      *
@@ -180,7 +193,7 @@ final class MeasurementOptions {
         Optional<SourceKind> kind =
                 typed.choice("--source", "heatSource.kind", source, SourceKind.values(), SourceKind::id);
         double powerW = typed.quantity("--power", "heatSource.ratedPower", power);
-        OutsideMeasurements.Known known = known(typed);
+        OutsideMeasurements.Known known = known(typed, wallMaterial);
         typed.refuseFaults();
         return new OutsideMeasurements(
                 name,
@@ -207,7 +220,7 @@ final class MeasurementOptions {
         return Math.rint(inner * TENTHS_OF_MICRONS) / TENTHS_OF_MICRONS;
     }
 
-    private OutsideMeasurements.Known known(TypedFields typed) {
+    private OutsideMeasurements.Known known(TypedFields typed, Optional<Material> wallMaterial) {
         Optional<HeatSource.Contact> stands = contact == null
                 ? Optional.empty()
                 : typed.choice(
@@ -221,7 +234,21 @@ final class MeasurementOptions {
                 optional(typed, "--water-flow", "cooling.supply.flow", waterFlow),
                 optional(typed, "--foreline", "foreline.pressure", foreline),
                 throatGaps == null ? List.of() : typed.quantities("--throat-gap", "stages[].throatGap", throatGaps),
-                optional(typed, "--works-at", "heatSource.ratedPower", worksAt));
+                optional(typed, "--works-at", "heatSource.ratedPower", worksAt),
+                nameplate(typed, wallMaterial));
+    }
+
+    private Optional<OutsideMeasurements.Nameplate> nameplate(TypedFields typed, Optional<Material> wallMaterial) {
+        Optional<SourceKind> kind = nameplateSource == null
+                ? Optional.empty()
+                : typed.choice(
+                        "--nameplate-source", "heatSource.kind", nameplateSource, SourceKind.values(), SourceKind::id);
+        if (nameplate == null) {
+            return Optional.empty();
+        }
+        double powerW = typed.quantity("--nameplate", "heatSource.ratedPower", nameplate);
+        return kind.map(k -> new OutsideMeasurements.Nameplate(powerW, k))
+                .or(() -> wallMaterial.map(m -> OutsideMeasurements.Nameplate.of(powerW, m)));
     }
 
     private static OptionalDouble optional(TypedFields typed, String option, String path, String text) {

@@ -18,6 +18,8 @@ import boilwright.numerics.CancelToken;
 import boilwright.numerics.ProgressSink;
 import boilwright.report.NewRigText;
 import boilwright.rig.file.RigWriter;
+import boilwright.spread.Certainty;
+import boilwright.spread.CertaintyQuestion;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
@@ -80,10 +82,12 @@ final class NewCommand implements Callable<Integer> {
         RigEstimate estimate =
                 model.answer(new EstimateQuestion(measured, fluid, fields), terminal.cancel(), ProgressSink.NONE);
         terminal.cancel().check();
-        Optional<List<RankedGuess>> ranking = ranking(Asked.of(estimate.rig(), library));
+        Asked asked = Asked.of(estimate.rig(), library);
+        Optional<List<RankedGuess>> ranking = ranking(asked);
+        Certainty certainty = model.answer(new CertaintyQuestion(asked), terminal.cancel(), ProgressSink.NONE);
         terminal.cancel().check();
         AtomicFile.write(out, RigWriter.write(estimate.rig()).getBytes(StandardCharsets.UTF_8));
-        terminal.answer(NewRigText.write(estimate, ranking, out.toString(), next(fields)));
+        terminal.answer(NewRigText.write(estimate, certainty, ranking, out.toString(), next(fields)));
         return ExitCode.HOLDS;
     }
 

@@ -70,6 +70,9 @@ final class PlanCommand extends RigCommand {
     private String paper;
 
     @Mixin
+    private AllOption all;
+
+    @Mixin
     private BandsOption bandsOption;
 
     PlanCommand(Terminal terminal, Model model) {
@@ -140,7 +143,7 @@ final class PlanCommand extends RigCommand {
             moreOutputs().values().forEach(file -> terminal.say(Message.of(MessageKey.PLAN_NO_SHEET, file.toString())));
         }
         return new Answer(
-                        () -> PlanText.write(answer),
+                        () -> all.isGiven() ? PlanText.write(answer) : PlanText.brief(answer),
                         () -> PlanJson.write(answer),
                         answer.check().warmup(),
                         !answer.safe())

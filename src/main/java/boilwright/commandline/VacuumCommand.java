@@ -17,6 +17,7 @@ import java.util.Arrays;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** The gas side of a rig. */
@@ -43,6 +44,9 @@ final class VacuumCommand extends RigCommand {
                     + " unless given.")
     private String gas;
 
+    @Mixin
+    private AllOption all;
+
     VacuumCommand(Terminal terminal, Model model) {
         super(terminal, model);
     }
@@ -68,7 +72,7 @@ final class VacuumCommand extends RigCommand {
         double lookS = TimeOption.read("--after", after, 0, LONGEST_S);
         VacuumAnswer answer = model.answer(new VacuumQuestion(asked, gas(), lookS), cancel, progress);
         return new Answer(
-                () -> VacuumPage.write(answer),
+                () -> all.isGiven() ? VacuumPage.write(answer) : VacuumPage.brief(answer),
                 () -> VacuumJson.write(answer),
                 answer.check().warmup(),
                 Optional.of(() -> VacuumPicture.png(asked.rig().name(), answer.timeline())),

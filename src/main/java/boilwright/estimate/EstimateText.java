@@ -45,7 +45,10 @@ enum EstimateText {
     /** {0} top gap, {1} net heat, {2} its low end, {3} its high end, {4} boiler pressure. */
     NOTE_THROATS_WORKS_AT(5),
     /** {0} top gap, {1} net heat, {2} trade power, {3} and {4} its usual ends, {5} boiler pressure. */
-    NOTE_THROATS_TRADE(6),
+    NOTE_THROATS_TRADE(5),
+    /** {0} top gap, {1} net heat, {2} boiler pressure, {3} nameplate, {4} and {5} what it leaves open. */
+    NOTE_THROATS_NAMEPLATE(6),
+    NOTE_RATING_SAYS_NOTHING(0),
     /** {0} net heat, {1} boiler pressure, {2} heat needed. */
     NOTE_NARROWEST(3),
     /** {0} net heat, {1} boiler pressure, {2} heat needed. */

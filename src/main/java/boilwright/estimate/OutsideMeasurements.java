@@ -59,6 +59,19 @@ public record OutsideMeasurements(
     }
 
     /**
+     * The heater that a pump was sold with.
+     *
+     * @param powerW its rating, W
+     * @param kind what it was
+     */
+    public record Nameplate(double powerW, SourceKind kind) {
+        /** A nameplate that does not say what the heater was: metal pumps are sold with a clamped heater, glass ones with a mantle. */
+        public static Nameplate of(double powerW, Material material) {
+            return new Nameplate(powerW, material.isGlass() ? SourceKind.HEATING_MANTLE : SourceKind.CLAMPED_HEATER);
+        }
+    }
+
+    /**
      * What some people know and others do not.
      *
      * @param contact how the boiler stands on a plate
@@ -70,6 +83,7 @@ public record OutsideMeasurements(
      * @param forelinePa pressure that the backing pump holds, Pa
      * @param throatGapsM throat gaps from the bottom to the top, m; empty when they are not known
      * @param worksAtW power of this source at which the pump is known to work, W
+     * @param nameplate what the pump's own nameplate says, apart from the source in use
      */
     public record Known(
             Optional<HeatSource.Contact> contact,
@@ -80,7 +94,8 @@ public record OutsideMeasurements(
             OptionalDouble waterFlowM3PerS,
             OptionalDouble forelinePa,
             List<Double> throatGapsM,
-            OptionalDouble worksAtW) {
+            OptionalDouble worksAtW,
+            Optional<Nameplate> nameplate) {
         /** Nothing of it is known. */
         public static final Known NOTHING = new Known(
                 Optional.empty(),
@@ -91,7 +106,8 @@ public record OutsideMeasurements(
                 OptionalDouble.empty(),
                 OptionalDouble.empty(),
                 List.of(),
-                OptionalDouble.empty());
+                OptionalDouble.empty(),
+                Optional.empty());
 
         public Known {
             throatGapsM = List.copyOf(throatGapsM);

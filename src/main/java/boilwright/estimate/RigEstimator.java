@@ -14,7 +14,6 @@ import boilwright.rig.Parameter;
 import boilwright.rig.Rig;
 import boilwright.rig.RigPaths;
 import boilwright.rig.Schedule;
-import boilwright.rig.SourceKind;
 import boilwright.rig.Stage;
 import boilwright.rig.file.RigReader;
 import boilwright.units.Dimension;
@@ -130,16 +129,23 @@ public final class RigEstimator {
     private Rig forTrade(Rig draft, ThroatSolver solver) {
         WorkingPower usual = WorkingPower.usual(measured);
         ThroatFit fit = solver.forHeat(usual.netHeatW());
-        notes.add(
-                fit.end() == ThroatFit.End.FOUND
-                        ? EstimateText.NOTE_THROATS_TRADE.say(
-                                top(fit),
-                                watts(fit.netHeatW()),
-                                watts(usual.powerW()),
-                                watts(usual.lowW()),
-                                watts(usual.highW()),
-                                pascal(fit))
-                        : endOfRange(fit));
+        if (measured.known().nameplate().isEmpty()) {
+            notes.add(0, EstimateText.NOTE_RATING_SAYS_NOTHING.say());
+        }
+        if (fit.end() != ThroatFit.End.FOUND) {
+            notes.add(endOfRange(fit));
+        } else if (measured.known().nameplate().isPresent()) {
+            notes.add(EstimateText.NOTE_THROATS_NAMEPLATE.say(
+                    top(fit),
+                    watts(fit.netHeatW()),
+                    pascal(fit),
+                    watts(measured.known().nameplate().get().powerW()),
+                    watts(usual.lowW()),
+                    watts(usual.highW())));
+        } else {
+            notes.add(EstimateText.NOTE_THROATS_TRADE.say(
+                    top(fit), watts(fit.netHeatW()), watts(usual.lowW()), watts(usual.highW()), pascal(fit)));
+        }
         return fitted(draft, fit, draft.heatSource());
     }
 
@@ -222,40 +228,5 @@ public final class RigEstimator {
 
     private static String pascal(ThroatFit fit) {
         return QuantityWriter.writeAuto(fit.workingPressurePa(), Dimension.PRESSURE);
-    }
-
-    /**
-     * The heat that a pump of some size works with.
-     *
-     * <p>Trade figures, all from memory: metal pumps of 100 to 400 mm bore are sold with 0.3 to 0.6 kW for each inch of bore,
-     * small glass pumps of about 50 mm with 0.2 to 0.45 kW, so 0.1 to 0.225 kW for each inch. Four fifths of an electric
-     * heater's power reach the oil.
-     *
-     * @param powerW the power that is usual, W
-     * @param lowW least usual power, W
-     * @param highW greatest usual power, W
-     */
-    private record WorkingPower(double powerW, double lowW, double highW) {
-        private static final double INCH = 0.0254;
-        private static final double[] METAL = {300, 600};
-        private static final double[] GLASS = {100, 225};
-        /** Share of a pump's own electric heater that reaches the oil. */
-        static final double TRADE_SHARE = 0.8;
-
-        /** What is usual for a pump of this size. A heater that is part of the pump says it itself, within what is usual. */
-        static WorkingPower usual(OutsideMeasurements measured) {
-            double[] perInch = measured.material().isGlass() ? GLASS : METAL;
-            double inches = measured.boreM() / INCH;
-            double low = perInch[0] * inches;
-            double high = perInch[1] * inches;
-            boolean ownHeater = measured.source().mounting() == SourceKind.Mounting.BUILT_IN;
-            double power = ownHeater ? Math.max(low, Math.min(high, measured.ratedPowerW())) : Math.sqrt(low * high);
-            return new WorkingPower(power, low, high);
-        }
-
-        /** Heat into the oil when the pump works with its usual power, W. */
-        double netHeatW() {
-            return TRADE_SHARE * powerW;
-        }
     }
 }

@@ -6,6 +6,8 @@ import boilwright.rig.HeatSource;
 import boilwright.rig.HeatSource.Contact;
 import boilwright.rig.HeatSource.Susceptor;
 import boilwright.rig.HeatSource.Thermostat;
+import boilwright.rig.Material;
+import boilwright.rig.SourceKind;
 import boilwright.rig.TypicalValues;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -54,9 +56,14 @@ final class SourceDraft {
 
     /** Least and greatest share of a source's power that reaches the oil of a working pump; engineering judgement. */
     static double[] shares(OutsideMeasurements measured) {
-        return switch (measured.source()) {
+        return shares(measured.source(), measured.material());
+    }
+
+    /** Least and greatest share of its rating that a kind of source brings into the oil of a boiler. */
+    static double[] shares(SourceKind kind, Material material) {
+        return switch (kind) {
             case GAS_BURNER -> new double[] {0.15, 0.65};
-            case CONTACT_PLATE -> measured.material().isGlass() ? new double[] {0.25, 0.8} : new double[] {0.6, 0.97};
+            case CONTACT_PLATE -> material.isGlass() ? new double[] {0.25, 0.8} : new double[] {0.6, 0.97};
             case HEATING_MANTLE -> new double[] {0.4, 0.9};
             case CLAMPED_HEATER -> new double[] {0.7, 0.97};
             case IMMERSED_ELEMENT -> new double[] {0.9, 1};

@@ -56,7 +56,8 @@ final class SurroundingsDraft {
             return new Cooling(inletK, 0, List.of(), OptionalDouble.empty());
         }
         OptionalDouble flow = measured.known().waterFlowM3PerS();
-        double usualFlow = TypicalValues.waterFlowM3PerS(measured.ratedPowerW());
+        double usualFlow =
+                TypicalValues.waterFlowM3PerS(WorkingPower.usual(measured).ratingW());
         if (flow.isEmpty()) {
             // Whatever drives it: a flow that is guessed stands for a supply that nobody described.
             book.mark("cooling.supply.kind", SupplyKind.GIVEN_FLOW, EstimateText.BASIS_WATER_FLOW);

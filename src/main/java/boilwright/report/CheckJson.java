@@ -2,6 +2,7 @@ package boilwright.report;
 
 import boilwright.answers.CheckAnswer;
 import boilwright.spread.Bands;
+import boilwright.spread.Certainty;
 import boilwright.thermal.NeededState;
 import boilwright.thermal.StageState;
 import boilwright.thermal.SteadyState;
@@ -14,13 +15,22 @@ public final class CheckJson {
     private CheckJson() {}
 
     /** The whole object as text, the same for the same answer; with how far margins and events spread. */
-    public static String write(CheckAnswer answer, Bands bands) {
+    public static String write(CheckAnswer answer, Bands bands, Certainty certainty) {
         JsonTree json = new JsonTree();
         json.put("format", JsonParts.FORMAT)
                 .put("rig", answer.rig().name())
                 .put("fluid", answer.rig().fluidId())
                 .put("fluidTitle", answer.fluidTitle())
                 .put("verdict", answer.verdict());
+        JsonTree sure = json.object("certainty")
+                .put("assumed", certainty.assumed())
+                .put("samples", certainty.full().samples())
+                .putTextOrNull("sentence", certainty.sentence());
+        JsonParts.chance(sure, "everyJetFull", certainty.full());
+        json.object("session")
+                .put("lengthS", answer.session().lengthS())
+                .put("longestS", answer.session().longestS())
+                .put("sentence", answer.session().sentence());
         steady(json.object("steady"), answer.steady(), answer.needed());
         needed(json.object("needed"), answer.needed());
         JsonParts.run(json, answer.warmup());

@@ -1,7 +1,9 @@
 package boilwright.report;
 
+import boilwright.answers.Cautions;
 import boilwright.answers.CheckAnswer;
 import boilwright.spread.Bands;
+import boilwright.spread.Certainty;
 import boilwright.thermal.NeededState;
 import boilwright.thermal.StageState;
 import boilwright.thermal.SteadyState;
@@ -14,10 +16,28 @@ import java.util.OptionalDouble;
 public final class CheckText {
     private CheckText() {}
 
-    /** The whole page: verdict, margins, time line, jets, heat, assumptions, cautions; with how far margins and events spread. */
-    public static String write(CheckAnswer answer, Bands bands) {
+    /** What counts: verdict, failing and tight margins, cautions of heating. */
+    public static String brief(CheckAnswer answer, Bands bands, Certainty certainty) {
         Page page = new Page();
-        Sections.opening(page, answer.rig().name(), answer.fluidTitle(), answer.verdict());
+        opening(page, answer, certainty);
+        Sections.wanting(page, answer.margins(), bands);
+        Sections.cautions(page, answer.cautionsAt(Cautions.Place.HEAT, Cautions.Place.ANYWHERE));
+        return page.toString();
+    }
+
+    private static void opening(Page page, CheckAnswer answer, Certainty certainty) {
+        Sections.opening(
+                page,
+                answer.rig().name(),
+                answer.fluidTitle(),
+                (certainty.sentence() + " " + answer.verdict()).strip());
+    }
+
+    /** The whole page: verdict, margins, time line, jets, heat, assumptions, cautions; with how far margins and events spread. */
+    public static String write(CheckAnswer answer, Bands bands, Certainty certainty) {
+        Page page = new Page();
+        opening(page, answer, certainty);
+        page.paragraph("", 0, answer.session().sentence());
         Sections.margins(page, answer.margins(), bands);
         Sections.timeLine(
                 page,

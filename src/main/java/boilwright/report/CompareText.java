@@ -2,6 +2,7 @@ package boilwright.report;
 
 import boilwright.choice.CarbonMonoxide;
 import boilwright.choice.CompareAnswer;
+import boilwright.choice.CompareQuestion;
 import boilwright.choice.GasUse;
 import boilwright.choice.SourceRow;
 import boilwright.units.Dimension;
@@ -27,6 +28,11 @@ public final class CompareText {
     /** The whole page: verdict, table, one sentence a source, gas, what does not fit. */
     public static String write(CompareAnswer answer, HeatSpread spread) {
         return new CompareText(answer, spread).text();
+    }
+
+    /** What counts: verdict, the present source, the recommended one and those that are enough, carbon monoxide for a flame. */
+    public static String brief(CompareAnswer answer, HeatSpread spread) {
+        return new CompareText(answer, spread).briefText();
     }
 
     /** The rows as comma-separated values, SI, in the order given. */
@@ -74,14 +80,34 @@ public final class CompareText {
         return table.text();
     }
 
-    private String text() {
+    private String briefText() {
         Sections.opening(page, answer.rig().name(), answer.fluidTitle(), answer.verdict());
-        List<SourceRow> sorted = answer.rows().stream()
+        List<SourceRow> usable = sorted().stream()
+                .filter(row -> row.id().equals(CompareQuestion.PRESENT) || isRecommended(row) || row.isEnough())
+                .toList();
+        if (usable.stream().anyMatch(row -> row.gas().isPresent())) {
+            answer.carbonMonoxide().ifPresent(this::carbonMonoxide);
+        }
+        table(usable);
+        sentences(usable);
+        page.gap();
+        page.line("Every source, gas, what does not fit, assumptions and cautions: --all");
+        return page.toString();
+    }
+
+    private List<SourceRow> sorted() {
+        return answer.rows().stream()
                 .sorted(Comparator.comparing((SourceRow r) -> !isRecommended(r))
+                        .thenComparing(r -> !r.id().equals(CompareQuestion.PRESENT))
                         .thenComparing(SourceRow::state)
                         .thenComparing(r -> -r.ratio())
                         .thenComparing(SourceRow::id))
                 .toList();
+    }
+
+    private String text() {
+        Sections.opening(page, answer.rig().name(), answer.fluidTitle(), answer.verdict());
+        List<SourceRow> sorted = sorted();
         table(sorted);
         sentences(sorted);
         gas(sorted);

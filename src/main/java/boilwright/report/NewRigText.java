@@ -7,6 +7,7 @@ import boilwright.estimate.RigEstimate;
 import boilwright.rig.FieldCatalogue;
 import boilwright.rig.Rig;
 import boilwright.rig.file.RigFields;
+import boilwright.spread.Certainty;
 import boilwright.units.QuantityWriter;
 import boilwright.units.UnitTable;
 import java.util.ArrayList;
@@ -26,15 +27,18 @@ public final class NewRigText {
      * The whole page.
      *
      * @param estimate the rig and its guesses
+     * @param certainty how likely it is that its jets fill
      * @param ranking its guesses in order; empty when the model finds no working state of the rig
      * @param file where the rig was written, as the person named it
      * @param next the command to run next
      */
-    public static String write(RigEstimate estimate, Optional<List<RankedGuess>> ranking, String file, String next) {
+    public static String write(
+            RigEstimate estimate, Certainty certainty, Optional<List<RankedGuess>> ranking, String file, String next) {
         Page page = new Page();
         Rig rig = estimate.rig();
         page.line(rig.name() + ", estimated from outside measurements, written to " + file);
         page.gap();
+        page.paragraph("", 0, certainty.sentence());
         estimate.notes().forEach(note -> page.paragraph("", 0, note));
         page.heading("Guessed, not measured");
         byBasis(estimate).forEach((basis, fields) -> {

@@ -13,18 +13,34 @@ public final class PlanText {
     private static final int INDENT = 15;
 
     private final PlanAnswer answer;
+    private final boolean brief;
     private final Page page = new Page();
 
-    private PlanText(PlanAnswer answer) {
+    private PlanText(PlanAnswer answer, boolean brief) {
         this.answer = answer;
+        this.brief = brief;
+    }
+
+    /** What counts at the bench: verdict, steps without their reasons, what comes first when something fails. */
+    public static String brief(PlanAnswer answer) {
+        return new PlanText(answer, true).briefText();
     }
 
     /** The whole page: verdict, steps, rules with their proof, limits, emergency, cautions. */
     public static String write(PlanAnswer answer) {
-        return new PlanText(answer).text();
+        return new PlanText(answer, false).text();
     }
 
-    private String text() {
+    private String briefText() {
+        opening();
+        list("What this plan can't promise", answer.unproven());
+        list("If something fails", answer.emergency());
+        page.gap();
+        page.line("Reasons, the rules with their proof, limits and assumptions: --all");
+        return page.toString();
+    }
+
+    private void opening() {
         page.line(PlanTexts.subject(answer));
         page.line(PlanTexts.title(answer.variant()));
         page.gap();
@@ -35,6 +51,10 @@ public final class PlanText {
             page.paragraph("", 0, PlanTexts.UP_TO_BREAK);
             steps(answer.upToBreak());
         }
+    }
+
+    private String text() {
+        opening();
         rules();
         list("What this plan can't promise", answer.unproven());
         page.heading("Limits");
@@ -69,7 +89,9 @@ public final class PlanText {
         String under = " ".repeat(INDENT);
         part(under + "See: ", step.words().hold());
         part(under + PlanTexts.overdue(step), step.words().otherwise());
-        part(under + "Why: ", step.words().why());
+        if (!brief) {
+            part(under + "Why: ", step.words().why());
+        }
         part(under + "CAUTION: ", step.words().caution());
     }
 

@@ -53,6 +53,19 @@ final class Sections {
         }
     }
 
+    /** Of the margins only those that fail or are tight, and how many others there are. */
+    static void wanting(Page page, List<Margin> margins, Bands bands) {
+        List<Margin> wanting = margins.stream()
+                .filter(m -> m.fails() || m.status() == Margin.Status.TIGHT)
+                .toList();
+        margins(page, wanting, bands);
+        long others = margins.size() - wanting.size();
+        if (others > 0) {
+            page.gap();
+            page.line("Margins that hold or have no limit: " + others + ". All of them, and all else: --all");
+        }
+    }
+
     private static void band(Page page, Margin margin, Bands.MarginBand band) {
         if (band.value().isEmpty() || !band.failing().isKnown()) {
             return;

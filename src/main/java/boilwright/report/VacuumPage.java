@@ -4,6 +4,7 @@ import boilwright.answers.Fix;
 import boilwright.answers.VacuumAnswer;
 import boilwright.answers.VacuumStage;
 import boilwright.answers.VacuumWords;
+import boilwright.spread.Bands;
 import boilwright.units.Dimension;
 import boilwright.units.QuantityWriter;
 import boilwright.vacuum.PieceCost;
@@ -18,6 +19,8 @@ public final class VacuumPage {
     /** A square centimetre and minute, for oil. */
     private static final double MG_PER_CM2_MIN = 1e6 / 1e4 * 60;
 
+    private static final int BRIEF_FIXES = 3;
+
     private final VacuumAnswer answer;
     private final Page page = new Page();
 
@@ -30,13 +33,27 @@ public final class VacuumPage {
         return new VacuumPage(answer).text();
     }
 
+    /** What counts: verdict, stages, the best changes, failing and tight margins, cautions. */
+    public static String brief(VacuumAnswer answer) {
+        return new VacuumPage(answer).briefText();
+    }
+
+    private String briefText() {
+        Sections.opening(page, answer.check().rig().name(), answer.check().fluidTitle(), answer.verdict());
+        stages();
+        fixes(BRIEF_FIXES);
+        Sections.wanting(page, answer.margins(), Bands.NONE);
+        Sections.cautions(page, answer.cautions());
+        return page.toString();
+    }
+
     private String text() {
         Sections.opening(page, answer.check().rig().name(), answer.check().fluidTitle(), answer.verdict());
         stages();
         pressures();
         sources();
         pieces();
-        fixes();
+        fixes(answer.fixes().size());
         page.heading("From roughing to the jets");
         page.paragraph("", 0, answer.crossover());
         course();
@@ -143,7 +160,7 @@ public final class VacuumPage {
         }
     }
 
-    private void fixes() {
+    private void fixes(int most) {
         page.heading("What one change of the gas side would do");
         if (answer.fixes().isEmpty()) {
             page.paragraph("", 0, "No single change brings the gauge down by a hundredth.");
@@ -152,7 +169,7 @@ public final class VacuumPage {
         }
         List<List<String>> rows = new ArrayList<>();
         rows.add(List.of("", "gauge then", "lower by a factor of"));
-        for (Fix fix : answer.fixes()) {
+        for (Fix fix : answer.fixes().subList(0, Math.min(most, answer.fixes().size()))) {
             rows.add(List.of(fix.title(), pressure(fix.gaugePa()), VacuumWords.factor(fix.factor())));
         }
         page.table(rows);

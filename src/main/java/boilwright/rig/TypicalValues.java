@@ -78,6 +78,9 @@ public final class TypicalValues {
      */
     public static final double INDUCTION_EFFICIENCY = 0.84;
 
+    /** Least share of what a pump's own heater delivers that full jets take: heaters are sold with a reserve; 0.4 to 1. */
+    public static final double NAMEPLATE_LEAST_SHARE = 0.4;
+
     /** Surface load of an element immersed in oil, W/m2 (3 W/cm2); 2 to 4 W/cm2. */
     public static final double ELEMENT_LOAD = 3e4;
 

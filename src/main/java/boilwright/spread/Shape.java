@@ -61,9 +61,7 @@ public enum Shape {
 
     /** From the nominal value to the high end. */
     private double falling(double share, double nominal, double high) {
-        return this == TRIANGULAR
-                ? high - Math.sqrt(1 - share) * (high - nominal)
-                : between(share, nominal, high);
+        return this == TRIANGULAR ? high - Math.sqrt(1 - share) * (high - nominal) : between(share, nominal, high);
     }
 
     private double between(double share, double from, double to) {

@@ -115,7 +115,8 @@ final class SpreadInputs {
         if (!left.isEmpty()) {
             parts.add(part(
                     left.size() == 1 ? left.get(0).path() : general,
-                    Shape.TRIANGULAR,
+                    // of unknown throats twice as much is as likely as half
+                    general.equals("stages[].throatGap") ? Shape.LOG_UNIFORM : Shape.TRIANGULAR,
                     left,
                     SpreadSentence.SOURCE_GUESS.say()));
         }

@@ -25,6 +25,11 @@ enum SpreadSentence {
     VERDICT_TIME_NEVER(1),
     NEVER(0),
     /** {0} samples done, {1} samples asked for. */
+    /** {0} assumed values, {1} samples with full jets, {2} samples, {3} what that means. */
+    CERTAINTY(4),
+    CERTAINTY_WILL(0),
+    CERTAINTY_WILL_NOT(0),
+    CERTAINTY_CANNOT_TELL(0),
     VERDICT_PARTIAL(2),
     /** {0} samples without an answer, {1} samples. */
     VERDICT_REJECTED(2),

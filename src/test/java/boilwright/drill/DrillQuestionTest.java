@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import boilwright.Counts;
 import boilwright.answers.CheckAnswer;
+import boilwright.answers.Instructions;
 import boilwright.answers.Stored;
 import boilwright.drill.Interlock.Standing;
 import boilwright.rig.Foreline;
@@ -277,7 +278,8 @@ class DrillQuestionTest {
 
     @Test
     void nobodyIsToldToShutAValveThatIsNotThere() {
-        String shut = DrillSentence.FIRST_VALVE.say();
+        String shut =
+                new Instructions(CLUB, Stored.asked(CLUB).fluid()).shutValve().orElseThrow();
         assertThat(play(CLUB, Fault.WATER).first()).contains(shut);
         assertThat(play(LAB, Fault.WATER).first()).doesNotContain(shut).hasSizeGreaterThan(1);
     }

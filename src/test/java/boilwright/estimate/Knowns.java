@@ -2,6 +2,7 @@ package boilwright.estimate;
 
 import boilwright.estimate.OutsideMeasurements.Known;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /** What a person may know besides the outside of a pump, with one thing more. */
@@ -28,6 +29,22 @@ public final class Knowns {
                 known.waterFlowM3PerS(),
                 known.forelinePa(),
                 gapsM,
-                worksAtW);
+                worksAtW,
+                known.nameplate());
+    }
+
+    /** With a nameplate. */
+    public static Known withNameplate(Known known, OutsideMeasurements.Nameplate plate) {
+        return new Known(
+                known.contact(),
+                known.sourceLimitK(),
+                known.insulationM(),
+                known.airCooled(),
+                known.waterInletK(),
+                known.waterFlowM3PerS(),
+                known.forelinePa(),
+                known.throatGapsM(),
+                known.worksAtW(),
+                Optional.of(plate));
     }
 }

@@ -114,7 +114,8 @@ class RigEstimatorTest {
                 OptionalDouble.of(2e-5),
                 OptionalDouble.of(4),
                 List.of(),
-                OptionalDouble.empty());
+                OptionalDouble.empty(),
+                java.util.Optional.empty());
         Rig rig = estimate(outside(demo("neon-workshop"), known)).rig();
         Map<String, Double> values = Map.of(
                 "heatSource.limit", 700.0,

@@ -8,7 +8,7 @@ import boilwright.spread.Bands;
 import org.junit.jupiter.api.Test;
 
 class CheckTextTest {
-    private final String text = CheckText.write(Samples.check(Margin.Status.FAILS), Bands.NONE);
+    private final String text = CheckText.write(Samples.check(Margin.Status.FAILS), Bands.NONE, Samples.CERTAINTY);
 
     @Test
     void saysTheVerdictBeforeEverythingElse() {

@@ -12,7 +12,8 @@ import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 
 class JsonTest {
-    private final JsonNode check = read(CheckJson.write(Samples.check(Margin.Status.FAILS), Bands.NONE));
+    private final JsonNode check =
+            read(CheckJson.write(Samples.check(Margin.Status.FAILS), Bands.NONE, Samples.CERTAINTY));
 
     @Test
     void checkHasThePublishedKeys() {
@@ -73,8 +74,8 @@ class JsonTest {
 
     @Test
     void theSameAnswerGivesTheSameText() {
-        assertThat(CheckJson.write(Samples.check(Margin.Status.FAILS), Bands.NONE))
-                .isEqualTo(CheckJson.write(Samples.check(Margin.Status.FAILS), Bands.NONE))
+        assertThat(CheckJson.write(Samples.check(Margin.Status.FAILS), Bands.NONE, Samples.CERTAINTY))
+                .isEqualTo(CheckJson.write(Samples.check(Margin.Status.FAILS), Bands.NONE, Samples.CERTAINTY))
                 .doesNotContain("\r", "NaN")
                 .endsWith("}\n");
     }

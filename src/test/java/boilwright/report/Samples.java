@@ -20,6 +20,8 @@ import boilwright.rig.Rig;
 import boilwright.rig.Room;
 import boilwright.rig.Schedule;
 import boilwright.rig.Stage;
+import boilwright.spread.Certainty;
+import boilwright.spread.Chance;
 import boilwright.thermal.ColumnHistory;
 import boilwright.thermal.ElementState;
 import boilwright.thermal.EnergyBalance;
@@ -42,6 +44,9 @@ import java.util.OptionalDouble;
 public final class Samples {
     private static final FluidLibrary FLUIDS = FluidLibrary.builtIn();
     private static final OptionalDouble NONE = OptionalDouble.empty();
+
+    /** Nothing is assumed. */
+    public static final Certainty CERTAINTY = new Certainty(0, new Chance(0, 0));
 
     private Samples() {}
 

@@ -70,6 +70,7 @@ public final class NewRigForm extends ScrollPane {
         add(AskedRow.typed("power", "1.5 kW"));
         heading("pages.new.if-known");
         add(AskedRow.typed("works-at", "1.2 kW"));
+        add(AskedRow.typed("nameplate", "0.8 kW"));
         add(AskedRow.typed("throat-gaps", "0.6 mm, 0.7 mm, 0.8 mm"));
         choice("contact", ids("heatSource.contact"), false);
         add(AskedRow.typed("source-limit", "450 degC"));
@@ -149,7 +150,7 @@ public final class NewRigForm extends ScrollPane {
         double boiler = quantity(typed, "boiler-diameter", "boiler.innerDiameter");
         double charge = quantity(typed, "charge", "charge");
         double power = quantity(typed, "power", "heatSource.ratedPower");
-        OutsideMeasurements.Known known = known(typed);
+        OutsideMeasurements.Known known = known(typed, material);
         typed.refuseFaults();
         return new OutsideMeasurements(
                 name,
@@ -167,7 +168,7 @@ public final class NewRigForm extends ScrollPane {
                 known);
     }
 
-    private OutsideMeasurements.Known known(TypedFields typed) {
+    private OutsideMeasurements.Known known(TypedFields typed, Optional<Material> material) {
         Optional<HeatSource.Contact> contact = answer("contact").isEmpty()
                 ? Optional.empty()
                 : typed.choice(
@@ -188,7 +189,11 @@ public final class NewRigForm extends ScrollPane {
                 airCooled.isSelected() ? OptionalDouble.empty() : optional(typed, "water-flow", "cooling.supply.flow"),
                 optional(typed, "foreline", "foreline.pressure"),
                 gaps.isEmpty() ? List.of() : typed.quantities(place("throat-gaps"), "stages[].throatGap", gaps),
-                optional(typed, "works-at", "heatSource.ratedPower"));
+                optional(typed, "works-at", "heatSource.ratedPower"),
+                answer("nameplate").isEmpty()
+                        ? Optional.empty()
+                        : material.map(m -> OutsideMeasurements.Nameplate.of(
+                                quantity(typed, "nameplate", "heatSource.ratedPower"), m)));
     }
 
     private double quantity(TypedFields typed, String key, String path) {
