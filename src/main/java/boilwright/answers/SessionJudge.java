@@ -3,6 +3,7 @@ package boilwright.answers;
 import boilwright.answers.Margin.Side;
 import boilwright.numerics.CancelToken;
 import boilwright.numerics.ProgressSink;
+import boilwright.rig.HeatSource;
 import boilwright.rig.Rig;
 import boilwright.rig.SupplyKind;
 import boilwright.thermal.EventKind;
@@ -75,11 +76,22 @@ final class SessionJudge {
 
     private List<Margin> margins(double lengthS) {
         cancel.check();
-        RunResult run =
-                RunSimulator.session(asked.rig(), asked.tables(), asked.values(), lengthS, cancel, ProgressSink.NONE);
+        RunResult run = RunSimulator.session(
+                smooth(asked.rig()), asked.tables(), asked.values(), lengthS, cancel, ProgressSink.NONE);
         List<Margin> margins = new ArrayList<>(RunMargins.of(asked, run, Moment.SESSION));
         asked.rig().heatSource().cartridge().ifPresent(cartridge -> margins.add(fuel(run, lengthS)));
         return margins;
+    }
+
+    /**
+     * With a thermostat that does not switch: over hours its mean heat counts, and what a tank or a cartridge has left follows that; how far a
+     * switching one overshoots the warm-up shows.
+     */
+    private static Rig smooth(Rig rig) {
+        return rig.heatSource().body().isEmpty()
+                ? rig
+                : rig.withHeatSource(
+                        rig.heatSource().withBody(body -> body.withThermostat(HeatSource.Thermostat.PROPORTIONAL)));
     }
 
     /** How long the cartridge gives gas, against the session; it holds when it is not empty at heat-off. */

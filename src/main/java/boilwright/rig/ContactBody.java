@@ -36,27 +36,32 @@ public record ContactBody(
 
     /** The same body touching another area, m2. */
     public ContactBody withArea(double m2) {
-        return with(m2, conductance, limitK);
+        return with(m2, conductance, limitK, thermostat);
     }
 
     /** The same body with a known conductance of its contact, W/(m2 K). */
     public ContactBody withConductance(double known) {
-        return with(areaM2, OptionalDouble.of(known), limitK);
+        return with(areaM2, OptionalDouble.of(known), limitK, thermostat);
     }
 
     /** The same body held at another temperature, K. */
     public ContactBody withLimit(double otherK) {
-        return with(areaM2, conductance, otherK);
+        return with(areaM2, conductance, otherK, thermostat);
     }
 
-    private ContactBody with(double area, OptionalDouble h, double limit) {
+    /** The same body held in another way. */
+    public ContactBody withThermostat(Thermostat other) {
+        return with(areaM2, conductance, limitK, other);
+    }
+
+    private ContactBody with(double area, OptionalDouble h, double limit, Thermostat hold) {
         return new ContactBody(
                 contact,
                 area,
                 h,
                 heatCapacity,
                 limit,
-                thermostat,
+                hold,
                 lossAreaM2,
                 lossEmissivity,
                 insulationThicknessM,

@@ -42,6 +42,8 @@ public final class RunSimulator {
 
     private static final double RELATIVE_TOLERANCE = 1e-7;
     private static final String SESSION = "session";
+    /** A session is judged by its highest values, which change over hours, s. */
+    private static final double SESSION_GAP_S = 300;
     /** So near to boiling a run with a tank ends, K. */
     private static final double NEARLY_BOILING_K = 2;
 
@@ -192,7 +194,8 @@ public final class RunSimulator {
                     (t, y) -> y[model.layout.supply] - boiling,
                     (t, y, rising) -> EventAction.STOP);
         }
-        SeriesRecorder recorder = new SeriesRecorder(model, system, rest);
+        SeriesRecorder recorder =
+                new SeriesRecorder(model, system, rest, session ? SESSION_GAP_S : SeriesRecorder.USUAL_GAP_S);
         OdeDriver driver = new OdeDriver(system, integrator, tolerances())
                 .stopPoints(system.stopPoints())
                 .events(watches.all())

@@ -11,7 +11,10 @@ import java.util.function.ToDoubleFunction;
 
 /** Writes the time line of a run down: at every start, at the end of every step, and in between where steps are long. */
 final class SeriesRecorder implements StepHandler {
-    private static final double LONGEST_GAP_S = 30;
+    /** Longest time between two records of a run whose curves are drawn, s. */
+    static final double USUAL_GAP_S = 30;
+
+    private final double longestGapS;
 
     private record Spec(SeriesQuantity quantity, int stage, String title, ToDoubleFunction<double[]> reading) {}
 
@@ -41,7 +44,8 @@ final class SeriesRecorder implements StepHandler {
     private final Growing times = new Growing();
     private final List<double[]> cells = new ArrayList<>();
 
-    SeriesRecorder(PumpModel model, RunSystem system, RestDetector rest) {
+    SeriesRecorder(PumpModel model, RunSystem system, RestDetector rest, double longestGapS) {
+        this.longestGapS = longestGapS;
         this.rest = rest;
         this.model = model;
         this.system = system;
@@ -150,7 +154,7 @@ final class SeriesRecorder implements StepHandler {
 
     @Override
     public void stretch(StepInterpolant solution, double from, double to) {
-        int pieces = (int) Math.max(1, Math.ceil((to - from) / LONGEST_GAP_S));
+        int pieces = (int) Math.max(1, Math.ceil((to - from) / longestGapS));
         for (int i = 1; i <= pieces; i++) {
             double t = i == pieces ? to : from + (to - from) * i / pieces;
             solution.stateAt(t, work);
