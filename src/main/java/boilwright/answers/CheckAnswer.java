@@ -20,7 +20,6 @@ import java.util.stream.Collectors;
  * @param warmup the run from cold
  * @param findings every margin at every moment at which it is judged
  * @param margins one row for each margin, that of the moment at which it stands worst; worst first
- * @param session what warms or runs out along a session
  * @param cautions what can hurt someone, whole sentences
  * @param notes assumptions and clamped ranges, whole sentences
  * @param programVersion version of the program
@@ -33,7 +32,6 @@ public record CheckAnswer(
         RunResult warmup,
         List<Margin> findings,
         List<Margin> margins,
-        SessionOutlook session,
         List<String> cautions,
         List<String> notes,
         String programVersion) {
@@ -77,7 +75,6 @@ public record CheckAnswer(
                 otherRun,
                 judged,
                 Margins.ledger(judged),
-                session,
                 cautions,
                 notes,
                 programVersion);

@@ -40,8 +40,7 @@ public record CheckQuestion(Asked asked, boolean rankGuesses) implements Questio
         List<Margin> findings = new ArrayList<>(Margins.atRest(asked, steady, needed));
         remedy(findings, needed, cancel);
         findings.addAll(RunMargins.ofWarmup(asked, warmup));
-        SessionOutlook session = SessionJudge.of(asked, cancel);
-        findings.addAll(session.margins());
+        findings.addAll(SessionJudge.along(asked, cancel));
         List<Margin> margins = Margins.ledger(findings);
         List<String> notes = new ArrayList<>(steady.assumptions());
         warmup.assumptions().stream().filter(a -> !notes.contains(a)).forEach(notes::add);
@@ -58,13 +57,12 @@ public record CheckQuestion(Asked asked, boolean rankGuesses) implements Questio
         }
         return new CheckAnswer(
                 asked,
-                Verdict.ofCheck(asked, steady, needed, warmup, margins, session),
+                Verdict.ofCheck(asked, steady, needed, warmup, margins),
                 steady,
                 needed,
                 warmup,
                 findings,
                 margins,
-                session,
                 Cautions.of(rig, asked.fluid(), steady.hottestOutsideK(), false),
                 notes,
                 ProgramVersion.current());

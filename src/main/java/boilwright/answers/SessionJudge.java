@@ -44,12 +44,11 @@ final class SessionJudge {
         double lengthS = asked.rig().sessionS();
         return runsOut(asked.rig())
                 ? new SessionJudge(asked, cancel).followed(lengthS)
-                : new SessionOutlook(lengthS, OptionalDouble.empty(), List.of());
+                : new SessionOutlook(lengthS, OptionalDouble.empty());
     }
 
     private SessionOutlook followed(double lengthS) {
-        List<Margin> asIs = margins(lengthS);
-        boolean holds = asIs.stream().noneMatch(Margin::fails);
+        boolean holds = holds(lengthS);
         double low = holds ? lengthS : 0;
         double high = holds ? SessionOutlook.LONGEST_S : lengthS;
         if (holds && holds(high)) {
@@ -67,7 +66,7 @@ final class SessionJudge {
                 high = middle;
             }
         }
-        return new SessionOutlook(lengthS, OptionalDouble.of(low), asIs);
+        return new SessionOutlook(lengthS, OptionalDouble.of(low));
     }
 
     private boolean holds(double lengthS) {

@@ -1,6 +1,5 @@
 package boilwright.answers;
 
-import java.util.List;
 import java.util.OptionalDouble;
 
 /**
@@ -8,18 +7,13 @@ import java.util.OptionalDouble;
  *
  * @param lengthS the session asked for, s
  * @param longestS the longest session that holds, s, 0 when none does; empty when nothing in the rig runs out
- * @param margins margins along the session asked for, until water and backing pump may stop; none when nothing runs out
  */
-public record SessionOutlook(double lengthS, OptionalDouble longestS, List<Margin> margins) {
+public record SessionOutlook(double lengthS, OptionalDouble longestS) {
     /** The longest session that is looked at, s (24 h). */
     public static final double LONGEST_S = 24 * 3600;
 
     /** The shortest, s. */
     public static final double SHORTEST_S = 60;
-
-    public SessionOutlook {
-        margins = List.copyOf(margins);
-    }
 
     /** What it comes to, a whole sentence. */
     public String sentence() {

@@ -29,6 +29,7 @@ public enum VacuumText {
     VERDICT_SOURCE_DARK(2),
     BLAME_HEAT(0),
     BLAME_GAS(0),
+    BLAME_GAS_WITH_FULL_JETS(0),
     BLAME_EITHER(0),
     /** {0} pressure with both. */
     BLAME_BOTH(1),

@@ -49,8 +49,8 @@ final class VacuumVerdict {
         });
         said.add(source());
         if (!met) {
-            if (full.isPresent() && target.isPresent()) {
-                said.add(heatOrGas());
+            if (target.isPresent()) {
+                said.add(full.isPresent() ? heatOrGas() : VacuumText.BLAME_GAS_WITH_FULL_JETS.say());
             }
             bestChange(full.isPresent()).ifPresent(said::add);
         }

@@ -19,13 +19,7 @@ final class Verdict {
     private Verdict() {}
 
     /** Root cause first, what follows from it after that. */
-    static String ofCheck(
-            Asked asked,
-            SteadyState steady,
-            NeededState needed,
-            RunResult warmup,
-            List<Margin> margins,
-            SessionOutlook session) {
+    static String ofCheck(Asked asked, SteadyState steady, NeededState needed, RunResult warmup, List<Margin> margins) {
         HeatLimiter limiter = HeatLimiter.of(asked.rig(), asked.values(), needed);
         boolean full = steady.stages().stream().allMatch(StageState::full);
         List<String> said = new ArrayList<>();
@@ -50,9 +44,6 @@ final class Verdict {
         }
         restAgainstWarmup(steady, warmup).ifPresent(said::add);
         said.add(summary(margins));
-        if (full && session.longestS().isPresent()) {
-            said.add(session.sentence());
-        }
         return String.join(" ", said);
     }
 

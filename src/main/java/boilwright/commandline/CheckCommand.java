@@ -4,6 +4,8 @@ import boilwright.answers.Asked;
 import boilwright.answers.CheckAnswer;
 import boilwright.answers.CheckQuestion;
 import boilwright.answers.Model;
+import boilwright.answers.SessionOutlook;
+import boilwright.answers.SessionQuestion;
 import boilwright.numerics.CancelToken;
 import boilwright.numerics.ProgressSink;
 import boilwright.report.CheckJson;
@@ -47,12 +49,13 @@ final class CheckCommand extends RigCommand {
     Answer answer(Asked asked, Model model, CancelToken cancel, ProgressSink progress) {
         CheckAnswer answer = model.answer(new CheckQuestion(asked, rankGuesses), cancel, progress);
         Bands bands = bandsOption.bands(asked, model, SpreadScope.CHECK, cancel, progress);
+        SessionOutlook session = model.answer(new SessionQuestion(asked), cancel, progress);
         Certainty certainty = model.answer(new CertaintyQuestion(asked), cancel, progress);
         return new Answer(
                 () -> all.isGiven()
-                        ? CheckText.write(answer, bands, certainty)
-                        : CheckText.brief(answer, bands, certainty),
-                () -> CheckJson.write(answer, bands, certainty),
+                        ? CheckText.write(answer, bands, certainty, session)
+                        : CheckText.brief(answer, bands, certainty, session),
+                () -> CheckJson.write(answer, bands, certainty, session),
                 answer.warmup(),
                 answer.anyFails());
     }

@@ -2,6 +2,8 @@ package boilwright.commandline;
 
 import boilwright.answers.Asked;
 import boilwright.answers.Model;
+import boilwright.answers.SessionOutlook;
+import boilwright.answers.SessionQuestion;
 import boilwright.answers.WaterAnswer;
 import boilwright.answers.WaterQuestion;
 import boilwright.numerics.CancelToken;
@@ -29,9 +31,10 @@ final class WaterCommand extends RigCommand {
     @Override
     Answer answer(Asked asked, Model model, CancelToken cancel, ProgressSink progress) {
         WaterAnswer answer = model.answer(new WaterQuestion(asked), cancel, progress);
+        SessionOutlook session = model.answer(new SessionQuestion(asked), cancel, progress);
         return new Answer(
-                () -> WaterText.write(answer),
-                () -> WaterJson.write(answer),
+                () -> WaterText.write(answer, session),
+                () -> WaterJson.write(answer, session),
                 answer.check().warmup(),
                 Optional.of(() -> CurvesPicture.png(
                         asked.rig().name(),

@@ -1,6 +1,7 @@
 package boilwright.report;
 
 import boilwright.answers.CheckAnswer;
+import boilwright.answers.SessionOutlook;
 import boilwright.spread.Bands;
 import boilwright.spread.Certainty;
 import boilwright.thermal.NeededState;
@@ -15,7 +16,7 @@ public final class CheckJson {
     private CheckJson() {}
 
     /** The whole object as text, the same for the same answer; with how far margins and events spread. */
-    public static String write(CheckAnswer answer, Bands bands, Certainty certainty) {
+    public static String write(CheckAnswer answer, Bands bands, Certainty certainty, SessionOutlook session) {
         JsonTree json = new JsonTree();
         json.put("format", JsonParts.FORMAT)
                 .put("rig", answer.rig().name())
@@ -28,9 +29,9 @@ public final class CheckJson {
                 .putTextOrNull("sentence", certainty.sentence());
         JsonParts.chance(sure, "everyJetFull", certainty.full());
         json.object("session")
-                .put("lengthS", answer.session().lengthS())
-                .put("longestS", answer.session().longestS())
-                .put("sentence", answer.session().sentence());
+                .put("lengthS", session.lengthS())
+                .put("longestS", session.longestS())
+                .put("sentence", session.sentence());
         steady(json.object("steady"), answer.steady(), answer.needed());
         needed(json.object("needed"), answer.needed());
         JsonParts.run(json, answer.warmup());

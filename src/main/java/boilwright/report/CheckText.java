@@ -2,6 +2,7 @@ package boilwright.report;
 
 import boilwright.answers.Cautions;
 import boilwright.answers.CheckAnswer;
+import boilwright.answers.SessionOutlook;
 import boilwright.spread.Bands;
 import boilwright.spread.Certainty;
 import boilwright.thermal.NeededState;
@@ -17,9 +18,10 @@ public final class CheckText {
     private CheckText() {}
 
     /** What counts: verdict, failing and tight margins, cautions of heating. */
-    public static String brief(CheckAnswer answer, Bands bands, Certainty certainty) {
+    public static String brief(CheckAnswer answer, Bands bands, Certainty certainty, SessionOutlook session) {
         Page page = new Page();
         opening(page, answer, certainty);
+        page.paragraph("", 0, session.sentence());
         Sections.wanting(page, answer.margins(), bands);
         Sections.cautions(page, answer.cautionsAt(Cautions.Place.HEAT, Cautions.Place.ANYWHERE));
         return page.toString();
@@ -34,10 +36,10 @@ public final class CheckText {
     }
 
     /** The whole page: verdict, margins, time line, jets, heat, assumptions, cautions; with how far margins and events spread. */
-    public static String write(CheckAnswer answer, Bands bands, Certainty certainty) {
+    public static String write(CheckAnswer answer, Bands bands, Certainty certainty, SessionOutlook session) {
         Page page = new Page();
         opening(page, answer, certainty);
-        page.paragraph("", 0, answer.session().sentence());
+        page.paragraph("", 0, session.sentence());
         Sections.margins(page, answer.margins(), bands);
         Sections.timeLine(
                 page,

@@ -1,5 +1,6 @@
 package boilwright.report;
 
+import boilwright.answers.SessionOutlook;
 import boilwright.answers.WaterAnswer;
 import boilwright.answers.WaterAnswer.Element;
 import boilwright.answers.WaterAnswer.LeastFlow;
@@ -12,7 +13,7 @@ public final class WaterJson {
     private WaterJson() {}
 
     /** The whole object as text, the same for the same answer. */
-    public static String write(WaterAnswer answer) {
+    public static String write(WaterAnswer answer, SessionOutlook session) {
         JsonTree json = new JsonTree();
         OperatingPoint flow = answer.steady().flow();
         json.put("format", JsonParts.FORMAT)
@@ -21,6 +22,10 @@ public final class WaterJson {
                 .put("fluidTitle", answer.check().fluidTitle())
                 .put("verdict", answer.verdict())
                 .put("forFullJets", answer.forFullJets());
+        json.object("session")
+                .put("lengthS", session.lengthS())
+                .put("longestS", session.longestS())
+                .put("sentence", session.sentence());
         json.object("operatingPoint")
                 .put("flowKgPerS", flow.massFlowKgPerS())
                 .put("flowM3PerS", flow.volumeFlowM3PerS())

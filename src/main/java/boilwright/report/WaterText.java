@@ -1,5 +1,6 @@
 package boilwright.report;
 
+import boilwright.answers.SessionOutlook;
 import boilwright.answers.WaterAnswer;
 import boilwright.answers.WaterAnswer.Element;
 import boilwright.answers.WaterAnswer.LeastFlow;
@@ -24,12 +25,13 @@ public final class WaterText {
     }
 
     /** The whole page: verdict, elements, what is needed, both orders, margins, cautions. */
-    public static String write(WaterAnswer answer) {
-        return new WaterText(answer).text();
+    public static String write(WaterAnswer answer, SessionOutlook session) {
+        return new WaterText(answer).text(session);
     }
 
-    private String text() {
+    private String text(SessionOutlook session) {
         Sections.opening(page, answer.check().rig().name(), answer.check().fluidTitle(), answer.verdict());
+        page.paragraph("", 0, session.sentence());
         elements();
         duty();
         needs();

@@ -37,7 +37,7 @@ class BoilwrightTest {
             value = Margin.Status.class,
             names = {"HOLDS", "TIGHT", "UNKNOWN"})
     void endsWithZeroWhileNothingFails(Margin.Status heat) {
-        CommandRun run = run(StoredModel.with(heat), "check", DEMO);
+        CommandRun run = run(StoredModel.with(heat), "check", "--all", DEMO);
         assertThat(run.code()).isZero();
         assertThat(run.out()).contains("Margins, worst first");
         assertThat(run.err()).isEmpty();

@@ -81,7 +81,8 @@ class ChoiceCommandsTest {
     /** The library and one's own beside the hot plate of the workshop. */
     private CommandRun compare(String... options) throws IOException {
         Path own = Files.writeString(folder.resolve("own.json"), OWN);
-        List<String> line = new ArrayList<>(List.of("compare", "demo:neon-workshop", "--sources", own.toString()));
+        List<String> line =
+                new ArrayList<>(List.of("compare", "--all", "demo:neon-workshop", "--sources", own.toString()));
         line.addAll(List.of("--threads", "2", "--air-changes", "2"));
         line.addAll(List.of(options));
         return run(line.toArray(String[]::new));
@@ -167,7 +168,7 @@ class ChoiceCommandsTest {
         CommandRun refused = run("compare", "demo:mirror-club", "--sources", own.toString());
         assertThat(refused.code()).isEqualTo(ExitCode.REFUSED);
         assertThat(refused.err()).contains("own.json", field, "--accept");
-        assertThat(run("compare", "demo:neon-workshop", "--sources", own.toString(), "--accept", field)
+        assertThat(run("compare", "--all", "demo:neon-workshop", "--sources", own.toString(), "--accept", field)
                         .out())
                 .contains("mine, my burner");
     }

@@ -84,7 +84,7 @@ class NewCommandTest {
     @Test
     void theCheckOfItTellsOfItsGuesses() {
         run(Stored.MODEL);
-        CommandRun check = CommandRun.of(folder, Stored.MODEL, new CancelToken(), "check", out.toString());
+        CommandRun check = CommandRun.of(folder, Stored.MODEL, new CancelToken(), "check", "--all", out.toString());
         assertThat(check.out()).contains("fields of this rig are guesses, not measurements");
         CommandRun ranked = CommandRun.of(
                 folder, Stored.MODEL, new CancelToken(), "check", "--rank-guesses", "--json", out.toString());

@@ -32,7 +32,7 @@ class PlanCommandTest {
 
     @Test
     void printsStepsRulesAndCautions() {
-        CommandRun run = run("plan", CLUB);
+        CommandRun run = run("plan", CLUB, "--all");
         assertThat(run.err()).isEmpty();
         assertThat(run.code()).isEqualTo(ExitCode.HOLDS);
         assertThat(run.out())
@@ -41,7 +41,7 @@ class PlanCommandTest {
 
     @Test
     void timesOfTheStartComeWithTheirBands() {
-        CommandRun run = run("plan", CLUB, "--spread", "20");
+        CommandRun run = run("plan", CLUB, "--all", "--spread", "20");
         assertThat(run.err()).isEmpty();
         Matcher band = Pattern.compile("\\((\\d+:\\d\\d:\\d\\d) +to +(\\d+:\\d\\d:\\d\\d)\\)")
                 .matcher(run.out().replaceAll("\\s+", " "));

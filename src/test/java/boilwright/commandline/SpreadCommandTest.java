@@ -180,7 +180,8 @@ class SpreadCommandTest {
 
     @Test
     void bandsStandBesideTheValuesOfAnAnswer() {
-        CommandRun text = CommandRun.of(folder, Stored.MODEL, new CancelToken(), "check", DEMO, "--spread", "20");
+        CommandRun text =
+                CommandRun.of(folder, Stored.MODEL, new CancelToken(), "check", "--all", DEMO, "--spread", "20");
         assertThat(text.code()).as(text.err()).isZero();
         assertThat(text.out()).contains("Spread: ", "10 to 90 % of 20 samples", "fails in");
         assertThat(text.out().lines().filter(l -> l.contains("jet lights: ")))

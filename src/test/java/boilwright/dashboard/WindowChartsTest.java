@@ -88,7 +88,7 @@ class WindowChartsTest extends AtTheWindow {
         }
         assertThat(data.series().stream().map(Series::title))
                 .containsExactly("oil", "boiler wall", "heat source", "column top", "water out");
-        assertThat(data.limits().stream().map(Limit::title)).containsExactly("oil", "heat source", "water out");
+        assertThat(data.limits().stream().map(Limit::title)).containsExactly("oil", "water out");
         assertThat(data.marks().stream().map(Mark::title)).contains("heat on", "heat off", "air may be let in");
     }
 

@@ -206,7 +206,7 @@ class WindowPagesTest extends AtTheWindow {
         assertThat(open.window().frame().pageProperty().get()).isEqualTo(PageName.RIG);
         open.onWindowsThread(() -> open.find("page-rig", Node.class).requestFocus());
         Set<String> reached = new LinkedHashSet<>();
-        for (int i = 0; i < 64; i++) {
+        for (int i = 0; i < 70; i++) {
             robot.push(KeyCode.TAB);
             for (Node node = open.window().scene().getFocusOwner(); node != null; node = node.getParent()) {
                 if (node.getId() != null) {

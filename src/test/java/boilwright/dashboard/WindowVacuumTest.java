@@ -67,7 +67,7 @@ class WindowVacuumTest extends AtTheWindow {
     void theHoseIsBlamedItsFixIsTriedAndUndone() {
         Rig before = VacuumRigs.hoseCase();
         open(before);
-        verdict("The plumbing is at fault, not the heat");
+        verdict("the gas side holds the gauge up, not the heat");
         assertThat(text("vacuum-stop-1")).contains("worst");
         open.onWindowsThread(() -> open.find("vacuum-fix-0", Button.class).fire());
         assertThat(open.window().session().rig()).isNotEqualTo(before);

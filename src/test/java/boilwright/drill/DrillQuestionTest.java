@@ -79,7 +79,7 @@ class DrillQuestionTest {
 
     private static Rig flame(Rig rig) {
         return rig.withHeatSource(new HeatSource.GasBurner(
-                rig.heatSource().ratedPowerW(), Optional.of(new HeatSource.Cartridge(0.2, 0.15, 1.0, 0.02))));
+                2.5 * rig.heatSource().ratedPowerW(), Optional.of(new HeatSource.Cartridge(0.2, 0.15, 1.0, 0.02))));
     }
 
     @Test

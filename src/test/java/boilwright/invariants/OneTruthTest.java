@@ -70,7 +70,9 @@ class OneTruthTest {
         int count = Counts.of(USUAL, Integer.getInteger("boilwright.rigs", DEEP));
         for (int index = 0; index < count; index++) {
             what = "rig " + index;
-            look(index % 3 == 0 ? RandomRigs.of(SEED, index).rig() : RandomRigs.nearAWorkingOne(SEED, index), MOST_STEPS);
+            look(
+                    index % 3 == 0 ? RandomRigs.of(SEED, index).rig() : RandomRigs.nearAWorkingOne(SEED, index),
+                    MOST_STEPS);
         }
         System.out.printf(
                 Locale.ROOT,
@@ -224,7 +226,8 @@ class OneTruthTest {
                 say.shutValve().map(all::contains).orElse(!all.contains("high-vacuum valve")),
                 "the valve in the emergency box: " + all);
         expect(
-                emergency.cautions().stream().noneMatch(c -> c.contains("water on again") && !c.equals(say.waterBack())),
+                emergency.cautions().stream()
+                        .noneMatch(c -> c.contains("water on again") && !c.equals(say.waterBack())),
                 "cautions on water");
     }
 
@@ -236,7 +239,8 @@ class OneTruthTest {
                 .get(0);
         expect(present.check().margins().equals(check.margins()), "compare's present row has other margins");
         expect(
-                present.ratio() == check.needed().heatAvailableW() / check.needed().heatNeededW(),
+                present.ratio()
+                        == check.needed().heatAvailableW() / check.needed().heatNeededW(),
                 "compare's present row has another ratio");
     }
 

@@ -8,7 +8,8 @@ import boilwright.spread.Bands;
 import org.junit.jupiter.api.Test;
 
 class CheckTextTest {
-    private final String text = CheckText.write(Samples.check(Margin.Status.FAILS), Bands.NONE, Samples.CERTAINTY);
+    private final String text =
+            CheckText.write(Samples.check(Margin.Status.FAILS), Bands.NONE, Samples.CERTAINTY, Samples.SESSION);
 
     @Test
     void saysTheVerdictBeforeEverythingElse() {

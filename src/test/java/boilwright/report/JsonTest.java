@@ -13,7 +13,7 @@ import tools.jackson.databind.json.JsonMapper;
 
 class JsonTest {
     private final JsonNode check =
-            read(CheckJson.write(Samples.check(Margin.Status.FAILS), Bands.NONE, Samples.CERTAINTY));
+            read(CheckJson.write(Samples.check(Margin.Status.FAILS), Bands.NONE, Samples.CERTAINTY, Samples.SESSION));
 
     @Test
     void checkHasThePublishedKeys() {
@@ -74,8 +74,9 @@ class JsonTest {
 
     @Test
     void theSameAnswerGivesTheSameText() {
-        assertThat(CheckJson.write(Samples.check(Margin.Status.FAILS), Bands.NONE, Samples.CERTAINTY))
-                .isEqualTo(CheckJson.write(Samples.check(Margin.Status.FAILS), Bands.NONE, Samples.CERTAINTY))
+        assertThat(CheckJson.write(Samples.check(Margin.Status.FAILS), Bands.NONE, Samples.CERTAINTY, Samples.SESSION))
+                .isEqualTo(CheckJson.write(
+                        Samples.check(Margin.Status.FAILS), Bands.NONE, Samples.CERTAINTY, Samples.SESSION))
                 .doesNotContain("\r", "NaN")
                 .endsWith("}\n");
     }

@@ -48,6 +48,9 @@ public final class Samples {
     /** Nothing is assumed. */
     public static final Certainty CERTAINTY = new Certainty(0, new Chance(0, 0));
 
+    /** Nothing runs out. */
+    public static final SessionOutlook SESSION = new SessionOutlook(14_400, OptionalDouble.empty());
+
     private Samples() {}
 
     /** A three-jet glass pump that exists only in the tests. */
@@ -91,7 +94,6 @@ public final class Samples {
                 run("warmup"),
                 margins(heat),
                 margins(heat),
-                new SessionOutlook(14_400, NONE, List.of()),
                 List.of(
                         "The plate stays above 300 degC for a long time after it is switched off; keep hands and hoses away."),
                 List.of("The cartridge is taken at room temperature."),
