@@ -199,11 +199,6 @@ public final class RunLog implements AutoCloseable {
         writer.execute(() -> move(other));
     }
 
-    /** Where the log is being written. */
-    public Path file() {
-        return file;
-    }
-
     /** Writes what can be written and lets go of the file; no line can be handed over after it. */
     @Override
     public void close() {

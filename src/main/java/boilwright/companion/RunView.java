@@ -100,9 +100,4 @@ public record RunView(
                 && readings.equals(other.readings)
                 && alarms.equals(other.alarms);
     }
-
-    /** Whether some alarm still calls. */
-    public boolean calls() {
-        return alarms.stream().anyMatch(a -> !a.acknowledged());
-    }
 }

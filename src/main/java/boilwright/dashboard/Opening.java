@@ -34,16 +34,4 @@ public record Opening(
     public static final int GREATEST_WIDTH = 7680;
     /** Greatest height, pixels. */
     public static final int GREATEST_HEIGHT = 4320;
-
-    /** With the rig as its file has it. */
-    public Opening(
-            Rig rig,
-            Optional<Path> file,
-            FluidLibrary fluids,
-            PageName page,
-            int width,
-            int height,
-            Optional<Theme> theme) {
-        this(rig, rig, file, fluids, page, width, height, theme);
-    }
 }

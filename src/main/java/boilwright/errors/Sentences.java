@@ -22,19 +22,14 @@ public final class Sentences {
     }
 
     /**
-     * The pattern as it stands in the bundle.
+     * The sentence with its values; their number must be the one the constant states.
      *
-     * @throws java.util.MissingResourceException when there is none (tests look for that)
+     * @throws java.util.MissingResourceException when the bundle has no such sentence
      */
-    public String pattern(Enum<?> key) {
-        return bundle.getString(bundleKey(key));
-    }
-
-    /** The sentence with its values; their number must be the one the constant states. */
     public String say(Enum<?> key, int argumentCount, String... values) {
         if (values.length != argumentCount) {
             throw new IllegalArgumentException(key + " takes " + argumentCount + " values, not " + values.length);
         }
-        return new MessageFormat(pattern(key), Locale.ROOT).format(values);
+        return new MessageFormat(bundle.getString(bundleKey(key)), Locale.ROOT).format(values);
     }
 }

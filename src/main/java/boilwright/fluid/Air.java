@@ -36,12 +36,6 @@ public final class Air {
         return PhysicalConstants.STANDARD_ATMOSPHERE_PA / (SPECIFIC_GAS_CONSTANT * temperatureK);
     }
 
-    /** Volume expansion, 1/K: an ideal gas. */
-    public static double expansion(double temperatureK) {
-        check("volume expansion", temperatureK);
-        return 1 / temperatureK;
-    }
-
     /** Dynamic viscosity, Pa s. */
     public static double viscosity(double temperatureK) {
         check("viscosity", temperatureK);

@@ -4,11 +4,9 @@ import boilwright.units.Dimension;
 import boilwright.units.PhysicalConstants;
 import boilwright.units.UnitSpelling;
 import boilwright.units.UnitTable;
-import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 
 /**
  * What a fluid file must state, in the order in which it is shown: key, title, SI unit, other units a file may use, what
@@ -250,9 +248,5 @@ enum FluidProperty {
         }
         double perKilomole = molarMass * 1000;
         return this == DENSITY ? perKilomole : 1 / perKilomole;
-    }
-
-    static Optional<FluidProperty> of(String key) {
-        return Arrays.stream(values()).filter(p -> p.key.equals(key)).findFirst();
     }
 }

@@ -227,7 +227,7 @@ public final class FluidRecord implements WorkingFluid {
 
     @Override
     public double[] usualBoilerPressureRange() {
-        Figure figure = values.get(FluidProperty.BOILER_PRESSURE).figure().orElseThrow();
+        Figure figure = value(FluidProperty.BOILER_PRESSURE).figure().orElseThrow();
         Span usual = figure.usual().orElseThrow();
         return new double[] {usual.low(), usual.high()};
     }

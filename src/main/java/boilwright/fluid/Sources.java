@@ -2,7 +2,6 @@ package boilwright.fluid;
 
 import java.util.LinkedHashMap;
 import java.util.Map;
-import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
@@ -39,11 +38,6 @@ public final class Sources {
                             .collect(Collectors.joining(", ")));
         }
         return new Sources(citations);
-    }
-
-    /** The keys, in the order of the file. */
-    public Set<String> keys() {
-        return citations.keySet();
     }
 
     /** The citation of a key; a text that is no key is itself the citation. */

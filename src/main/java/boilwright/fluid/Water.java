@@ -164,11 +164,5 @@ public final class Water {
             }
             return values;
         }
-
-        /** Temperature of line i, K. */
-        static double temperature(int i) {
-            double step = (Water.HIGHEST_K - Water.LOWEST_K) / INTERVALS;
-            return i == INTERVALS ? Water.HIGHEST_K : Water.LOWEST_K + i * step;
-        }
     }
 }

@@ -3,16 +3,16 @@ package boilwright.fluid;
 import boilwright.units.PhysicalConstants;
 
 /**
- * The line on which water boils: IAPWS R7-97 (industrial formulation 1997), region 4, equations 30 and 31. It is valid from
- * 273.15 K and 611.213 Pa to the critical point, 647.096 K and 22.064 MPa; beyond, both methods give NaN. Constants
- * reproduce tables 35 and 36 of the release to their last digit.
+ * The line on which water boils: IAPWS R7-97 (industrial formulation 1997), region 4, equation 31. It is valid from
+ * 273.15 K and 611.213 Pa to the critical point, 647.096 K and 22.064 MPa; beyond, it gives NaN. The constants
+ * reproduce table 36 of the release to its last digit.
  */
 public final class WaterSaturation {
     /** Lower end of the range, K. */
     public static final double LOWEST_K = PhysicalConstants.ZERO_CELSIUS_K;
     /** Upper end of the range, K: the critical temperature. */
     public static final double HIGHEST_K = 647.096;
-    /** Lower end of the range, Pa: what {@link #pressure} gives at 273.15 K, rounded outwards. */
+    /** Lower end of the range, Pa: where water boils at 273.15 K, rounded outwards. */
     public static final double LOWEST_PA = 611.2126;
     /** Upper end of the range, Pa: the critical pressure. */
     public static final double HIGHEST_PA = 22.064e6;
@@ -30,23 +30,6 @@ public final class WaterSaturation {
     private static final double N10 = 0.65017534844798e3;
 
     private WaterSaturation() {}
-
-    /**
-     * Pressure at which water boils, Pa; equation 30.
-     *
-     * @param temperatureK 273.15 to 647.096 K
-     */
-    public static double pressure(double temperatureK) {
-        if (!(temperatureK >= LOWEST_K && temperatureK <= HIGHEST_K)) {
-            return Double.NaN;
-        }
-        double theta = temperatureK + N9 / (temperatureK - N10);
-        double a = (theta + N1) * theta + N2;
-        double b = (N3 * theta + N4) * theta + N5;
-        double c = (N6 * theta + N7) * theta + N8;
-        double root = 2 * c / (-b + Math.sqrt(b * b - 4 * a * c));
-        return UNIT_PA * root * root * root * root;
-    }
 
     /**
      * Temperature at which water boils, K; equation 31.

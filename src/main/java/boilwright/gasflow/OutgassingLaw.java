@@ -7,7 +7,7 @@ package boilwright.gasflow;
  */
 public final class OutgassingLaw {
     /** Start of the power law, s. */
-    public static final double FIRST_S = 60;
+    private static final double FIRST_S = 60;
 
     private static final double HOUR_S = 3600;
 

@@ -13,16 +13,6 @@ public final class ChurchillFriction {
     private ChurchillFriction() {}
 
     /**
-     * Darcy friction factor.
-     *
-     * @param reynolds on the bore, above 0
-     * @param relativeRoughness height of the roughness over the bore, 0 (smooth) to 0.05
-     */
-    public static double factor(double reynolds, double relativeRoughness) {
-        return timesReynolds(reynolds, relativeRoughness) / reynolds;
-    }
-
-    /**
      * Friction factor times Reynolds number, which stays finite, 64, when the flow stops; see {@link DarcyWeisbach}.
      *
      * @param reynolds on the bore, at least 0

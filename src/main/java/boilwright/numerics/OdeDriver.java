@@ -85,7 +85,7 @@ public final class OdeDriver {
     }
 
     /** Longest step, s; without it a step may be as long as the stretch between stop points. */
-    public OdeDriver largestStep(double seconds) {
+    OdeDriver largestStep(double seconds) {
         largestStep = positive(seconds);
         return this;
     }
@@ -106,7 +106,7 @@ public final class OdeDriver {
     }
 
     /** How many steps are enough to give up; five million unless set. */
-    public OdeDriver mostSteps(long steps) {
+    OdeDriver mostSteps(long steps) {
         mostSteps = steps;
         return this;
     }

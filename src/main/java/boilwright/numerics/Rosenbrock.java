@@ -300,8 +300,7 @@ public final class Rosenbrock implements OdeIntegrator {
             }
         }
 
-        @Override
-        public double componentAt(int i, double t) {
+        private double componentAt(int i, double t) {
             double s = (t - t0) / (t1 - t0);
             double r = 1 - s;
             return r * y0[i] + s * (y1[i] + r * (bend[i] + s * skew[i]));

@@ -18,7 +18,4 @@ public interface StepInterpolant {
      * @param y receives the state
      */
     void stateAt(double t, double[] y);
-
-    /** One component at a time within the step. */
-    double componentAt(int component, double t);
 }

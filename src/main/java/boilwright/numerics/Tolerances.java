@@ -34,7 +34,7 @@ public final class Tolerances {
     }
 
     /** Relative tolerance. */
-    public double relative() {
+    double relative() {
         return relative;
     }
 

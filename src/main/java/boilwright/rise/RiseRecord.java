@@ -1,8 +1,6 @@
 package boilwright.rise;
 
-import boilwright.units.Dimension;
 import boilwright.units.UnitSpelling;
-import boilwright.units.UnitTable;
 import java.util.List;
 
 /**
@@ -32,14 +30,6 @@ public record RiseRecord(List<Reading> readings, UnitSpelling timeUnit, UnitSpel
             }
             before = reading.timeS();
         }
-    }
-
-    /** A record in s and Pa. */
-    public static RiseRecord si(List<Reading> readings) {
-        return new RiseRecord(
-                readings,
-                UnitTable.find("s", Dimension.TIME).orElseThrow(),
-                UnitTable.find("Pa", Dimension.PRESSURE).orElseThrow());
     }
 
     /** Time of the first reading, s. */

@@ -26,10 +26,6 @@ public record PlanStep(Action action, Moment moment, HeatLevel level, OptionalDo
         static final Words NONE = new Words("", "", "", "", "");
     }
 
-    PlanStep(Action action, Moment moment) {
-        this(action, moment, HeatLevel.OFF, OptionalDouble.empty(), Words.NONE);
-    }
-
     /** Whether the step is to be waited for. */
     public boolean isHold() {
         return !words.hold().isEmpty();

@@ -73,10 +73,6 @@ public final class SteadySolver {
         y = cold.clone();
     }
 
-    PumpModel model() {
-        return model;
-    }
-
     /** The state vector of the last solution. */
     double[] state() {
         return y.clone();

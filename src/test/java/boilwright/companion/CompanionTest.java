@@ -207,10 +207,10 @@ class CompanionTest {
     void anOverdueHoldCallsOnceUntilItIsDoneAndAgainWhenItIsTakenBack() {
         run.start(Clock.FROM_COLD);
         bench.pass(119);
-        assertThat(run.look().calls()).isFalse();
+        assertThat(calls(run.look())).isFalse();
         bench.pass(2);
         RunView view = run.look();
-        assertThat(view.calls()).isTrue();
+        assertThat(calls(view)).isTrue();
         // backing pump and water are both awaited within two minutes
         assertThat(view.alarms()).hasSize(2);
         assertThat(view.alarms().get(0).sentence())
@@ -221,12 +221,12 @@ class CompanionTest {
         bench.pass(100);
         assertThat(run.look().alarms()).hasSize(2);
         run.acknowledge();
-        assertThat(run.look().calls()).isFalse();
+        assertThat(calls(run.look())).isFalse();
         assertThat(run.acknowledge().isDone()).isFalse();
         run.tick(1, false);
         run.untick(1);
         assertThat(run.look().alarms()).hasSize(3);
-        assertThat(run.look().calls()).isTrue();
+        assertThat(calls(run.look())).isTrue();
         assertThat(kinds().stream().filter(k -> k == LogKind.ALARM)).hasSize(3);
     }
 
@@ -250,7 +250,7 @@ class CompanionTest {
     void aHighForelineCallsOnlyWithHeat() {
         run.start(Clock.FROM_COLD);
         run.read(ReadingKind.FORELINE, "1000 Pa", false);
-        assertThat(run.look().calls()).isFalse();
+        assertThat(calls(run.look())).isFalse();
         run.tick(bench.number(Action.HEAT), true);
         assertThat(run.look().alarms().get(0).sentence()).contains("foreline with heat");
     }
@@ -330,5 +330,9 @@ class CompanionTest {
                 assertThat(other.run.end().isDone()).isTrue();
             }
         }
+    }
+
+    private static boolean calls(RunView view) {
+        return view.alarms().stream().anyMatch(alarm -> !alarm.acknowledged());
     }
 }

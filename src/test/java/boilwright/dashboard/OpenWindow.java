@@ -63,7 +63,7 @@ final class OpenWindow implements FileAsker {
         OpenWindow open = new OpenWindow();
         open.onWindowsThread(() -> {
             Thread.currentThread().setUncaughtExceptionHandler((thread, fault) -> open.faults.add(fault));
-            Opening opening = new Opening(rig, file, FLUIDS, page, 1280, 720, Optional.of(Theme.LIGHT));
+            Opening opening = new Opening(rig, rig, file, FLUIDS, page, 1280, 720, Optional.of(Theme.LIGHT));
             open.window = new Window(opening, model, open);
             open.stage = new Stage();
             open.stage.setScene(open.window.scene());

@@ -106,7 +106,7 @@ class WindowBandTest extends AtTheWindow {
         assertThat(band().playingProperty().get()).isFalse();
         open.onWindowsThread(() -> {
             band().cursorSProperty().set(line.endS() - 1);
-            band().play();
+            band().playOrPause();
         });
         open.until("the end", () -> !band().playingProperty().get());
         assertThat(cursor()).isEqualTo(line.endS());

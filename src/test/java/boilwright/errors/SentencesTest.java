@@ -58,11 +58,13 @@ class SentencesTest {
     @MethodSource("enums")
     void everyConstantHasASentenceThatShowsItsValues(Class<?> type) throws ReflectiveOperationException {
         Sentences sentences = (Sentences) open(type, "SENTENCES").get(null);
+        ResourceBundle bundle =
+                (ResourceBundle) open(Sentences.class, "bundle").get(sentences);
         Field count = open(type, "argumentCount");
         Method say = type.getDeclaredMethod("say", String[].class);
         say.setAccessible(true);
         for (Object constant : type.getEnumConstants()) {
-            String pattern = sentences.pattern((Enum<?>) constant);
+            String pattern = bundle.getString(Sentences.bundleKey((Enum<?>) constant));
             String[] values = IntStream.range(0, count.getInt(constant))
                     .mapToObj(i -> "<value " + i + ">")
                     .toArray(String[]::new);
@@ -76,8 +78,7 @@ class SentencesTest {
             }
             assertThat(pattern.replace("''", "")).as("%s", constant).doesNotContain("'");
         }
-        Field bundle = open(Sentences.class, "bundle");
-        assertThat(((ResourceBundle) bundle.get(sentences)).keySet())
+        assertThat(bundle.keySet())
                 .as("%s", type)
                 .containsExactlyInAnyOrderElementsOf(Arrays.stream(type.getEnumConstants())
                         .map(constant -> Sentences.bundleKey((Enum<?>) constant))

@@ -26,7 +26,7 @@ final class WaterTableWriter {
         ByteBuffer bytes = ByteBuffer.allocate(Water.Table.COLUMNS * (Water.Table.INTERVALS + 1) * Double.BYTES);
         for (int c = 0; c < Water.Table.COLUMNS; c++) {
             for (int i = 0; i <= Water.Table.INTERVALS; i++) {
-                bytes.putDouble(writer.value(c, Water.Table.temperature(i)));
+                bytes.putDouble(writer.value(c, temperature(i)));
             }
         }
         Path file = Path.of("src", "main", "resources", Water.Table.RESOURCE.substring(1));
@@ -48,5 +48,11 @@ final class WaterTableWriter {
                 library.specificEnthalpySaturatedVapourT(t) - library.specificEnthalpySaturatedLiquidT(t);
             default -> throw new IllegalArgumentException("no column " + which);
         };
+    }
+
+    /** Temperature of line i of the table, K. */
+    static double temperature(int i) {
+        double step = (Water.HIGHEST_K - Water.LOWEST_K) / Water.Table.INTERVALS;
+        return i == Water.Table.INTERVALS ? Water.HIGHEST_K : Water.LOWEST_K + i * step;
     }
 }

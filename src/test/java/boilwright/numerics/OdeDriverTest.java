@@ -132,7 +132,7 @@ class OdeDriverTest {
                     public void stretch(StepInterpolant solution, double from, double to) {
                         stretches.add(new double[] {from, to});
                         double middle = 0.5 * (from + to);
-                        assertThat(solution.componentAt(0, middle))
+                        assertThat(Problems.stateAt(solution, 1, middle)[0])
                                 .isCloseTo(3 * Math.max(0, Math.min(middle, 20) - 10), within(1e-10));
                     }
 

@@ -1,10 +1,25 @@
 package boilwright.numerics;
 
+import java.util.Arrays;
 import java.util.function.DoubleUnaryOperator;
 
 /** Equations that several tests integrate. */
-final class Problems {
+public final class Problems {
     private Problems() {}
+
+    /** The same absolute tolerance for each of the components. */
+    public static Tolerances uniform(int size, double relative, double absolute) {
+        double[] all = new double[size];
+        Arrays.fill(all, absolute);
+        return new Tolerances(relative, all);
+    }
+
+    /** The state at a time within a step. */
+    public static double[] stateAt(StepInterpolant step, int size, double t) {
+        double[] y = new double[size];
+        step.stateAt(t, y);
+        return y;
+    }
 
     /** The right-hand side alone. */
     interface Rates {

@@ -17,7 +17,7 @@ class RosenbrockTest {
 
     /** Error with fixed steps: the tolerances are so wide that only the largest step binds. */
     private static DoubleUnaryOperator endError(OdeSystem system, double[] y0, double end, double exact) {
-        return h -> Math.abs(new OdeDriver(system, new Rosenbrock(), UniformTolerances.of(y0.length, 0.1, 1e9))
+        return h -> Math.abs(new OdeDriver(system, new Rosenbrock(), Problems.uniform(y0.length, 0.1, 1e9))
                         .largestStep(h)
                         .run(0, y0, end)
                         .state()[0]
@@ -28,13 +28,14 @@ class RosenbrockTest {
             OdeSystem system, double[] y0, double end, DoubleUnaryOperator exact) {
         return h -> {
             double[] worst = {0};
-            new OdeDriver(system, new Rosenbrock(), UniformTolerances.of(y0.length, 0.1, 1e9))
+            new OdeDriver(system, new Rosenbrock(), Problems.uniform(y0.length, 0.1, 1e9))
                     .largestStep(h)
                     .handler((solution, from, to) -> {
                         for (double share : new double[] {0.2, 0.5, 0.8}) {
                             double t = from + share * (to - from);
-                            worst[0] =
-                                    Math.max(worst[0], Math.abs(solution.componentAt(0, t) - exact.applyAsDouble(t)));
+                            worst[0] = Math.max(
+                                    worst[0],
+                                    Math.abs(Problems.stateAt(solution, y0.length, t)[0] - exact.applyAsDouble(t)));
                         }
                     })
                     .run(0, y0, end);

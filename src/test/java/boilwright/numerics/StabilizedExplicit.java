@@ -294,8 +294,7 @@ public final class StabilizedExplicit implements OdeIntegrator {
             }
         }
 
-        @Override
-        public double componentAt(int i, double t) {
+        private double componentAt(int i, double t) {
             double h = t1 - t0;
             double s = (t - t0) / h;
             double r = 1 - s;

@@ -44,7 +44,7 @@ class StabilizedExplicitTest {
             y0[i] = Math.sin(Math.PI * (i + 1) / (n + 1)) + 0.5 * Math.sin(Math.PI * 40 * (i + 1) / (n + 1));
         }
         double slow = 4 * (n + 1.0) * (n + 1.0) * Math.pow(Math.sin(Math.PI / (2 * (n + 1))), 2);
-        OdeOutcome outcome = run(Problems.bar(n), UniformTolerances.of(n, 1e-6, 1e-8), y0, 0.2);
+        OdeOutcome outcome = run(Problems.bar(n), Problems.uniform(n, 1e-6, 1e-8), y0, 0.2);
         for (int i = 0; i < n; i++) {
             assertThat(outcome.state()[i])
                     .isCloseTo(Math.exp(-slow * 0.2) * Math.sin(Math.PI * (i + 1) / (n + 1)), within(2e-5));
@@ -59,7 +59,7 @@ class StabilizedExplicitTest {
         double[] f = new double[n];
         TrialSystem trials = new TrialSystem(Problems.bar(n), new OdeStatistics.Counters(), new CancelToken());
         trials.start(0, y, f);
-        double estimate = new SpectralRadius(trials, UniformTolerances.of(n, 1e-5, 1e-6)).estimate(0, y, f, 1e-3);
+        double estimate = new SpectralRadius(trials, Problems.uniform(n, 1e-5, 1e-6)).estimate(0, y, f, 1e-3);
         assertThat(estimate).isBetween(exact, 1.25 * exact);
     }
 
@@ -72,7 +72,7 @@ class StabilizedExplicitTest {
         double before = 1;
         for (double tolerance : new double[] {1e-3, 1e-5, 1e-7}) {
             OdeOutcome outcome =
-                    run(circle, UniformTolerances.of(2, tolerance, tolerance), new double[] {1, 0}, 2 * Math.PI);
+                    run(circle, Problems.uniform(2, tolerance, tolerance), new double[] {1, 0}, 2 * Math.PI);
             double error = Math.hypot(outcome.state()[0] - 1, outcome.state()[1]);
             assertThat(error).isLessThan(50 * Math.pow(tolerance, 2.0 / 3)).isLessThan(0.2 * before);
             before = error;

@@ -22,7 +22,7 @@ class AnyRecordTest {
             readings.add(new RiseRecord.Reading(t, Math.pow(10, wildness * decades.get(i))));
             t += Math.pow(10, intervals.get(i));
         }
-        RiseAnswer answer = RiseTest.of(RiseRecord.si(readings), 0.03);
+        RiseAnswer answer = RiseTest.of(RiseCases.si(readings), 0.03);
         assertThat(answer.sentence()).isNotBlank().doesNotContain("NaN", "Infinity");
         answer.leak().ifPresent(AnyRecordTest::inOrder);
         answer.surfaceGas().ifPresent(gas -> inOrder(gas.initialRate()));

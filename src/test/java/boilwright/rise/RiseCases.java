@@ -1,5 +1,7 @@
 package boilwright.rise;
 
+import boilwright.units.Dimension;
+import boilwright.units.UnitTable;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.ArrayList;
@@ -69,7 +71,7 @@ record RiseCases(RiseRecord record, double leakPaPerS, double gasPaPerS) {
                 double p = first + leak * t + gas * tau * (1 - Math.exp(-t / tau));
                 readings.add(new RiseRecord.Reading(t, threeFigures(p * (1 + scatter * gauss()))));
             }
-            return new RiseCases(RiseRecord.si(readings), leak, gas);
+            return new RiseCases(si(readings), leak, gas);
         }
 
         private double gauss() {
@@ -80,5 +82,13 @@ record RiseCases(RiseRecord record, double leakPaPerS, double gasPaPerS) {
         private static double threeFigures(double p) {
             return BigDecimal.valueOf(p).round(new MathContext(3)).doubleValue();
         }
+    }
+
+    /** A record in s and Pa. */
+    static RiseRecord si(List<RiseRecord.Reading> readings) {
+        return new RiseRecord(
+                readings,
+                UnitTable.find("s", Dimension.TIME).orElseThrow(),
+                UnitTable.find("Pa", Dimension.PRESSURE).orElseThrow());
     }
 }

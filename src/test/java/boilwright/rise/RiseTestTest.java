@@ -26,7 +26,7 @@ class RiseTestTest {
             double scatter = 1 + share * Math.sqrt(3) * (2 * random.nextDouble() - 1);
             readings.add(new RiseRecord.Reading(t, pressurePa.applyAsDouble(t) * scatter));
         }
-        return RiseRecord.si(readings);
+        return RiseCases.si(readings);
     }
 
     private static RiseAnswer answer(double share, DoubleUnaryOperator pressurePa) {
@@ -168,7 +168,7 @@ class RiseTestTest {
             double mean = (noise[i] + noise[i + 1] + noise[i + 2] + noise[i + 3] + noise[i + 4]) / 5;
             readings.add(new RiseRecord.Reading(10 * i, (1 + 0.01 * i) * (1 + 0.1 * (mean - 0.5))));
         }
-        Evidence evidence = new RiseFits(RiseRecord.si(readings)).evidence();
+        Evidence evidence = new RiseFits(RiseCases.si(readings)).evidence();
         assertThat(evidence.isCorrelated()).isTrue();
         assertThat(evidence.effective()).isBetween(4.0, 30.0);
     }
@@ -177,7 +177,7 @@ class RiseTestTest {
     @ValueSource(doubles = {1e-6, 1e-3, 1e3})
     void pressuresOnlyScaleTheRates(double factor) {
         RiseRecord one = RiseCases.mixture(5).record();
-        RiseRecord other = RiseRecord.si(one.readings().stream()
+        RiseRecord other = RiseCases.si(one.readings().stream()
                 .map(r -> new RiseRecord.Reading(r.timeS(), r.pressurePa() * factor))
                 .toList());
         RiseAnswer before = RiseTest.of(one, VOLUME_M3);
@@ -190,7 +190,7 @@ class RiseTestTest {
     @Test
     void theClockMayStartAnywhereAndTheVolumeScales() {
         RiseRecord one = RiseCases.surfaceGas(5).record();
-        RiseRecord other = RiseRecord.si(one.readings().stream()
+        RiseRecord other = RiseCases.si(one.readings().stream()
                 .map(r -> new RiseRecord.Reading(r.timeS() - 4000, r.pressurePa()))
                 .toList());
         RiseAnswer.Rate before = RiseTest.of(one, VOLUME_M3).initialRise().orElseThrow();
@@ -215,10 +215,9 @@ class RiseTestTest {
             assertThatIllegalArgumentException().isThrownBy(() -> RiseTest.of(record, volume));
         }
         List<RiseRecord.Reading> good = record.readings();
-        assertThatIllegalArgumentException().isThrownBy(() -> RiseRecord.si(good.subList(0, 4)));
-        assertThatIllegalArgumentException().isThrownBy(() -> RiseRecord.si(with(good, new RiseRecord.Reading(0, 1))));
-        assertThatIllegalArgumentException()
-                .isThrownBy(() -> RiseRecord.si(with(good, new RiseRecord.Reading(1e4, 0))));
+        assertThatIllegalArgumentException().isThrownBy(() -> RiseCases.si(good.subList(0, 4)));
+        assertThatIllegalArgumentException().isThrownBy(() -> RiseCases.si(with(good, new RiseRecord.Reading(0, 1))));
+        assertThatIllegalArgumentException().isThrownBy(() -> RiseCases.si(with(good, new RiseRecord.Reading(1e4, 0))));
     }
 
     private static List<RiseRecord.Reading> with(List<RiseRecord.Reading> readings, RiseRecord.Reading last) {

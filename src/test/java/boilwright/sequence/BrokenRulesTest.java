@@ -79,7 +79,7 @@ class BrokenRulesTest {
     void waterTurnedOffWhileHeated() {
         List<PlanStep> steps = new ArrayList<>(OF_CLUB.steps());
         int run = steps.indexOf(step(OF_CLUB, Action.RUN));
-        steps.add(run, new PlanStep(Action.COOLING_OFF, steps.get(run).moment()));
+        steps.add(run, PlanCases.step(Action.COOLING_OFF, steps.get(run).moment()));
         PlanAnswer answer = held(CLUB, new Plan(Variant.NORMAL, steps));
         RuleFinding breach = breach(answer, Rule.WATER_WITH_HEAT);
         assertThat(breach.moment()).contains(step(OF_CLUB, Action.RUN).moment());

@@ -8,6 +8,7 @@ import boilwright.rig.file.RigEdit;
 import boilwright.rig.file.RigReader;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.function.Predicate;
 import java.util.function.UnaryOperator;
@@ -44,6 +45,11 @@ public final class PlanCases {
     /** What the rules say of a plan that somebody changed. */
     public static PlanAnswer held(Rig rig, Plan plan) {
         return Stored.answer(new PlanRulesQuestion(Stored.asked(rig), plan));
+    }
+
+    /** A step without words and without a limit, as somebody may write it into a plan by hand. */
+    static PlanStep step(Action action, Moment moment) {
+        return new PlanStep(action, moment, HeatLevel.OFF, OptionalDouble.empty(), PlanStep.Words.NONE);
     }
 
     /** The plan without some steps. */

@@ -176,9 +176,9 @@ class PlanQuestionTest {
         Plan air = new Plan(
                 Variant.QUICK_STOP,
                 List.of(
-                        new PlanStep(Action.CLOSE_VALVE, new Moment(Clock.FROM_HOT, 0)),
-                        new PlanStep(Action.HEAT_OFF, new Moment(Clock.FROM_HOT, 0)),
-                        new PlanStep(Action.LET_AIR_IN, new Moment(Clock.FROM_HOT, 48 * 3600))));
+                        PlanCases.step(Action.CLOSE_VALVE, new Moment(Clock.FROM_HOT, 0)),
+                        PlanCases.step(Action.HEAT_OFF, new Moment(Clock.FROM_HOT, 0)),
+                        PlanCases.step(Action.LET_AIR_IN, new Moment(Clock.FROM_HOT, 48 * 3600))));
         PlanAnswer held =
                 Model.COMPUTING.answer(new PlanRulesQuestion(asked, air), new CancelToken(), ProgressSink.NONE);
         assertThat(PlanCases.breach(held, Rule.AIR_ON_COLD_OIL).limit()).contains("25.0 degC");

@@ -50,9 +50,10 @@ public final class ThermalProbe {
 
     /** Temperatures of the rig at rest. */
     public static Rest steadyRest(Rig rig) {
-        SteadySolver solver = new SteadySolver(rig, fluid(rig.fluidId()), ParameterValues.of(rig));
+        PumpModel model = new PumpModel(rig, fluid(rig.fluidId()), ParameterValues.of(rig), ColumnGeometry.USUAL_CELLS);
+        SteadySolver solver = new SteadySolver(model);
         solver.steady();
-        return rest(solver.model().layout, solver.state());
+        return rest(model.layout, solver.state());
     }
 
     /** The same, but with the parts settled one inside the other: another way to the same answer. */

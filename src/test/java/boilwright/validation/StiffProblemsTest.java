@@ -7,10 +7,10 @@ import boilwright.numerics.OdeDriver;
 import boilwright.numerics.OdeIntegrator;
 import boilwright.numerics.OdeOutcome;
 import boilwright.numerics.OdeSystem;
+import boilwright.numerics.Problems;
 import boilwright.numerics.Rosenbrock;
 import boilwright.numerics.StabilizedExplicit;
 import boilwright.numerics.Tolerances;
-import boilwright.numerics.UniformTolerances;
 import java.util.ArrayList;
 import java.util.List;
 import org.hipparchus.ode.ODEState;
@@ -101,7 +101,7 @@ class StiffProblemsTest {
     }
 
     private static OdeOutcome hires(OdeIntegrator method, double tolerance) {
-        return new OdeDriver(HIRES, method, UniformTolerances.of(8, tolerance, 1e-3 * tolerance))
+        return new OdeDriver(HIRES, method, Problems.uniform(8, tolerance, 1e-3 * tolerance))
                 .run(0, HIRES_START, HIRES_END);
     }
 
@@ -178,10 +178,10 @@ class StiffProblemsTest {
         };
         for (OdeIntegrator method : List.of(new Rosenbrock(), new StabilizedExplicit())) {
             List<double[]> samples = new ArrayList<>();
-            double[] end = new OdeDriver(same, method, UniformTolerances.of(2, 1e-9, 1e-9))
+            double[] end = new OdeDriver(same, method, Problems.uniform(2, 1e-9, 1e-9))
                     .handler((solution, from, to) -> {
                         double middle = 0.5 * (from + to);
-                        samples.add(new double[] {middle, solution.componentAt(0, middle)});
+                        samples.add(new double[] {middle, Problems.stateAt(solution, 2, middle)[0]});
                     })
                     .run(0, new double[] {2, 0}, 10)
                     .state();

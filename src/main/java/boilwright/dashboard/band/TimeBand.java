@@ -98,16 +98,6 @@ public final class TimeBand extends VBox {
         return model.cursorSProperty();
     }
 
-    /** Lets the cursor run to the end, from the start when it stands at the end. */
-    public void play() {
-        model.play();
-    }
-
-    /** Stops it where it is. */
-    public void pause() {
-        model.pause();
-    }
-
     /** Lets it run, or stops it. */
     public void playOrPause() {
         model.playOrPause();

@@ -18,8 +18,4 @@ record View(double xLow, double xHigh, double yLow, double yHigh) {
     View withY(double low, double high) {
         return new View(xLow, xHigh, low, high);
     }
-
-    boolean isWhole() {
-        return Double.isNaN(xLow) && Double.isNaN(xHigh) && Double.isNaN(yLow) && Double.isNaN(yHigh);
-    }
 }

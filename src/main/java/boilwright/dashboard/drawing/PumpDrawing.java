@@ -111,7 +111,7 @@ public final class PumpDrawing extends Region implements PaletteProperties.Owner
     }
 
     /** What the part under the mouse, or else the one with the focus, reads; null for none. */
-    public PartReading getFocusedPart() {
+    public PartReading focusedPart() {
         return focusedPart.get();
     }
 

@@ -237,11 +237,6 @@ final class CircuitGeometry {
         return bottom;
     }
 
-    /** Width of it all, px. */
-    double width() {
-        return width;
-    }
-
     /**
      * A piece of pipe in the drawing, along the water.
      *

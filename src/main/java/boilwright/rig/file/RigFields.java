@@ -13,7 +13,6 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.Set;
-import java.util.TreeSet;
 import java.util.function.Function;
 import tools.jackson.core.JsonPointer;
 import tools.jackson.databind.JsonNode;
@@ -84,11 +83,6 @@ public final class RigFields {
     /** How many entries the list at a path has. */
     public int count(String path) {
         return at(path).size();
-    }
-
-    /** The edits that led here, in their order. */
-    public List<RigEdit> edits() {
-        return edits;
     }
 
     /** The same fields with an edit applied. */
@@ -250,28 +244,6 @@ public final class RigFields {
 
     private Rig read(Collection<String> fluidIds, Findings findings) {
         return RigReader.parse(MAPPER.writeValueAsString(tree), fluidIds, Migrations.CURRENT, findings);
-    }
-
-    /** The paths of the fields in which two rigs differ, sorted. */
-    public static List<String> differences(Rig one, Rig other) {
-        Set<String> paths = new TreeSet<>();
-        differences("", of(one).tree, of(other).tree, paths);
-        return new ArrayList<>(paths);
-    }
-
-    private static void differences(String path, JsonNode one, JsonNode other, Set<String> paths) {
-        if (one.isObject() && other.isObject()) {
-            Set<String> names = new TreeSet<>(one.propertyNames());
-            names.addAll(other.propertyNames());
-            String before = path.isEmpty() ? "" : path + ".";
-            names.forEach(name -> differences(before + name, one.path(name), other.path(name), paths));
-        } else if (one.isArray() && other.isArray() && one.size() == other.size()) {
-            for (int i = 0; i < one.size(); i++) {
-                differences(path + "[" + i + "]", one.get(i), other.get(i), paths);
-            }
-        } else if (!one.equals(other)) {
-            paths.add(path);
-        }
     }
 
     /** The same fields with each mark of a guess put where it belongs after a change. */

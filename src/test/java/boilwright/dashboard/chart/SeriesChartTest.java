@@ -40,9 +40,9 @@ class SeriesChartTest extends AtAChart {
         push(KeyCode.MINUS);
         assertThat(view().xHigh() - view().xLow()).isCloseTo(3600 / Math.pow(1.25, 2), Offset.offset(1e-6));
         push(KeyCode.DIGIT0);
-        assertThat(view().isWhole()).isTrue();
+        assertThat(view()).isEqualTo(View.WHOLE);
         push(KeyCode.MINUS);
-        assertThat(view().isWhole()).isTrue();
+        assertThat(view()).isEqualTo(View.WHOLE);
     }
 
     @Test
@@ -85,7 +85,7 @@ class SeriesChartTest extends AtAChart {
         assertThat(chart.cursorXProperty().get()).isEqualTo(10);
         robot.doubleClickOn(at(1500));
         settle();
-        assertThat(view().isWhole()).isTrue();
+        assertThat(view()).isEqualTo(View.WHOLE);
     }
 
     @Test
@@ -95,18 +95,18 @@ class SeriesChartTest extends AtAChart {
             return null;
         });
         turn(900, 40);
-        assertThat(view().isWhole()).isTrue();
+        assertThat(view()).isEqualTo(View.WHOLE);
         focus();
         turn(900, 40);
         turn(900, 40);
-        assertThat(view().isWhole()).isFalse();
+        assertThat(view()).isNotEqualTo(View.WHOLE);
         assertThat(view().xLow()).isLessThan(900);
         assertThat(view().xHigh()).isGreaterThan(900);
         focus();
         for (int i = 0; i < 6; i++) {
             turn(900, -40);
         }
-        assertThat(view().isWhole()).isTrue();
+        assertThat(view()).isEqualTo(View.WHOLE);
     }
 
     @Test
@@ -122,7 +122,7 @@ class SeriesChartTest extends AtAChart {
         assertThat(band.get()).isCloseTo(2400, Offset.offset(10.0));
         drag(pane.plan().x().px(band.get()), pane.plan().x().px(600));
         assertThat(band.get()).isCloseTo(600, Offset.offset(10.0));
-        assertThat(view().isWhole()).isTrue();
+        assertThat(view()).isEqualTo(View.WHOLE);
         ChartStage.on(() -> {
             band.set(1200);
             return null;

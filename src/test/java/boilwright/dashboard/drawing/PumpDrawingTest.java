@@ -287,7 +287,7 @@ class PumpDrawingTest {
         draw(rig, moments("mirror-club").get(2));
         stage.show(() -> drawing.setMargins(margins));
         stage.show(() -> spot(Part.of(Part.Kind.OIL)).requestFocus());
-        PartReading oil = drawing.getFocusedPart();
+        PartReading oil = drawing.focusedPart();
         assertThat(oil.name()).isEqualTo("oil");
         assertThat(oil.lines()).anyMatch(l -> l.contains("degC")).anyMatch(l -> l.contains("of charge"));
         Margin bulk = margins.stream()
@@ -300,10 +300,10 @@ class PumpDrawingTest {
         assertThat(spot(Part.of(Part.Kind.OIL)).getAccessibleText()).isEqualTo(oil.spoken());
         FxRobot robot = new Keyboard();
         robot.moveTo(spot(new Part(Part.Kind.JET, 2)));
-        assertThat(drawing.getFocusedPart().name()).contains("top");
-        assertThat(drawing.getFocusedPart().lines()).anyMatch(l -> l.contains("of full flow"));
+        assertThat(drawing.focusedPart().name()).contains("top");
+        assertThat(drawing.focusedPart().lines()).anyMatch(l -> l.contains("of full flow"));
         robot.moveTo(stage.scene().getRoot(), new javafx.geometry.Point2D(-298, -298));
-        assertThat(drawing.getFocusedPart()).isEqualTo(oil);
+        assertThat(drawing.focusedPart()).isEqualTo(oil);
     }
 
     @Test
@@ -374,14 +374,14 @@ class PumpDrawingTest {
         stage.show(() -> drawing.setGuesses(Set.of("stages[0].throatGap", "charge")));
         assertThat(frameInk(jet)).isGreaterThan(plain + 5);
         stage.show(() -> spot(jet).requestFocus());
-        assertThat(drawing.getFocusedPart().guess()).isTrue();
-        assertThat(drawing.getFocusedPart().lines()).anyMatch(l -> l.contains("guesses"));
+        assertThat(drawing.focusedPart().guess()).isTrue();
+        assertThat(drawing.focusedPart().lines()).anyMatch(l -> l.contains("guesses"));
         stage.show(() -> spot(new Part(Part.Kind.JET, 1)).requestFocus());
-        assertThat(drawing.getFocusedPart().guess()).isFalse();
+        assertThat(drawing.focusedPart().guess()).isFalse();
         stage.show(() -> spot(Part.of(Part.Kind.OIL)).requestFocus());
-        assertThat(drawing.getFocusedPart().guess()).isTrue();
+        assertThat(drawing.focusedPart().guess()).isTrue();
         stage.show(() -> drawing.setGuesses(Set.of()));
-        assertThat(drawing.getFocusedPart().guess()).isFalse();
+        assertThat(drawing.focusedPart().guess()).isFalse();
     }
 
     /** Dark along the lower edge of the frame that a guessed part has round it. */

@@ -47,8 +47,17 @@ class RigFieldsTest {
                         .get(1)
                         .headM())
                 .isEqualTo(0.72);
-        assertThat(RigFields.differences(before, after))
-                .containsExactly("cooling.supply.pumpCurve[1].head", "stages[1].throatGap");
+        Rig back = RigFields.of(after)
+                .with("stages[1].throatGap", before.stages().get(1).throatGapM())
+                .with(
+                        "cooling.supply.pumpCurve[1].head",
+                        ((Supply.Tank) before.cooling().supply())
+                                .pump()
+                                .curve()
+                                .get(1)
+                                .headM())
+                .rig(FLUIDS);
+        assertThat(back).isEqualTo(before);
     }
 
     @Test

@@ -87,21 +87,4 @@ class RigEditTest {
     void aQuantityWhereARigHasSomethingElseOrAPartOnlyIsRefused(String path) {
         assertThatThrownBy(() -> RigEdit.of(path, "1 m2").applied(PLATE)).isInstanceOf(InputRefusedException.class);
     }
-
-    /** The list of edits says all that was done: applied to the rig of the beginning it leads to the same rig. */
-    @Test
-    void editsAreKeptInTheirOrder() {
-        RigFields fields = RigFields.of(PLATE)
-                .repeated("schedule[0]")
-                .with("schedule[1].at", 600)
-                .with("schedule[1].power", 0.5)
-                .with("name", "Changed")
-                .without("schedule[0]")
-                .with("schedule[0].at", 0);
-        assertThat(fields.edits()).hasSize(6).contains(RigEdit.of("name", "Changed"));
-        Rig rig = fields.rig(List.of(PLATE.fluidId()));
-        assertThat(rig).isNotEqualTo(PLATE);
-        assertThat(RigFields.of(PLATE).with(fields.edits()).rig(List.of(PLATE.fluidId())))
-                .isEqualTo(rig);
-    }
 }
