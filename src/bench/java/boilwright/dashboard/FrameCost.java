@@ -30,7 +30,7 @@ public final class FrameCost {
     private FrameCost() {}
 
     public static void main(String[] arguments) throws Exception {
-        Headless.prepare(3840, 2160);
+        Dashboard.withoutScreen(3840, 2160);
         System.setProperty("javafx.animation.fullspeed", "true");
         Path state = Files.createTempDirectory("frame-cost");
         System.setProperty(StateFolder.PROPERTY, state.toString());

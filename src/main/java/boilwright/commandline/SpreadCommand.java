@@ -11,13 +11,22 @@ import boilwright.report.SpreadCsv;
 import boilwright.report.SpreadJson;
 import boilwright.report.SpreadPicture;
 import boilwright.report.SpreadText;
+import boilwright.rig.Field;
+import boilwright.rig.FieldCatalogue;
+import boilwright.rig.Parameter;
 import boilwright.spread.SpreadAnswer;
 import boilwright.spread.SpreadPlan;
 import boilwright.spread.SpreadQuestion;
+import boilwright.spread.SpreadRange;
 import boilwright.spread.SpreadScope;
 import boilwright.units.Dimension;
+import boilwright.units.QuantityReader;
 import boilwright.units.QuantityWriter;
+import boilwright.units.Reading;
 import java.util.List;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 
@@ -113,5 +122,52 @@ final class SpreadCommand extends RigCommand {
         model.answer(new SpreadQuestion(asked, plan(tried)), cancel, ProgressSink.NONE);
         cancel.check();
         return (System.nanoTime() - start) * 1e-9 / tried * runs;
+    }
+
+    /** Reads a range of one input that stands on the command line: {@code ID=LOW..HIGH}. */
+    private static final class RangeOption {
+        private static final String NAME = "--range";
+        private static final Pattern FORM = Pattern.compile("([^=]+)=(.+?)\\.\\.(?!\\.)(.+)");
+
+        private RangeOption() {}
+
+        /**
+         * The range.
+         *
+         * @throws InputRefusedException when it is not understood; whether it makes sense for a rig is another matter
+         */
+        static SpreadRange read(String text) {
+            Matcher matcher = FORM.matcher(text);
+            if (!matcher.matches()) {
+                throw new InputRefusedException(Message.of(MessageKey.SPREAD_RANGE_FORM, shown(text)));
+            }
+            String id = matcher.group(1).strip();
+            Dimension dimension = dimension(id)
+                    .orElseThrow(
+                            () -> new InputRefusedException(Message.of(MessageKey.SPREAD_RANGE_UNKNOWN, shown(id))));
+            return new SpreadRange(
+                    id, quantity(id, matcher.group(2), dimension), quantity(id, matcher.group(3), dimension));
+        }
+
+        private static Optional<Dimension> dimension(String id) {
+            Optional<Dimension> parameter = Parameter.find(id).map(Parameter::dimension);
+            return parameter.isPresent() ? parameter : FieldCatalogue.find(id).flatMap(Field::dimension);
+        }
+
+        private static double quantity(String id, String text, Dimension dimension) {
+            Reading reading = QuantityReader.read(text, dimension);
+            if (reading instanceof Reading.Refused refused) {
+                throw new InputRefusedException(Message.of(
+                        MessageKey.OPTION_NOT_UNDERSTOOD,
+                        NAME + " " + id,
+                        shown(text),
+                        refused.fault().text()));
+            }
+            return ((Reading.Read) reading).si();
+        }
+
+        private static String shown(String text) {
+            return text.replaceAll("\\p{Cntrl}", "?");
+        }
     }
 }

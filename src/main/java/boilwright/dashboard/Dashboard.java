@@ -66,7 +66,7 @@ public final class Dashboard {
      * @return the picture as a PNG file's bytes
      */
     public static byte[] picture(Opening opening) {
-        Headless.prepare(Picture.width(opening), Picture.height(opening));
+        withoutScreen(Picture.width(opening), Picture.height(opening));
         CompletableFuture<byte[]> picture = new CompletableFuture<>();
         startToolkit(() -> {
             try {
@@ -133,5 +133,15 @@ public final class Dashboard {
             }
             throw e;
         }
+    }
+
+    /** Has the toolkit draw without a screen, into memory of at least this size, pixels. Must come before the toolkit starts. */
+    static void withoutScreen(int width, int height) {
+        System.setProperty("java.awt.headless", "true");
+        System.setProperty("glass.platform", "Monocle");
+        System.setProperty("monocle.platform", "Headless");
+        System.setProperty("prism.order", "sw");
+        System.setProperty("prism.text", "t2k");
+        System.setProperty("headless.geometry", width + "x" + height + "-32");
     }
 }

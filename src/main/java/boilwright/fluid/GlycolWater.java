@@ -4,6 +4,10 @@ import boilwright.errors.ComputationException;
 import boilwright.errors.Message;
 import boilwright.errors.MessageKey;
 import boilwright.units.PhysicalConstants;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import tools.jackson.databind.JsonNode;
 
 /**
  * Ethylene or propylene glycol in water by A. Melinder, Properties of secondary working fluids for indirect systems, IIF/IIR,
@@ -16,7 +20,7 @@ public final class GlycolWater implements Coolant {
     private static final double MILLI = 1e-3;
 
     private final String title;
-    private final GlycolFile file;
+    private final DataFile file;
     private final double middleK;
     private final double lowestK;
     private final double highestK;
@@ -27,7 +31,7 @@ public final class GlycolWater implements Coolant {
     private final double[] conductivity;
     private final double[] logViscosity;
 
-    private GlycolWater(GlycolFile file, double massShare) {
+    private GlycolWater(DataFile file, double massShare) {
         this.file = file;
         title = file.title() + ", " + Numbers.text(massShare * 100) + " percent by mass";
         middleK = PhysicalConstants.ZERO_CELSIUS_K + file.middleCelsius();
@@ -49,7 +53,7 @@ public final class GlycolWater implements Coolant {
      * @throws ComputationException for any other share
      */
     public static GlycolWater of(Glycol glycol, double massShare) {
-        GlycolFile file = GlycolFile.read(glycol);
+        DataFile file = DataFile.read(glycol);
         double least = file.end("massShare", 0);
         double most = file.end("massShare", 1);
         if (!(massShare >= least && massShare <= most)) {
@@ -144,5 +148,62 @@ public final class GlycolWater implements Coolant {
 
     private static double integral(double[] a, double t) {
         return t * (a[0] + t * (a[1] / 2 + t * (a[2] / 3 + t * a[3] / 4)));
+    }
+
+    /**
+     * The packed data of one glycol in water: for each property a polynomial in the share of glycol (percent by mass) and
+     * temperature (degrees Celsius), both counted from a middle value. The file gives sources, ranges and uncertainties.
+     */
+    private record DataFile(JsonNode root) {
+        private static final double HUNDRED = 100;
+
+        static DataFile read(Glycol glycol) {
+            String name = "/boilwright/fluid/" + glycol.id() + ".json";
+            try (InputStream stream = DataFile.class.getResourceAsStream(name)) {
+                return new DataFile(FluidFileReader.tree(name, stream.readAllBytes()));
+            } catch (IOException e) {
+                throw new UncheckedIOException(e);
+            }
+        }
+
+        String title() {
+            return root.get("title").stringValue();
+        }
+
+        String source() {
+            return root.get("source").stringValue() + "; " + root.get("where").stringValue();
+        }
+
+        /** Lower or upper end of a range. */
+        double end(String range, int which) {
+            return root.get(range).get(which).doubleValue();
+        }
+
+        /** Temperature from which the polynomials count, degrees Celsius. */
+        double middleCelsius() {
+            return root.get("t0").doubleValue();
+        }
+
+        /** Coefficients in powers of the temperature for one share of glycol. */
+        double[] atShare(String property, double massShare) {
+            JsonNode rows = root.get("properties").get(property).get("coefficients");
+            double x = massShare * HUNDRED - root.get("x0").doubleValue();
+            double[] sums = new double[rows.get(0).size()];
+            double power = 1;
+            for (int i = 0; i < rows.size(); i++) {
+                JsonNode row = rows.get(i);
+                for (int j = 0; j < row.size(); j++) {
+                    sums[j] += row.get(j).doubleValue() * power;
+                }
+                power *= x;
+            }
+            return sums;
+        }
+
+        /** Uncertainty of a property, relative or, for the freezing point, in K. */
+        double uncertainty(String property) {
+            JsonNode uncertainty = root.get("properties").get(property).get("uncertainty");
+            return uncertainty.iterator().next().doubleValue();
+        }
     }
 }

@@ -33,7 +33,7 @@ public final class Water {
 
     /** Water as one of the coolants. */
     public static Coolant coolant() {
-        return WaterCoolant.WATER;
+        return AsCoolant.WATER;
     }
 
     /** Density, kg/m3. */
@@ -163,6 +163,61 @@ public final class Water {
                 values[i] = bytes.getDouble((which * (INTERVALS + 1) + i) * Double.BYTES);
             }
             return values;
+        }
+    }
+
+    /** {@link Water} where either water or a mixture may flow. */
+    private enum AsCoolant implements Coolant {
+        WATER;
+
+        @Override
+        public String title() {
+            return "water";
+        }
+
+        @Override
+        public double lowestK() {
+            return Water.LOWEST_K;
+        }
+
+        @Override
+        public double highestK() {
+            return Water.HIGHEST_K;
+        }
+
+        @Override
+        public double density(double temperatureK) {
+            return Water.density(temperatureK);
+        }
+
+        @Override
+        public double specificHeat(double temperatureK) {
+            return Water.specificHeat(temperatureK);
+        }
+
+        @Override
+        public double enthalpy(double temperatureK) {
+            return Water.enthalpy(temperatureK);
+        }
+
+        @Override
+        public double viscosity(double temperatureK) {
+            return Water.viscosity(temperatureK);
+        }
+
+        @Override
+        public double conductivity(double temperatureK) {
+            return Water.conductivity(temperatureK);
+        }
+
+        @Override
+        public double expansion(double temperatureK) {
+            return Water.expansion(temperatureK);
+        }
+
+        @Override
+        public double freezingK() {
+            return Water.FREEZING_K;
         }
     }
 }

@@ -13,7 +13,7 @@ public interface EventFunction {
     int id();
 
     /** Which changes of sign count. */
-    EventDirection direction();
+    Direction direction();
 
     /**
      * The watched value.
@@ -31,5 +31,29 @@ public interface EventFunction {
      * @param rising whether the value went from negative to positive
      * @return how to go on
      */
-    EventAction occurred(double t, double[] y, boolean rising);
+    Action occurred(double t, double[] y, boolean rising);
+
+    /** How integration goes on after an event. */
+    public enum Action {
+        /** Nothing has changed: the step in hand stays valid. */
+        CONTINUE,
+        /** A mode has changed, and with it the derivative: start again from the event with the state as it is. */
+        RESTART,
+        /** Integration ends at the event. */
+        STOP
+    }
+
+    /** Which changes of sign of a watched value count as an event. */
+    public enum Direction {
+        /** From negative to positive. */
+        RISING,
+        /** From positive to negative. */
+        FALLING,
+        /** Either way. */
+        BOTH;
+
+        boolean watches(boolean rising) {
+            return this == BOTH || (this == RISING) == rising;
+        }
+    }
 }

@@ -187,11 +187,11 @@ public final class OdeDriver {
                 handOn(step, handedOn, t);
                 handedOn = t;
                 step.stateAt(t, state);
-                EventAction action = tell(k, t);
-                if (action == EventAction.STOP) {
+                EventFunction.Action action = tell(k, t);
+                if (action == EventFunction.Action.STOP) {
                     return t;
                 }
-                if (action == EventAction.RESTART) {
+                if (action == EventFunction.Action.RESTART) {
                     restartWanted = true;
                     settle(t, k);
                     return t;
@@ -214,15 +214,15 @@ public final class OdeDriver {
     private void settle(double t, int cause) {
         int origin = cause;
         for (int k = watch.jumped(t, state, origin); k >= 0; k = watch.jumped(t, state, origin)) {
-            EventAction action = tell(k, t);
-            if (action == EventAction.STOP) {
+            EventFunction.Action action = tell(k, t);
+            if (action == EventFunction.Action.STOP) {
                 return;
             }
-            origin = action == EventAction.RESTART ? k : origin;
+            origin = action == EventFunction.Action.RESTART ? k : origin;
         }
     }
 
-    private EventAction tell(int k, double t) {
+    private EventFunction.Action tell(int k, double t) {
         EventFunction function = events.get(k);
         if (t > eventsSince + eventTolerance) {
             eventsSince = t;
@@ -237,8 +237,8 @@ public final class OdeDriver {
                     Integer.toString(eventsTogether)));
         }
         counters.events++;
-        EventAction action = function.occurred(t, state, watch.roseLast(k));
-        if (action == EventAction.STOP) {
+        EventFunction.Action action = function.occurred(t, state, watch.roseLast(k));
+        if (action == EventFunction.Action.STOP) {
             stoppedBy = function;
         }
         return action;

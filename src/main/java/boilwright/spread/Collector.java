@@ -190,11 +190,11 @@ final class Collector {
         return events.values().stream().map(EventTally::spread).toList();
     }
 
-    List<Rejection> rejections() {
-        List<Rejection> list = new ArrayList<>();
-        rejected.forEach(
-                (key, r) -> list.add(new Rejection(key.bundleKey(), r.samples, r.impossible, r.firstIndex, r.example)));
-        list.sort(Comparator.comparingLong(Rejection::samples).reversed());
+    List<SpreadAnswer.Rejection> rejections() {
+        List<SpreadAnswer.Rejection> list = new ArrayList<>();
+        rejected.forEach((key, r) -> list.add(
+                new SpreadAnswer.Rejection(key.bundleKey(), r.samples, r.impossible, r.firstIndex, r.example)));
+        list.sort(Comparator.comparingLong(SpreadAnswer.Rejection::samples).reversed());
         return list;
     }
 

@@ -5,8 +5,7 @@ import boilwright.errors.Message;
 import boilwright.errors.MessageKey;
 import boilwright.fluid.TabulatedFluid;
 import boilwright.numerics.CancelToken;
-import boilwright.numerics.EventAction;
-import boilwright.numerics.EventDirection;
+import boilwright.numerics.EventFunction;
 import boilwright.numerics.OdeDriver;
 import boilwright.numerics.OdeIntegrator;
 import boilwright.numerics.OdeOutcome;
@@ -179,20 +178,20 @@ public final class RunSimulator {
             watches.add(
                     WatchKind.END,
                     "",
-                    EventDirection.FALLING,
+                    EventFunction.Direction.FALLING,
                     session
                             ? (t, y) -> Math.max(system.lastChangeS() - t, RunWatches.leaveExcessK(model, y))
                             : cooling ? this::unsafe : (t, y) -> rest.isReached() ? -1 : 1,
-                    (t, y, rising) -> EventAction.STOP);
+                    (t, y, rising) -> EventFunction.Action.STOP);
         }
         if (session && model.layout.supplySize > 0) {
             double boiling = model.water.boilingK() - NEARLY_BOILING_K;
             watches.add(
                     WatchKind.TANK_HOT,
                     "",
-                    EventDirection.RISING,
+                    EventFunction.Direction.RISING,
                     (t, y) -> y[model.layout.supply] - boiling,
-                    (t, y, rising) -> EventAction.STOP);
+                    (t, y, rising) -> EventFunction.Action.STOP);
         }
         SeriesRecorder recorder =
                 new SeriesRecorder(model, system, rest, session ? SESSION_GAP_S : SeriesRecorder.USUAL_GAP_S);

@@ -1,7 +1,5 @@
 package boilwright.thermal;
 
-import boilwright.numerics.EventAction;
-import boilwright.numerics.EventDirection;
 import boilwright.numerics.EventFunction;
 import java.util.ArrayList;
 import java.util.List;
@@ -19,19 +17,19 @@ final class RunWatch implements EventFunction {
 
     /** What to do at a crossing. */
     interface Reaction {
-        EventAction at(double t, double[] y, boolean rising);
+        EventFunction.Action at(double t, double[] y, boolean rising);
     }
 
     private final int id;
     private final WatchKind kind;
     private final String part;
-    private final EventDirection direction;
+    private final EventFunction.Direction direction;
     private final Value value;
     private final Reaction reaction;
     private final List<Double> times = new ArrayList<>();
     private final List<Boolean> rises = new ArrayList<>();
 
-    RunWatch(int id, WatchKind kind, String part, EventDirection direction, Value value, Reaction reaction) {
+    RunWatch(int id, WatchKind kind, String part, EventFunction.Direction direction, Value value, Reaction reaction) {
         this.id = id;
         this.kind = kind;
         this.part = part;
@@ -55,7 +53,7 @@ final class RunWatch implements EventFunction {
     }
 
     @Override
-    public EventDirection direction() {
+    public EventFunction.Direction direction() {
         return direction;
     }
 
@@ -65,7 +63,7 @@ final class RunWatch implements EventFunction {
     }
 
     @Override
-    public EventAction occurred(double t, double[] y, boolean rising) {
+    public EventFunction.Action occurred(double t, double[] y, boolean rising) {
         times.add(t);
         rises.add(rising);
         return reaction.at(t, y, rising);

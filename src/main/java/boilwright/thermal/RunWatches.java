@@ -1,7 +1,6 @@
 package boilwright.thermal;
 
-import boilwright.numerics.EventAction;
-import boilwright.numerics.EventDirection;
+import boilwright.numerics.EventFunction;
 import boilwright.rig.TypicalValues;
 import java.util.ArrayList;
 import java.util.List;
@@ -41,7 +40,7 @@ final class RunWatches {
         add(
                 WatchKind.LIT_MODE,
                 stage,
-                EventDirection.RISING,
+                EventFunction.Direction.RISING,
                 (t, y) -> {
                     model.solveFlows(y);
                     return model.jets.litExcess(k, model.column, model.walls);
@@ -49,12 +48,12 @@ final class RunWatches {
                 (t, y, rising) -> {
                     model.jets.toggleLit(k);
                     changed(t);
-                    return EventAction.RESTART;
+                    return EventFunction.Action.RESTART;
                 });
         add(
                 WatchKind.FULL_MODE,
                 stage,
-                EventDirection.RISING,
+                EventFunction.Direction.RISING,
                 (t, y) -> {
                     model.solveFlows(y);
                     return model.jets.fullExcess(k);
@@ -62,7 +61,7 @@ final class RunWatches {
                 (t, y, rising) -> {
                     model.jets.toggleFull(k);
                     changed(t);
-                    return EventAction.RESTART;
+                    return EventFunction.Action.RESTART;
                 });
     }
 
@@ -72,39 +71,39 @@ final class RunWatches {
             add(
                     WatchKind.THERMOSTAT,
                     "",
-                    EventDirection.RISING,
+                    EventFunction.Direction.RISING,
                     (t, y) -> model.source.thermostatExcess(y, at),
                     (t, y, rising) -> {
                         model.source.setHeaterOn(!model.source.isHeaterOn());
-                        return EventAction.RESTART;
+                        return EventFunction.Action.RESTART;
                     });
         }
         if (model.supply.switches()) {
             add(
                     WatchKind.CHILLER,
                     "",
-                    EventDirection.RISING,
+                    EventFunction.Direction.RISING,
                     (t, y) -> model.supply.switchExcess(y, model.layout.supply),
                     (t, y, rising) -> {
                         model.supply.toggle();
-                        return EventAction.RESTART;
+                        return EventFunction.Action.RESTART;
                     });
         }
         if (model.layout.sourceSize == 2) {
             add(
                     WatchKind.CARTRIDGE_HOT,
                     "",
-                    EventDirection.RISING,
+                    EventFunction.Direction.RISING,
                     (t, y) -> y[at] - RunLimits.CARTRIDGE_K,
-                    (t, y, rising) -> EventAction.STOP);
+                    (t, y, rising) -> EventFunction.Action.STOP);
             add(
                     WatchKind.FUEL_EMPTY,
                     "",
-                    EventDirection.FALLING,
+                    EventFunction.Direction.FALLING,
                     (t, y) -> y[at + 1] - FUEL_EMPTY_KG,
                     (t, y, rising) -> {
                         model.source.setFuelEmpty(true);
-                        return EventAction.RESTART;
+                        return EventFunction.Action.RESTART;
                     });
         }
     }
@@ -127,10 +126,15 @@ final class RunWatches {
         add(
                 WatchKind.DRY,
                 "",
-                EventDirection.FALLING,
+                EventFunction.Direction.FALLING,
                 (t, y) -> y[model.layout.oilMass] - dry,
-                (t, y, rising) -> EventAction.STOP);
-        add(WatchKind.WILD, "", EventDirection.RISING, (t, y) -> y[oil] - wild, (t, y, rising) -> EventAction.STOP);
+                (t, y, rising) -> EventFunction.Action.STOP);
+        add(
+                WatchKind.WILD,
+                "",
+                EventFunction.Direction.RISING,
+                (t, y) -> y[oil] - wild,
+                (t, y, rising) -> EventFunction.Action.STOP);
         if (cooling) {
             model.fluid
                     .airAdmissionLimit()
@@ -147,10 +151,15 @@ final class RunWatches {
     }
 
     void note(WatchKind kind, String part, RunWatch.Value value) {
-        add(kind, part, EventDirection.BOTH, value, (t, y, rising) -> EventAction.CONTINUE);
+        add(kind, part, EventFunction.Direction.BOTH, value, (t, y, rising) -> EventFunction.Action.CONTINUE);
     }
 
-    void add(WatchKind kind, String part, EventDirection direction, RunWatch.Value value, RunWatch.Reaction reaction) {
+    void add(
+            WatchKind kind,
+            String part,
+            EventFunction.Direction direction,
+            RunWatch.Value value,
+            RunWatch.Reaction reaction) {
         watches.add(new RunWatch(watches.size(), kind, part, direction, value, reaction));
     }
 

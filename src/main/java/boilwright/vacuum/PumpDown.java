@@ -5,8 +5,6 @@ import boilwright.errors.Message;
 import boilwright.errors.MessageKey;
 import boilwright.gasflow.Gas;
 import boilwright.numerics.CancelToken;
-import boilwright.numerics.EventAction;
-import boilwright.numerics.EventDirection;
 import boilwright.numerics.EventFunction;
 import boilwright.numerics.OdeDriver;
 import boilwright.numerics.OdeOutcome;
@@ -210,8 +208,8 @@ public final class PumpDown {
         }
 
         @Override
-        public EventDirection direction() {
-            return EventDirection.FALLING;
+        public EventFunction.Direction direction() {
+            return EventFunction.Direction.FALLING;
         }
 
         @Override
@@ -220,8 +218,8 @@ public final class PumpDown {
         }
 
         @Override
-        public EventAction occurred(double t, double[] y, boolean rising) {
-            return EventAction.STOP;
+        public EventFunction.Action occurred(double t, double[] y, boolean rising) {
+            return EventFunction.Action.STOP;
         }
     }
 }

@@ -46,7 +46,7 @@ class IdsTest {
             new Namesake("rig/VacuumFields.java", Set.of("foreline", "gauge"), FIELD),
             new Namesake("rig/VesselFields.java", Set.of("foreline"), FIELD),
             new Namesake("rig/file/Rig", Set.of("cap", "foreline", "source"), FIELD),
-            new Namesake("rig/file/SecondFormat.java", Set.of("foreline"), FIELD),
+            new Namesake("rig/file/Migrations.java", Set.of("foreline"), FIELD),
             new Namesake("rig/file/Vacuum", Set.of("gauge"), FIELD),
             new Namesake("rig/SupplyKind.java", Set.of("chiller"), "a kind of supply"),
             new Namesake("dashboard/drawing/Part.java", Set.of("foreline"), FIELD),
@@ -55,7 +55,7 @@ class IdsTest {
             new Namesake("dashboard/PageName.java", Set.of("heat"), "a page"),
             new Namesake("rig/file/SourceFileReader.java", Set.of("source"), DATA),
             new Namesake("fluid/FluidFileReader.java", Set.of("source"), DATA),
-            new Namesake("fluid/GlycolFile.java", Set.of("source"), DATA),
+            new Namesake("fluid/GlycolWater.java", Set.of("source"), DATA),
             new Namesake("outgassing/MaterialFile.java", Set.of("source"), DATA),
             new Namesake(
                     "report/CheckJson.java",

@@ -27,7 +27,7 @@ public final class ShownControls {
 
     /** Opens them. */
     public static void main(String[] arguments) {
-        Headless.prepare(800, 600);
+        Dashboard.withoutScreen(800, 600);
         // As in the window: the class path is this program's way.
         TOOLKIT.setFilter(record -> !record.getMessage().contains("Unsupported JavaFX"));
         Platform.startup(() -> {

@@ -58,8 +58,7 @@ class SentencesTest {
     @MethodSource("enums")
     void everyConstantHasASentenceThatShowsItsValues(Class<?> type) throws ReflectiveOperationException {
         Sentences sentences = (Sentences) open(type, "SENTENCES").get(null);
-        ResourceBundle bundle =
-                (ResourceBundle) open(Sentences.class, "bundle").get(sentences);
+        ResourceBundle bundle = (ResourceBundle) open(Sentences.class, "bundle").get(sentences);
         Field count = open(type, "argumentCount");
         Method say = type.getDeclaredMethod("say", String[].class);
         say.setAccessible(true);

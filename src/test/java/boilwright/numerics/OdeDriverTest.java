@@ -32,19 +32,20 @@ class OdeDriverTest {
     void locatesCrossingsInTheOrderOfTime(Supplier<OdeIntegrator> method) {
         List<String> told = new ArrayList<>();
         List<Double> times = new ArrayList<>();
-        EventFunction ground = Problems.event(1, EventDirection.FALLING, (t, y) -> y[0], (t, y, rising) -> {
+        EventFunction ground = Problems.event(1, EventFunction.Direction.FALLING, (t, y) -> y[0], (t, y, rising) -> {
             told.add("ground");
             times.add(t);
-            return EventAction.STOP;
+            return EventFunction.Action.STOP;
         });
-        EventFunction top = Problems.event(2, EventDirection.BOTH, (t, y) -> y[1], (t, y, rising) -> {
+        EventFunction top = Problems.event(2, EventFunction.Direction.BOTH, (t, y) -> y[1], (t, y, rising) -> {
             told.add(rising ? "bottom" : "top");
             times.add(t);
-            return EventAction.CONTINUE;
+            return EventFunction.Action.CONTINUE;
         });
-        EventFunction neverFalling = Problems.event(3, EventDirection.RISING, (t, y) -> y[1], (t, y, rising) -> {
-            throw new AssertionError("the speed never rises");
-        });
+        EventFunction neverFalling =
+                Problems.event(3, EventFunction.Direction.RISING, (t, y) -> y[1], (t, y, rising) -> {
+                    throw new AssertionError("the speed never rises");
+                });
         OdeOutcome outcome = new OdeDriver(FALL, method.get(), new Tolerances(1e-8, 1e-8, 1e-8))
                 .events(List.of(ground, top, neverFalling))
                 .run(0, new double[] {1, 10}, 100);
@@ -63,10 +64,11 @@ class OdeDriverTest {
     void checkPointsSeeAShortDip() {
         OdeSystem clock = Problems.of(1, (t, y, f) -> f[0] = 1);
         List<Double> times = new ArrayList<>();
-        EventFunction dip = Problems.event(1, EventDirection.BOTH, (t, y) -> Math.abs(t - 5) - 2, (t, y, rising) -> {
-            times.add(t);
-            return EventAction.CONTINUE;
-        });
+        EventFunction dip =
+                Problems.event(1, EventFunction.Direction.BOTH, (t, y) -> Math.abs(t - 5) - 2, (t, y, rising) -> {
+                    times.add(t);
+                    return EventFunction.Action.CONTINUE;
+                });
         new OdeDriver(clock, new StabilizedExplicit(), new Tolerances(1e-3, 1e-3))
                 .events(List.of(dip))
                 .run(0, new double[1], 10);
@@ -86,16 +88,18 @@ class OdeDriverTest {
         OdeSystem heated = Problems.of(1, (t, y, f) -> f[0] = (on[0] ? 2 : 0) - 0.01 * y[0]);
         List<Double> switchedOff = new ArrayList<>();
         List<Double> switchedOn = new ArrayList<>();
-        EventFunction tooHot = Problems.event(1, EventDirection.RISING, (t, y) -> y[0] - 105, (t, y, rising) -> {
-            on[0] = false;
-            switchedOff.add(t);
-            return EventAction.RESTART;
-        });
-        EventFunction tooCold = Problems.event(2, EventDirection.FALLING, (t, y) -> y[0] - 95, (t, y, rising) -> {
-            on[0] = true;
-            switchedOn.add(t);
-            return EventAction.RESTART;
-        });
+        EventFunction tooHot =
+                Problems.event(1, EventFunction.Direction.RISING, (t, y) -> y[0] - 105, (t, y, rising) -> {
+                    on[0] = false;
+                    switchedOff.add(t);
+                    return EventFunction.Action.RESTART;
+                });
+        EventFunction tooCold =
+                Problems.event(2, EventFunction.Direction.FALLING, (t, y) -> y[0] - 95, (t, y, rising) -> {
+                    on[0] = true;
+                    switchedOn.add(t);
+                    return EventFunction.Action.RESTART;
+                });
         OdeOutcome outcome = new OdeDriver(heated, method.get(), new Tolerances(1e-7, 1e-7))
                 .events(List.of(tooHot, tooCold))
                 .eventTolerance(1e-6)
@@ -157,10 +161,11 @@ class OdeDriverTest {
     void aJumpAtAStopPointIsAnEventThere() {
         OdeSystem still = Problems.of(1, (t, y, f) -> f[0] = 0);
         List<Double> times = new ArrayList<>();
-        EventFunction jump = Problems.event(1, EventDirection.RISING, (t, y) -> t >= 4 ? 1 : -1, (t, y, rising) -> {
-            times.add(t);
-            return EventAction.CONTINUE;
-        });
+        EventFunction jump =
+                Problems.event(1, EventFunction.Direction.RISING, (t, y) -> t >= 4 ? 1 : -1, (t, y, rising) -> {
+                    times.add(t);
+                    return EventFunction.Action.CONTINUE;
+                });
         new OdeDriver(still, new StabilizedExplicit(), new Tolerances(1e-3, 1e-3))
                 .events(List.of(jump))
                 .stopPoints(4)
@@ -174,15 +179,16 @@ class OdeDriverTest {
         boolean[] open = {false};
         OdeSystem ramp = Problems.of(1, (t, y, f) -> f[0] = 1);
         List<String> told = new ArrayList<>();
-        EventFunction opens = Problems.event(1, EventDirection.RISING, (t, y) -> y[0] - 2, (t, y, rising) -> {
+        EventFunction opens = Problems.event(1, EventFunction.Direction.RISING, (t, y) -> y[0] - 2, (t, y, rising) -> {
             open[0] = true;
             told.add("opens");
-            return EventAction.RESTART;
+            return EventFunction.Action.RESTART;
         });
-        EventFunction flows = Problems.event(2, EventDirection.RISING, (t, y) -> open[0] ? 1 : -1, (t, y, rising) -> {
-            told.add("flows at " + Math.round(t));
-            return EventAction.CONTINUE;
-        });
+        EventFunction flows =
+                Problems.event(2, EventFunction.Direction.RISING, (t, y) -> open[0] ? 1 : -1, (t, y, rising) -> {
+                    told.add("flows at " + Math.round(t));
+                    return EventFunction.Action.CONTINUE;
+                });
         new OdeDriver(ramp, new StabilizedExplicit(), new Tolerances(1e-3, 1e-3))
                 .events(List.of(flows, opens))
                 .run(0, new double[1], 10);
@@ -213,8 +219,8 @@ class OdeDriverTest {
                 return y[0] >= 0;
             }
         };
-        EventFunction nearlyEmpty =
-                Problems.event(1, EventDirection.FALLING, (t, y) -> y[0] - 0.5, (t, y, rising) -> EventAction.STOP);
+        EventFunction nearlyEmpty = Problems.event(
+                1, EventFunction.Direction.FALLING, (t, y) -> y[0] - 0.5, (t, y, rising) -> EventFunction.Action.STOP);
         OdeOutcome outcome = new OdeDriver(emptying, method.get(), new Tolerances(1e-4, 1e-4))
                 .events(List.of(nearlyEmpty))
                 .run(0, new double[] {1000}, 1e6);
@@ -272,12 +278,12 @@ class OdeDriverTest {
         OdeSystem clock = Problems.of(1, (t, y, f) -> f[0] = 1);
         Problems.Told next = (t, y, rising) -> {
             mode[0] = (mode[0] + 1) % 4;
-            return EventAction.RESTART;
+            return EventFunction.Action.RESTART;
         };
         List<EventFunction> chase = List.of(
-                Problems.event(1, EventDirection.RISING, (t, y) -> y[0] - 3, next),
-                Problems.event(2, EventDirection.BOTH, (t, y) -> mode[0] % 2 == 1 ? 1 : -1, next),
-                Problems.event(3, EventDirection.BOTH, (t, y) -> mode[0] >= 2 ? 1 : -1, next));
+                Problems.event(1, EventFunction.Direction.RISING, (t, y) -> y[0] - 3, next),
+                Problems.event(2, EventFunction.Direction.BOTH, (t, y) -> mode[0] % 2 == 1 ? 1 : -1, next),
+                Problems.event(3, EventFunction.Direction.BOTH, (t, y) -> mode[0] >= 2 ? 1 : -1, next));
         assertThatThrownBy(() -> new OdeDriver(clock, new StabilizedExplicit(), new Tolerances(1e-6, 1e-6))
                         .events(chase)
                         .run(0, new double[1], 10))
@@ -293,9 +299,9 @@ class OdeDriverTest {
     void tooManyStepsAreReported() {
         boolean[] up = {true};
         OdeSystem sliding = Problems.of(1, (t, y, f) -> f[0] = up[0] ? 1 : -1);
-        EventFunction over = Problems.event(7, EventDirection.BOTH, (t, y) -> y[0] - 1, (t, y, rising) -> {
+        EventFunction over = Problems.event(7, EventFunction.Direction.BOTH, (t, y) -> y[0] - 1, (t, y, rising) -> {
             up[0] = !rising;
-            return EventAction.RESTART;
+            return EventFunction.Action.RESTART;
         });
         assertThatThrownBy(() -> new OdeDriver(sliding, new StabilizedExplicit(), new Tolerances(1e-6, 1e-6))
                         .events(List.of(over))
@@ -318,8 +324,8 @@ class OdeDriverTest {
         double[] levels = {5, 4.9999, 4.9995, 5.0002, 5.0, 7.5, 1e-4};
         for (int i = 0; i < levels.length; i++) {
             int id = i;
-            EventAction action = i % 2 == 0 ? EventAction.RESTART : EventAction.CONTINUE;
-            marks.add(Problems.event(i, EventDirection.RISING, (t, y) -> y[0] - levels[id], (t, y, rising) -> {
+            EventFunction.Action action = i % 2 == 0 ? EventFunction.Action.RESTART : EventFunction.Action.CONTINUE;
+            marks.add(Problems.event(i, EventFunction.Direction.RISING, (t, y) -> y[0] - levels[id], (t, y, rising) -> {
                 order.add(id);
                 times.add(t);
                 return action;

@@ -61,7 +61,7 @@ public final class Problems {
     }
 
     /** An event that is counted by its owner. */
-    static EventFunction event(int id, EventDirection direction, Watched watched, Told told) {
+    static EventFunction event(int id, EventFunction.Direction direction, Watched watched, Told told) {
         return new EventFunction() {
             @Override
             public int id() {
@@ -69,7 +69,7 @@ public final class Problems {
             }
 
             @Override
-            public EventDirection direction() {
+            public EventFunction.Direction direction() {
                 return direction;
             }
 
@@ -79,7 +79,7 @@ public final class Problems {
             }
 
             @Override
-            public EventAction occurred(double t, double[] y, boolean rising) {
+            public EventFunction.Action occurred(double t, double[] y, boolean rising) {
                 return told.occurred(t, y, rising);
             }
         };
@@ -90,7 +90,7 @@ public final class Problems {
     }
 
     interface Told {
-        EventAction occurred(double t, double[] y, boolean rising);
+        EventFunction.Action occurred(double t, double[] y, boolean rising);
     }
 
     /** Observed order from errors at tolerances or steps that differ by a factor. */

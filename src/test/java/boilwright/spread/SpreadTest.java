@@ -164,8 +164,10 @@ class SpreadTest {
     void impossibleRigsAreCountedByReason() {
         Rig rig = demo("mirror-club");
         SpreadAnswer answer = run(rig, plan(40, 2, SpreadScope.REST, new SpreadRange("stages[0].height", 0.1, 0.4)));
-        assertThat(answer.rejections()).hasSize(2).allMatch(Rejection::impossible);
-        long left = answer.rejections().stream().mapToLong(Rejection::samples).sum();
+        assertThat(answer.rejections()).hasSize(2).allMatch(SpreadAnswer.Rejection::impossible);
+        long left = answer.rejections().stream()
+                .mapToLong(SpreadAnswer.Rejection::samples)
+                .sum();
         assertThat(left).isBetween(20L, 35L);
         assertThat(answer.accepted() + left).isEqualTo(answer.done()).isEqualTo(40);
         assertThat(answer.verdict()).contains(left + " of 40 samples gave no answer");

@@ -3,8 +3,6 @@ package boilwright.validation;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import boilwright.numerics.EventAction;
-import boilwright.numerics.EventDirection;
 import boilwright.numerics.EventFunction;
 import boilwright.numerics.OdeDriver;
 import boilwright.numerics.OdeIntegrator;
@@ -71,7 +69,8 @@ class LumpedCoolDownTest {
         };
     }
 
-    private record Mark(int id, double kelvin, EventDirection direction, List<Double> times, EventAction action)
+    private record Mark(
+            int id, double kelvin, EventFunction.Direction direction, List<Double> times, EventFunction.Action action)
             implements EventFunction {
         @Override
         public double value(double t, double[] y) {
@@ -79,7 +78,7 @@ class LumpedCoolDownTest {
         }
 
         @Override
-        public EventAction occurred(double t, double[] y, boolean rising) {
+        public EventFunction.Action occurred(double t, double[] y, boolean rising) {
             times.add(t);
             return action;
         }
@@ -89,8 +88,9 @@ class LumpedCoolDownTest {
         List<Double> times = new ArrayList<>();
         List<Mark> marks = new ArrayList<>();
         for (int i = 0; i < MARKS.length; i++) {
-            EventAction action = i == MARKS.length - 1 ? EventAction.STOP : EventAction.CONTINUE;
-            marks.add(new Mark(i, MARKS[i] + 273.15, EventDirection.FALLING, times, action));
+            EventFunction.Action action =
+                    i == MARKS.length - 1 ? EventFunction.Action.STOP : EventFunction.Action.CONTINUE;
+            marks.add(new Mark(i, MARKS[i] + 273.15, EventFunction.Direction.FALLING, times, action));
         }
         new OdeDriver(
                         body(temperature -> -loss.applyAsDouble(temperature) / CAPACITY),
@@ -165,7 +165,7 @@ class LumpedCoolDownTest {
     void aPanelInAnOvenAndThenInARoom(Supplier<OdeIntegrator> method) {
         double capacity = 2770 * 875 * 0.003;
         List<Double> cured = new ArrayList<>();
-        Mark at150 = new Mark(1, 150 + 273.15, EventDirection.RISING, cured, EventAction.STOP);
+        Mark at150 = new Mark(1, 150 + 273.15, EventFunction.Direction.RISING, cured, EventFunction.Action.STOP);
         OdeSystem oven = panel(capacity, 40, 175 + 273.15);
         OdeDriver heating = new OdeDriver(oven, method.get(), new Tolerances(1e-6, 1e-4)).events(List.of(at150));
         double cureStart = heating.run(0, new double[] {25 + 273.15}, 1000).time();
@@ -176,7 +176,7 @@ class LumpedCoolDownTest {
                 .state();
         assertThat(atEnd[0] - 273.15).isCloseTo(175, within(0.3));
         List<Double> safe = new ArrayList<>();
-        Mark at37 = new Mark(2, 37 + 273.15, EventDirection.FALLING, safe, EventAction.STOP);
+        Mark at37 = new Mark(2, 37 + 273.15, EventFunction.Direction.FALLING, safe, EventFunction.Action.STOP);
         new OdeDriver(panel(capacity, 10, 25 + 273.15), method.get(), new Tolerances(1e-6, 1e-4))
                 .events(List.of(at37))
                 .run(cureStart + 300, atEnd, 5000);

@@ -2,7 +2,9 @@ package boilwright.dashboard.heat;
 
 import boilwright.answers.Asked;
 import boilwright.answers.MarginId;
+import boilwright.choice.CompareAnswer;
 import boilwright.choice.CompareQuestion;
+import boilwright.choice.SizeAnswer;
 import boilwright.choice.SizeQuestion;
 import boilwright.choice.SourceRow;
 import boilwright.dashboard.chart.SeriesChart;
@@ -182,4 +184,12 @@ public final class ChoiceView extends VBox {
         label.setMinHeight(USE_PREF_SIZE);
         return label;
     }
+
+    /**
+     * What is shown of one rig.
+     *
+     * @param compared heat sources side by side
+     * @param sized how much of the present one is enough
+     */
+    private record ChoiceFound(CompareAnswer compared, SizeAnswer sized) {}
 }

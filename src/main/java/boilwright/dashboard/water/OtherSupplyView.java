@@ -2,8 +2,10 @@ package boilwright.dashboard.water;
 
 import boilwright.answers.Asked;
 import boilwright.answers.WaterTrial;
+import boilwright.dashboard.session.SupplyDefaults;
 import boilwright.dashboard.text.WindowText;
 import boilwright.dashboard.work.Latest;
+import boilwright.numerics.CancelToken;
 import boilwright.rig.Rig;
 import boilwright.rig.SupplyKind;
 import java.util.Arrays;
@@ -147,6 +149,22 @@ final class OtherSupplyView extends VBox {
                     .filter(kind -> WaterWords.kind(kind).equals(text))
                     .findFirst()
                     .orElse(null);
+        }
+    }
+
+    /**
+     * A rig's supply beside one of another kind.
+     *
+     * @param present the rig as it is
+     * @param other the same rig behind the other supply
+     * @param kind the other supply's kind
+     */
+    private record OtherSupply(WaterTrial present, WaterTrial other, SupplyKind kind) {
+        /** Works both out; the other supply has the figures that one begins with in the rig's form. */
+        static OtherSupply of(Asked asked, SupplyKind kind, CancelToken cancel) {
+            Rig rig = asked.rig();
+            Rig changed = rig.withCooling(SupplyDefaults.of(kind, rig));
+            return new OtherSupply(WaterTrial.of(asked, cancel), WaterTrial.of(asked.with(changed), cancel), kind);
         }
     }
 }

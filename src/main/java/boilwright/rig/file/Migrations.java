@@ -1,9 +1,15 @@
 package boilwright.rig.file;
 
 import boilwright.errors.MessageKey;
+import boilwright.rig.ForelineKind;
+import boilwright.rig.SupplyKind;
+import boilwright.rig.file.Json.JsonArray;
 import boilwright.rig.file.Json.JsonNumber;
 import boilwright.rig.file.Json.JsonObject;
+import boilwright.rig.file.Json.JsonText;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
 
@@ -13,7 +19,12 @@ import java.util.function.UnaryOperator;
  */
 final class Migrations {
     /** The steps of this program. */
-    static final Migrations CURRENT = new Migrations(List.of(FirstFormat::toSecond, SecondFormat::toThird));
+    static final Migrations CURRENT = new Migrations(List.of(Migrations::toSecond, Migrations::toThird));
+
+    private static final String COOLING = "cooling";
+    private static final String SUPPLY = "supply";
+    private static final String FORELINE = "foreline";
+    private static final List<String> MOVED_TO_SUPPLY = List.of("inletTemperature", "flow", "chillerCapacity");
 
     private final List<UnaryOperator<JsonObject>> steps;
 
@@ -56,5 +67,66 @@ final class Migrations {
             migrated = step.apply(migrated);
         }
         return Optional.of(migrated.with("format", new JsonNumber(newest, format.at())));
+    }
+
+    /** Where a field stands now whose path was this in version 1; empty when it is no field that moved. */
+    static Optional<String> pathNow(String path) {
+        return MOVED_TO_SUPPLY.stream()
+                .filter(name -> path.equals(COOLING + "." + name))
+                .findFirst()
+                .map(name -> COOLING + "." + SUPPLY + "." + name);
+    }
+
+    /**
+     * A file of version 1 as one of version 2. Version 1 knew cooling by a measured flow only, whose fields stood in the cooling
+     * itself; since version 2 they are those of a supply of the kind given-flow. What is not of the shape that version 1 asks for stays and is refused later.
+     */
+    static JsonObject toSecond(JsonObject file) {
+        JsonObject second = file;
+        if (file.members().get(COOLING) instanceof JsonObject cooling
+                && !cooling.members().containsKey(SUPPLY)) {
+            second = second.with(COOLING, cooling(cooling));
+        }
+        if (file.members().get("guesses") instanceof JsonArray guesses) {
+            second = second.with(
+                    "guesses",
+                    new JsonArray(
+                            guesses.items().stream().map(Migrations::guess).toList(), guesses.at()));
+        }
+        return second;
+    }
+
+    private static JsonObject cooling(JsonObject cooling) {
+        Map<String, Json> supply = new LinkedHashMap<>();
+        supply.put("kind", new JsonText(SupplyKind.GIVEN_FLOW.id(), cooling.at()));
+        JsonObject rest = cooling;
+        for (String name : MOVED_TO_SUPPLY) {
+            if (cooling.members().containsKey(name)) {
+                supply.put(name, cooling.members().get(name));
+                rest = rest.without(name);
+            }
+        }
+        return rest.with(SUPPLY, new JsonObject(supply, cooling.at()));
+    }
+
+    private static Json guess(Json guess) {
+        return guess instanceof JsonText text
+                ? new JsonText(pathNow(text.value()).orElse(text.value()), text.at())
+                : guess;
+    }
+
+    /**
+     * A file of version 2 as one of version 3. Version 2 knew the foreline by a pressure only; since version 3 a foreline has a
+     * kind, and a rig may have chamber, line, gauge and what protects it. What is not of the shape that version 2 asks for stays and is refused later.
+     */
+    static JsonObject toThird(JsonObject file) {
+        boolean plain = file.members().get(FORELINE) instanceof JsonObject foreline
+                && !foreline.members().containsKey("kind");
+        if (!plain) {
+            return file;
+        }
+        JsonObject foreline = (JsonObject) file.members().get(FORELINE);
+        return file.with(
+                FORELINE, foreline.with("kind", new JsonText(ForelineKind.GIVEN_PRESSURE.id(), foreline.at())));
     }
 }

@@ -201,7 +201,7 @@ final class RigAssembler {
 
     private static void unknownGuess(String at, String guess, List<String> known, Findings findings) {
         String shown = Shown.quoted(guess);
-        FirstFormat.pathNow(guess)
+        Migrations.pathNow(guess)
                 .filter(known::contains)
                 .or(() -> NearestSpelling.of(guess, known))
                 .ifPresentOrElse(

@@ -120,7 +120,7 @@ public final class RigReader {
         acceptedFields.stream()
                 .sorted()
                 .filter(path -> FieldCatalogue.find(path).isEmpty())
-                .forEach(path -> faults.add(FirstFormat.pathNow(path)
+                .forEach(path -> faults.add(Migrations.pathNow(path)
                         .or(() -> NearestSpelling.of(FieldCatalogue.general(path), known))
                         .map(near -> Message.of(MessageKey.RIG_ACCEPT_UNKNOWN_NEAR, Shown.plain(path), near))
                         .orElseGet(() -> Message.of(MessageKey.RIG_ACCEPT_UNKNOWN, Shown.plain(path)))));

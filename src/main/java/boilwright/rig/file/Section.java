@@ -248,7 +248,7 @@ final class Section {
             findings.reportField(at, MessageKey.RIG_FIELD_OF_ANOTHER_KIND, kind, kinds);
             return;
         }
-        Optional<String> now = FirstFormat.pathNow(catalogued(name));
+        Optional<String> now = Migrations.pathNow(catalogued(name));
         if (now.isPresent()) {
             findings.reportField(at, MessageKey.RIG_FIELD_MOVED, now.get());
             return;

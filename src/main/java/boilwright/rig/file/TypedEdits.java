@@ -124,7 +124,7 @@ public final class TypedEdits {
     }
 
     private Message unknown(String path, String here, String name, List<Field> known) {
-        Optional<String> now = FirstFormat.pathNow(FieldCatalogue.general(path));
+        Optional<String> now = Migrations.pathNow(FieldCatalogue.general(path));
         if (now.isPresent()) {
             return Message.of(MessageKey.RIG_FIELD_MOVED, place(path), Shown.plain(here), now.get());
         }
