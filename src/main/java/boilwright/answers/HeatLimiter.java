@@ -5,6 +5,7 @@ import boilwright.rig.HeatSource;
 import boilwright.rig.Parameter;
 import boilwright.rig.ParameterValues;
 import boilwright.rig.Rig;
+import boilwright.thermal.DeliveredHeat;
 import boilwright.thermal.NeededState;
 
 /**
@@ -74,13 +75,19 @@ public record HeatLimiter(Kind kind, String source, String reason, String cure) 
             return new HeatLimiter(
                     Kind.NOT_FERROUS, name, AnswerText.LIMIT_NOT_FERROUS.say(), AnswerText.CURE_NOT_FERROUS.say());
         }
-        if (level < 1 && needed.heatAvailableW() / level >= needed.heatNeededW()) {
+        if (level < 1 && atFullLevelW(rig, values, needed) >= needed.heatNeededW()) {
             return new HeatLimiter(
                     Kind.LEVEL, name, AnswerText.LIMIT_LEVEL.say(Say.percent(level)), AnswerText.CURE_LEVEL.say());
         }
         return source.isFlame()
                 ? flame(name, source.ratedPowerW() * level, values, needed)
                 : body(rig, values, needed, name, level);
+    }
+
+    /** What all of the power would deliver there, W: more gas does not heat in proportion, and a thermostat holds more back. */
+    private static double atFullLevelW(Rig rig, ParameterValues values, NeededState needed) {
+        return DeliveredHeat.atFullPower(rig, values)
+                .watts(needed.state().outerFaceK(), needed.state().liquidTemperatureK());
     }
 
     /** Whether a field has only the boiler itself to heat. */

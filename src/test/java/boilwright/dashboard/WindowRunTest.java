@@ -46,7 +46,11 @@ class WindowRunTest extends AtTheWindow {
             open.until(
                     "the plan of " + demo,
                     () -> open.find("run-sheet", Button.class).isDisabled() == none
-                            && text("run-verdict").contains(none ? "No safe plan" : "keeps every rule"));
+                            && text("run-verdict").contains(none ? "No safe plan" : "Rules kept"));
+            if (none) {
+                // its jets never fill: what a fault would do to it cannot be told, and is not
+                continue;
+            }
             String name = OpenWindow.demo(demo).name();
             open.until(
                     "the faults of " + name,
@@ -101,7 +105,7 @@ class WindowRunTest extends AtTheWindow {
         @SuppressWarnings("unchecked")
         ComboBox<Variant> variant = open.find("run-variant", ComboBox.class);
         open.onWindowsThread(() -> variant.setValue(Variant.EMERGENCY));
-        open.until("the emergency", () -> text("run-verdict").startsWith("The stop keeps every rule"));
+        open.until("the emergency", () -> text("run-verdict").startsWith("A stop"));
         Path sheet = folder.resolve("sheet.pdf");
         open.willSave(sheet);
         open.onWindowsThread(() -> open.find("run-sheet", Button.class).fire());

@@ -46,7 +46,7 @@ import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.ValueSource;
+import org.junit.jupiter.params.provider.MethodSource;
 
 /** No two answers about one rig disagree: what one command says of it, every other command says too. */
 class OneTruthTest {
@@ -87,26 +87,33 @@ class OneTruthTest {
         assertThat(planned).isGreaterThanOrEqualTo((int) Math.ceil(0.95 * holding));
     }
 
+    /** How many of the awkward ones stand first because they are quick: no thermostat, no tank. */
+    private static final int QUICK = 4;
+
+    private static final List<String> AWKWARD = List.of(
+            "teaching-lab",
+            "too little oil: mirror-club; charge=15 mL",
+            "small chiller: mirror-club; cooling.supply.capacity=900 W",
+            "half the heat: mirror-club; schedule[2].power=30 %",
+            "mirror-club",
+            "neon-workshop",
+            "bucket: neon-workshop; cooling.supply.volume=2 L",
+            "hot bucket: neon-workshop; cooling.supply.volume=5 L; heatSource.contactConductance=200 W/(m2 K)",
+            "ice: neon-workshop; cooling.supply.startTemperature=0 degC; cooling.supply.ice=4 kg",
+            "mercury: teaching-lab; fluid=mercury",
+            "weak plate: neon-workshop; heatSource.ratedPower=400 W",
+            "overpowered: mirror-club; heatSource.ratedPower=6 kW",
+            "thermostat: teaching-lab; heatSource.limit=300 degC",
+            "high foreline: teaching-lab; foreline.pump.ultimate=20 Pa",
+            "long session: neon-workshop; session=20 h");
+
     /** What new users come with: each differs from a demo in the one thing it is named after. */
+    static List<String> awkward() {
+        return AWKWARD.subList(0, Counts.of(QUICK, AWKWARD.size()));
+    }
+
     @ParameterizedTest
-    @ValueSource(
-            strings = {
-                "mirror-club",
-                "teaching-lab",
-                "neon-workshop",
-                "bucket: neon-workshop; cooling.supply.volume=2 L",
-                "hot bucket: neon-workshop; cooling.supply.volume=5 L; heatSource.contactConductance=200 W/(m2 K)",
-                "ice: neon-workshop; cooling.supply.startTemperature=0 degC; cooling.supply.ice=4 kg",
-                "mercury: teaching-lab; fluid=mercury",
-                "too little oil: mirror-club; charge=15 mL",
-                "weak plate: neon-workshop; heatSource.ratedPower=400 W",
-                "overpowered: mirror-club; heatSource.ratedPower=6 kW",
-                "thermostat: teaching-lab; heatSource.limit=300 degC",
-                "small chiller: mirror-club; cooling.supply.capacity=900 W",
-                "high foreline: teaching-lab; foreline.pump.ultimate=20 Pa",
-                "half the heat: mirror-club; schedule[2].power=30 %",
-                "long session: neon-workshop; session=20 h"
-            })
+    @MethodSource("awkward")
     void awkwardRigs(String told) {
         what = told;
         String[] parts = told.replaceFirst("^[^:;]*: ", "").split("; ");

@@ -284,7 +284,7 @@ class PlanQuestionTest {
                                 ? new PlanStep(
                                         s.action(),
                                         s.moment(),
-                                        new HeatLevel(0.8, OptionalDouble.empty()),
+                                        new HeatLevel(0.7, OptionalDouble.empty()),
                                         s.latestS(),
                                         s.words())
                                 : s)

@@ -73,7 +73,7 @@ class SpreadInputsTest {
         SpreadInputs inputs = new SpreadInputs(RIG, List.of(new SpreadRange("supply-power-factor", 0.98, 1.02)));
         SpreadInputs.Drawn drawn = inputs.draw(all(inputs, 0.5));
         assertThat(drawn.values().get(Parameter.SUPPLY_POWER_FACTOR)).isCloseTo(1, within(1e-12));
-        assertThat(drawn.values().get(Parameter.STAGE_COMPRESSION)).isCloseTo(Math.sqrt(90), within(1e-12));
+        assertThat(drawn.values().get(Parameter.STAGE_COMPRESSION)).isCloseTo(10, within(1e-12));
         assertThat(inputs.draw(all(inputs, 0)).values().get(Parameter.SUPPLY_POWER_FACTOR))
                 .isEqualTo(0.98);
         assertThat(drawn.rig()).isSameAs(RIG);
@@ -87,7 +87,10 @@ class SpreadInputsTest {
                 inputs.list().stream().filter(i -> !i.fields().isEmpty()).toList();
         assertThat(guesses.stream().map(SpreadInput::id))
                 .containsExactlyInAnyOrder("stages[].throatGap", "boiler.wallThickness");
-        assertThat(guesses).allMatch(i -> i.shape() == Shape.TRIANGULAR && i.low() < i.nominal());
+        assertThat(guesses)
+                .extracting(SpreadInput::shape)
+                .containsExactlyInAnyOrder(Shape.LOG_UNIFORM, Shape.TRIANGULAR);
+        assertThat(guesses).allMatch(i -> i.low() < i.nominal());
         Rig widest = inputs.draw(all(inputs, 1)).rig();
         for (int k = 0; k < 2; k++) {
             String path = "stages[" + k + "].throatGap";

@@ -112,9 +112,11 @@ class SpreadTest {
         Rig rig = demo("teaching-lab");
         CheckAnswer check = Stored.check(rig);
         SpreadAnswer answer = run(rig, plan(20, 2, SpreadScope.CHECK));
+        // but for what would help, which a sample is not asked
         assertThat(answer.margins().stream()
                         .map(m -> m.nominal().orElseThrow())
                         .limit(check.margins().size()))
+                .usingRecursiveFieldByFieldElementComparatorIgnoringFields("cure")
                 .containsExactlyElementsOf(check.margins());
         List<EventKey> keys = EventKey.of(check.warmup().events());
         Bands bands = answer.bands();
@@ -168,7 +170,7 @@ class SpreadTest {
         long left = answer.rejections().stream()
                 .mapToLong(SpreadAnswer.Rejection::samples)
                 .sum();
-        assertThat(left).isBetween(20L, 35L);
+        assertThat(left).isBetween(8L, 25L);
         assertThat(answer.accepted() + left).isEqualTo(answer.done()).isEqualTo(40);
         assertThat(answer.verdict()).contains(left + " of 40 samples gave no answer");
         assertThat(margin(answer, MarginId.HEAT).band().failing().samples()).isEqualTo(answer.accepted());
@@ -197,7 +199,7 @@ class SpreadTest {
                         new SpreadRange("boiler.insulationThickness", 0, 0.03)));
         MarginSpread heat = margin(answer, MarginId.HEAT);
         assertThat(heat.shares().get(0).inputId()).isEqualTo("contact-domed-glass");
-        assertThat(heat.shares().get(0).share()).isGreaterThan(0.5);
+        assertThat(heat.shares().get(0).share()).isGreaterThan(0.4);
         assertThat(heat.shares()).hasSize(answer.inputs().size());
         Optional<Advice> advice = answer.advice().stream()
                 .filter(a -> a.marginId() == MarginId.HEAT)

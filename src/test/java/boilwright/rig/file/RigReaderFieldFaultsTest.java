@@ -54,7 +54,7 @@ class RigReaderFieldFaultsTest {
                         MessageKey.RIG_FIELD_UNKNOWN_NEAR,
                         "pump.json, line 6",
                         "chrage",
-                        "format, name, note, fluid, charge, boiler, column, stages, body, topCap, heatSource, schedule, foreline, cooling, room, vacuum, protection, limits, parameters, guesses",
+                        "format, name, note, fluid, charge, boiler, column, stages, body, topCap, heatSource, schedule, session, foreline, cooling, room, vacuum, protection, limits, parameters, guesses",
                         "charge"));
     }
 
