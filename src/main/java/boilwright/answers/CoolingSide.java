@@ -3,17 +3,22 @@ package boilwright.answers;
 import boilwright.answers.WaterAnswer.Element;
 import boilwright.answers.WaterAnswer.LeastFlow;
 import boilwright.answers.WaterAnswer.Tank;
+import boilwright.errors.ComputationException;
+import boilwright.errors.InputRefusedException;
 import boilwright.errors.Message;
 import boilwright.fluid.DewPoint;
 import boilwright.fluid.Water;
 import boilwright.rig.Cooling;
 import boilwright.rig.Limits;
 import boilwright.rig.Rig;
+import boilwright.rig.Schedule;
 import boilwright.rig.Supply;
 import boilwright.rig.TypicalValues;
+import boilwright.rig.file.RigEdit;
 import boilwright.thermal.ElementState;
 import boilwright.thermal.RunResult;
 import boilwright.thermal.SeriesQuantity;
+import boilwright.thermal.StageState;
 import boilwright.thermal.SteadyState;
 import boilwright.units.Dimension;
 import boilwright.units.QuantityWriter;
@@ -30,6 +35,9 @@ import java.util.OptionalDouble;
 final class CoolingSide {
     /** How much more than the least flow a pump should bring. */
     private static final double FLOW_RESERVE = 1.25;
+
+    /** What is held once hot: a tenth more heat than full jets need. */
+    private static final double HOLDING = 1.1;
 
     /** Relative humidity from which a bench is moist (engineering judgement). */
     private static final double MOIST_AIR = 0.7;
@@ -237,8 +245,10 @@ final class CoolingSide {
             while (set + step <= warmest && known.wattsAt(set, roomK) < wanted) {
                 set += step;
             }
+            Rig warmer = rig.withCooling(
+                    new Cooling(chiller.withTemperature(set), rig.cooling().elements()));
             cures.add(
-                    known.wattsAt(set, roomK) >= wanted
+                    known.wattsAt(set, roomK) >= wanted && works(warmer)
                             ? AnswerText.CURE_CHILLER_WARMER.say(
                                     Say.temperature(set), Say.power(known.wattsAt(set, roomK)))
                             : AnswerText.CURE_CHILLER_WARMER_NOT.say(
@@ -247,17 +257,46 @@ final class CoolingSide {
             while (room - step >= known.lowestRoomK() && known.wattsAt(chiller.temperatureK(), room) < wanted) {
                 room -= step;
             }
-            if (known.wattsAt(chiller.temperatureK(), room) >= wanted) {
+            if (known.wattsAt(chiller.temperatureK(), room) >= wanted
+                    && works(RigEdit.of("room.temperature", room).applied(rig))) {
                 cures.add(AnswerText.CURE_CHILLER_ROOM.say(Say.temperature(room)));
             }
         }
-        double needed = check.needed().heatNeededW();
-        double less = steady.heatDeliveredW() - needed;
-        if (less > 0) {
-            double saved = less * steady.heatToWaterW() / steady.heatDeliveredW();
-            cures.add(AnswerText.CURE_CHILLER_POWER.say(Say.power(less), Say.power(saved)));
-        }
+        lessHeat().ifPresent(cures::add);
         return cures;
+    }
+
+    /** Less heat: only where it still fills every jet with a tenth to spare and the chiller then holds. */
+    private Optional<String> lessHeat() {
+        double wanted = HOLDING * check.needed().heatNeededW();
+        double less = steady.heatDeliveredW() - wanted;
+        Schedule.Step last = rig.schedule().last();
+        if (forFullJets || less <= 0 || last.holdK().isPresent()) {
+            return Optional.empty();
+        }
+        List<Schedule.Step> steps = new ArrayList<>(rig.schedule().steps());
+        steps.set(steps.size() - 1, new Schedule.Power(last.atS(), last.level() * wanted / steady.heatDeliveredW()));
+        double saved = less * steady.heatToWaterW() / steady.heatDeliveredW();
+        return works(rig.withSchedule(new Schedule(steps)))
+                ? Optional.of(AnswerText.CURE_CHILLER_POWER.say(Say.power(less), Say.power(saved)))
+                : Optional.empty();
+    }
+
+    /** Whether on a changed rig the chiller's margin holds at rest, every jet stays full and nothing fails that holds now. */
+    private boolean works(Rig changed) {
+        try {
+            RestAnswer then =
+                    RestAnswer.of(check.asked().with(changed, check.asked().values()));
+            return then.steady().stages().stream().allMatch(StageState::full)
+                    && then.margins().stream()
+                            .anyMatch(m -> m.id() == MarginId.CHILLER && m.status() == Margin.Status.HOLDS)
+                    && then.margins().stream()
+                            .filter(Margin::fails)
+                            .allMatch(m -> check.margins().stream().anyMatch(now -> now.id() == m.id() && now.fails()));
+        } catch (InputRefusedException | ComputationException e) {
+            // a rig that cannot be, or with which no state of rest is found, is no remedy
+            return false;
+        }
     }
 
     private List<String> notes() {

@@ -98,12 +98,7 @@ final class RunEvents {
                 ModelText.FIRST_VAPOUR_NOT.say(foreline));
         for (int k = 0; k < model.jets.stages; k++) {
             String stage = watches.stage(k);
-            add(
-                    EventKind.FRONT_AT_STAGE,
-                    stage,
-                    first(WatchKind.FRONT_AT_STAGE, stage),
-                    ModelText.FRONT.say(stage),
-                    ModelText.FRONT_NOT.say(stage));
+            add(EventKind.FRONT_AT_STAGE, stage, front(k), ModelText.FRONT.say(stage), ModelText.FRONT_NOT.say(stage));
             add(
                     EventKind.JET_LIT,
                     stage,
@@ -125,6 +120,15 @@ final class RunEvents {
                 pumping,
                 ModelText.CROSSOVER.say(pressure(CROSSOVER_PA)),
                 ModelText.CROSSOVER_NOT.say());
+    }
+
+    /** Vapour that lights a jet has arrived there, whether or not the nozzle's wall is as warm as it yet. */
+    private OptionalDouble front(int k) {
+        OptionalDouble warm = first(WatchKind.FRONT_AT_STAGE, watches.stage(k));
+        OptionalDouble lit = watches.lit(k).first(true);
+        return warm.isPresent() && lit.isPresent()
+                ? OptionalDouble.of(Math.min(warm.getAsDouble(), lit.getAsDouble()))
+                : warm.isPresent() ? warm : lit;
     }
 
     private OptionalDouble first(WatchKind kind, String stage) {
