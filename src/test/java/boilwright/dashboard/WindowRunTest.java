@@ -49,6 +49,9 @@ class WindowRunTest extends AtTheWindow {
                             && text("run-verdict").contains(none ? "No safe plan" : "Rules kept"));
             if (none) {
                 // its jets never fill: what a fault would do to it cannot be told, and is not
+                open.until("the reason", () -> text("run-drills-verdict").contains("cannot be told"));
+                assertThat(open.find("run-drill-sentence", Node.class).isVisible())
+                        .isFalse();
                 continue;
             }
             String name = OpenWindow.demo(demo).name();

@@ -30,7 +30,7 @@ class KnownRigsTest {
         needed(rig, 471.866, 569.865);
         RunResult run = ThermalProbe.warmup(rig);
         event(run, EventKind.FIRST_VAPOUR, "", 137.58);
-        event(run, EventKind.FRONT_AT_STAGE, "first", 244.98);
+        event(run, EventKind.FRONT_AT_STAGE, "first", 216.09);
         event(run, EventKind.JET_LIT, "first", 216.09);
         event(run, EventKind.JET_LIT, "top", 345.03);
         event(run, EventKind.FULL_PUMPING, "", 346.86);

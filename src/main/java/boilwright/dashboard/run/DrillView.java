@@ -34,6 +34,9 @@ final class DrillView extends VBox {
     private final VBox advice = new VBox();
     private final SeriesChart temperatures = new SeriesChart();
     private final SeriesChart foreline = new SeriesChart();
+    /** All but the verdict: there is nothing of it where no fault was played. */
+    private final List<Node> details;
+
     private DrillSet set;
     private Fault chosen;
     private boolean filling;
@@ -57,13 +60,23 @@ final class DrillView extends VBox {
         name.setLabelFor(chooser);
         HBox choice = new HBox(name, chooser);
         choice.getStyleClass().add("run-row");
-        getChildren().addAll(verdict, table, choice, sentence, advice, temperatures, foreline);
+        details = List.of(table, choice, sentence, advice, temperatures, foreline);
+        getChildren().add(verdict);
+        getChildren().addAll(details);
     }
 
     /** Shows another set; the fault that was chosen stays chosen where the rig can still have it. */
     void show(DrillSet drills) {
         set = drills;
         verdict.setText(drills.verdict());
+        boolean played = !drills.isWithheld();
+        for (Node detail : details) {
+            detail.setVisible(played);
+            detail.setManaged(played);
+        }
+        if (!played) {
+            return;
+        }
         fillTable();
         List<Fault> faults = drills.played().stream().map(DrillAnswer::fault).toList();
         Fault now = faults.contains(chosen) ? chosen : faults.get(0);
