@@ -11,10 +11,10 @@ import boilwright.fluid.Water;
 import boilwright.rig.Cooling;
 import boilwright.rig.Limits;
 import boilwright.rig.Rig;
+import boilwright.rig.Room;
 import boilwright.rig.Schedule;
 import boilwright.rig.Supply;
 import boilwright.rig.TypicalValues;
-import boilwright.rig.file.RigEdit;
 import boilwright.thermal.ElementState;
 import boilwright.thermal.RunResult;
 import boilwright.thermal.SeriesQuantity;
@@ -258,7 +258,7 @@ final class CoolingSide {
                 room -= step;
             }
             if (known.wattsAt(chiller.temperatureK(), room) >= wanted
-                    && works(RigEdit.of("room.temperature", room).applied(rig))) {
+                    && works(rig.withRoom(new Room(room, rig.room().pressurePa())))) {
                 cures.add(AnswerText.CURE_CHILLER_ROOM.say(Say.temperature(room)));
             }
         }

@@ -161,6 +161,31 @@ public record Rig(
                 guesses);
     }
 
+    /** The same rig in another room. */
+    public Rig withRoom(Room other) {
+        return new Rig(
+                name,
+                note,
+                fluidId,
+                chargeM3,
+                boiler,
+                column,
+                stages,
+                body,
+                topCap,
+                heatSource,
+                schedule,
+                foreline,
+                cooling,
+                other,
+                limits,
+                vacuum,
+                protection,
+                parameters,
+                sessionS,
+                guesses);
+    }
+
     /** The same rig with another backing side. */
     public Rig withForeline(Foreline other) {
         return with(
