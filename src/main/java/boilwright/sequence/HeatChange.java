@@ -3,7 +3,6 @@ package boilwright.sequence;
 import boilwright.rig.Schedule;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.OptionalDouble;
 
 /** Schedules of heat that a plan asks for in place of the rig's own. */
 final class HeatChange {
@@ -14,14 +13,6 @@ final class HeatChange {
 
     private HeatChange() {}
 
-    /** When a schedule first heats, s; empty when it never does. */
-    static OptionalDouble firstHeatS(Schedule schedule) {
-        return schedule.steps().stream()
-                .filter(s -> HeatLevel.of(s).isOn())
-                .mapToDouble(Schedule.Step::atS)
-                .findFirst();
-    }
-
     /**
      * A schedule that heats with half its first power for a while and then goes on as it would have begun.
      *
@@ -30,7 +21,7 @@ final class HeatChange {
      */
     static Schedule gentle(Schedule own, double gentleS) {
         List<Schedule.Step> steps = new ArrayList<>();
-        double begin = firstHeatS(own).orElseThrow();
+        double begin = own.heatOnS();
         boolean started = false;
         for (Schedule.Step step : own.steps()) {
             HeatLevel level = HeatLevel.of(step);
@@ -48,7 +39,7 @@ final class HeatChange {
 
     /** A schedule that heats with the level that is held once hot from the first heat on. */
     static Schedule withoutBoost(Schedule own) {
-        double begin = firstHeatS(own).orElseThrow();
+        double begin = own.heatOnS();
         Schedule.Step held = own.last().at(begin);
         return begin > 0 ? new Schedule(List.of(new Schedule.Power(0, 0), held)) : new Schedule(List.of(held));
     }

@@ -18,8 +18,7 @@ final class PlanMaker {
     /** How long the cold rig must wait before the warm-up's time 0 so that the backing pump runs long enough, s: whole minutes. */
     static double gapS(SimulatedRun run, boolean fresh) {
         double least = fresh ? Rule.BACKING_LONG_S : PumpSetup.of(run.rig()).backingLeastS();
-        double heat =
-                run.pumpDownS() + HeatChange.firstHeatS(run.rig().schedule()).orElse(0);
+        double heat = run.pumpDownS() + run.rig().schedule().heatOnS();
         return Math.max(0, Math.ceil((least - heat) / MINUTE_S) * MINUTE_S);
     }
 

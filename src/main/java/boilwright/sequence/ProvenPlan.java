@@ -73,7 +73,7 @@ final class ProvenPlan {
 
     /** The run with half the power until the oil is degassed. */
     private SimulatedRun gentle(SimulatedRun own, Schedule schedule) {
-        double begin = HeatChange.firstHeatS(schedule).orElseThrow();
+        double begin = schedule.heatOnS();
         double gentleS = GENTLE_LEAST_S;
         SimulatedRun run = own;
         for (int i = 0; i < MOST_TRIES; i++) {
@@ -152,7 +152,7 @@ final class ProvenPlan {
                 .filter(s -> s.action() == Action.HEAT && s.level().isOn())
                 .mapToDouble(s -> s.moment().atS())
                 .findFirst();
-        double ownHeat = HeatChange.firstHeatS(own.rig().schedule()).orElse(0);
+        double ownHeat = own.rig().schedule().heatOnS();
         double gap = heat.isPresent() ? Math.max(0, heat.getAsDouble() - backing - own.pumpDownS() - ownHeat) : 0;
         List<Schedule.Step> steps = HeatChange.of(plan, backing + own.pumpDownS() + gap);
         if (steps.isEmpty() || HeatChange.same(steps, own.rig().schedule().steps())) {
